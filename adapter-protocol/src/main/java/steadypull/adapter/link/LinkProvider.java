@@ -1,0 +1,16 @@
+package steadypull.adapter.link;
+
+import java.util.Optional;
+
+/** Knows one kind of address, such as serial devices, {@code tcp://host:port} or a bench. */
+@FunctionalInterface
+public interface LinkProvider {
+
+  /**
+   * Recognises an address by its form, without opening it.
+   *
+   * @return the source, or empty if the address is of another kind
+   * @throws LinkException if the address is of this kind but malformed
+   */
+  Optional<LinkSource> find(String address) throws LinkException;
+}

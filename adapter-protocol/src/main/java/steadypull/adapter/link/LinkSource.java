@@ -1,0 +1,18 @@
+package steadypull.adapter.link;
+
+/** An address that can be opened, and opened again after the link was lost. */
+public interface LinkSource {
+
+  /** The port or host, as the user wrote it. */
+  String address();
+
+  /** The clock of every link opened here. It runs on while no link is open. */
+  LinkClock clock();
+
+  /**
+   * Opens the address.
+   *
+   * @throws LinkException if it does not exist, is in use or refuses
+   */
+  Link open() throws LinkException;
+}

@@ -1,0 +1,68 @@
+package steadypull.advice;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import steadypull.channel.Channel;
+
+/**
+ * Something that the rules or the derate detector said, in the order in which it was said.
+ *
+ * @param timeMicros microseconds since trip start
+ * @param kind what happened
+ * @param rule id of the rule, or empty for events without a rule
+ * @param level level after the event, or empty for events without a level
+ * @param channel the channel that is meant, if one
+ * @param value its value then, in its unit
+ * @param limit its limit
+ * @param probability180 probability of reaching the limit within 180 s
+ * @param secondsToLimit median; empty if "never"
+ * @param secondsToLimitP10 10 % quantile, likewise
+ * @param secondsToLimitP90 90 % quantile, likewise
+ * @param settlesAt where the channel settles at the present load, degC
+ * @param text what the driver is told; may be empty
+ */
+public record AdviceEvent(
+    long timeMicros,
+    Kind kind,
+    Optional<String> rule,
+    Optional<Level> level,
+    Optional<Channel> channel,
+    OptionalDouble value,
+    OptionalDouble limit,
+    OptionalDouble probability180,
+    OptionalDouble secondsToLimit,
+    OptionalDouble secondsToLimitP10,
+    OptionalDouble secondsToLimitP90,
+    OptionalDouble settlesAt,
+    String text) {
+  public AdviceEvent {
+    Objects.requireNonNull(kind);
+    Objects.requireNonNull(text);
+  }
+
+  /** The closed set of events. */
+  public enum Kind {
+    RAISED("raised"),
+    ESCALATED("escalated"),
+    EASED("eased"),
+    CLEARED("cleared"),
+    ACKNOWLEDGED("acknowledged"),
+    SHELVED("shelved"),
+    UNSHELVED("unshelved"),
+    DERATE_BEGAN("derate-began"),
+    DERATE_ENDED("derate-ended"),
+    POWER_LIMITED("power-limited");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    /** The word used in files and command output. */
+    public String word() {
+      return word;
+    }
+  }
+}

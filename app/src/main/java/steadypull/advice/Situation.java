@@ -1,0 +1,35 @@
+package steadypull.advice;
+
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import steadypull.channel.Channel;
+import steadypull.channel.Sample;
+import steadypull.thermal.Derate;
+import steadypull.thermal.Forecast;
+
+/**
+ * Everything that the rules may look at, once a second of the trip. Immutable but for the model
+ * behind {@code under}, which belongs to the same thread.
+ *
+ * @param timeMicros microseconds since trip start
+ * @param forecast present load held
+ * @param under the same models under another assumption, for "at 75 km/h"
+ * @param latest the last sample of every channel heard so far
+ * @param derate whether torque is being cut
+ * @param secondsSilent seconds since any channel was heard; 0 while readings come
+ */
+public record Situation(
+    long timeMicros,
+    Forecast forecast,
+    Function<Forecast.Assumption, Forecast> under,
+    Map<Channel, Sample> latest,
+    Derate derate,
+    double secondsSilent) {
+  public Situation {
+    Objects.requireNonNull(forecast);
+    Objects.requireNonNull(under);
+    Objects.requireNonNull(derate);
+    latest = Map.copyOf(latest);
+  }
+}

@@ -1,0 +1,38 @@
+package steadypull.channel;
+
+import java.util.Objects;
+import java.util.regex.Pattern;
+
+/**
+ * One measured or derived quantity of a trip. Two channels are the same if id and unit are.
+ *
+ * @param id lower-case words of the trade joined by {@code _}, such as {@code engine_coolant_temp}
+ * @param unit unit as printed in tables, such as {@code degC}; not empty, no brackets
+ */
+public record Channel(String id, String unit) implements Comparable<Channel> {
+  private static final Pattern ID = Pattern.compile("[a-z][a-z0-9_]*");
+  private static final Pattern UNIT = Pattern.compile("[^\\[\\]\\p{Cntrl}]+");
+
+  public Channel {
+    Objects.requireNonNull(id);
+    Objects.requireNonNull(unit);
+    if (!ID.matcher(id).matches()) {
+      throw new IllegalArgumentException(
+          "A channel id is lower-case words joined by _, found \"" + id + "\"");
+    }
+    if (!UNIT.matcher(unit).matches()) {
+      throw new IllegalArgumentException("A unit is text without brackets, found \"" + unit + "\"");
+    }
+  }
+
+  /** The column header of a trip table: {@code id[unit]}. */
+  public String header() {
+    return id + "[" + unit + "]";
+  }
+
+  @Override
+  public int compareTo(Channel other) {
+    int byId = id.compareTo(other.id);
+    return byId != 0 ? byId : unit.compareTo(other.unit);
+  }
+}

@@ -1,0 +1,122 @@
+package steadypull.channel;
+
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * Turns quantities into text for people: the one place where a unit system and a locale meet a
+ * number. Immutable.
+ *
+ * <p>Imperial factors: 1 mi = 1.609344 km exactly (international yard and pound agreement, 1959); 1
+ * hp = 0.745700 kW (mechanical horsepower, 550 ft.lbf/s); F = C * 1.8 + 32; 1 lb = 0.45359237 kg.
+ */
+public final class QuantityFormat {
+  private static final double KILOMETRES_PER_MILE = 1.609344;
+  private static final double KILOWATTS_PER_HORSEPOWER = 0.745700;
+  private static final double KILOGRAMS_PER_POUND = 0.45359237;
+  private static final double FAHRENHEIT_PER_KELVIN = 1.8;
+
+  private final Locale locale;
+  private final UnitSystem system;
+
+  /** A format for one reader. */
+  public QuantityFormat(Locale locale, UnitSystem system) {
+    this.locale = Objects.requireNonNull(locale);
+    this.system = Objects.requireNonNull(system);
+  }
+
+  /** The unit system in use. */
+  public UnitSystem system() {
+    return system;
+  }
+
+  /** A temperature in whole degrees without a unit letter: {@code 96°}. */
+  public String temperature(double celsius) {
+    return degrees(shownTemperature(celsius)) + "°";
+  }
+
+  /** The whole number shown for a temperature, for layouts that draw the degree sign apart. */
+  public String temperatureDigits(double celsius) {
+    return degrees(shownTemperature(celsius));
+  }
+
+  /** An outside temperature with its unit letter: {@code 38 °C}. */
+  public String outsideTemperature(double celsius) {
+    return degrees(shownTemperature(celsius)) + " " + outsideTemperatureUnit();
+  }
+
+  /** {@code °C} or {@code °F}. */
+  public String outsideTemperatureUnit() {
+    return system == UnitSystem.METRIC ? "°C" : "°F";
+  }
+
+  /** A difference of temperatures in whole degrees, never negative zero: {@code 24°}. */
+  public String temperatureDifference(double kelvin) {
+    return degrees(system == UnitSystem.METRIC ? kelvin : kelvin * FAHRENHEIT_PER_KELVIN) + "°";
+  }
+
+  /** A speed in whole units: {@code 75 km/h}. */
+  public String speed(double kilometresPerHour) {
+    return speedDigits(kilometresPerHour) + " " + speedUnit();
+  }
+
+  /** The whole number shown for a speed. */
+  public String speedDigits(double kilometresPerHour) {
+    return whole(
+        system == UnitSystem.METRIC ? kilometresPerHour : kilometresPerHour / KILOMETRES_PER_MILE);
+  }
+
+  /** {@code km/h} or {@code mph}. */
+  public String speedUnit() {
+    return system == UnitSystem.METRIC ? "km/h" : "mph";
+  }
+
+  /** The whole number shown for a power. */
+  public String powerDigits(double kilowatts) {
+    return whole(system == UnitSystem.METRIC ? kilowatts : kilowatts / KILOWATTS_PER_HORSEPOWER);
+  }
+
+  /** {@code kW} or {@code hp}. */
+  public String powerUnit() {
+    return system == UnitSystem.METRIC ? "kW" : "hp";
+  }
+
+  /** A mass: {@code 7.8 t}, or whole hundreds of pounds: {@code 17,200 lb}. */
+  public String mass(double kilograms) {
+    if (system == UnitSystem.METRIC) {
+      return String.format(locale, "%.1f t", kilograms / 1000);
+    }
+    return String.format(locale, "%,d lb", Math.round(kilograms / KILOGRAMS_PER_POUND / 100) * 100);
+  }
+
+  /** A grade with one decimal and no unit: {@code 5.0}. */
+  public String gradeDigits(double percent) {
+    String text = String.format(locale, "%.1f", percent);
+    return text.matches("-0\\D0") ? text.substring(1) : text;
+  }
+
+  /** A whole number. */
+  public String whole(double value) {
+    long rounded = Math.round(value);
+    return String.format(locale, "%d", rounded);
+  }
+
+  /** A time to come as {@code m:ss}, never below 0:05. */
+  public String countdown(double seconds) {
+    long whole = Math.max(5, Math.round(seconds));
+    return "%d:%02d".formatted(whole / 60, whole % 60);
+  }
+
+  /** A span that has passed as {@code h:mm:ss}. */
+  public String elapsed(long seconds) {
+    return "%d:%02d:%02d".formatted(seconds / 3600, seconds / 60 % 60, seconds % 60);
+  }
+
+  private double shownTemperature(double celsius) {
+    return system == UnitSystem.METRIC ? celsius : celsius * FAHRENHEIT_PER_KELVIN + 32;
+  }
+
+  private String degrees(double value) {
+    return whole(value);
+  }
+}

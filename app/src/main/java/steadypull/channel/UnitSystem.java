@@ -1,0 +1,7 @@
+package steadypull.channel;
+
+/** The units that a person reads. Files and the library are always metric. */
+public enum UnitSystem {
+  METRIC,
+  IMPERIAL
+}

@@ -1,0 +1,9 @@
+/**
+ * Channels, units and samples: the words that every other room speaks. Values only, immutable, no
+ * thread and no clock of its own. Quantities become text in one place, {@link
+ * steadypull.channel.QuantityFormat}.
+ */
+@NullMarked
+package steadypull.channel;
+
+import org.jspecify.annotations.NullMarked;

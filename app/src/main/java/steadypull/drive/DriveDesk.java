@@ -1,0 +1,26 @@
+package steadypull.drive;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Where a drive begins: what can be opened, by whom, and the opening itself. Any thread. */
+public interface DriveDesk {
+
+  /** Ports found on this machine and simulated ones, real ones first. */
+  List<PortChoice> ports();
+
+  /** Names of the vehicles in the library, last used first. */
+  List<String> vehicleNames();
+
+  /**
+   * Opens a port and begins a trip. Returns at once; what happens comes as snapshots.
+   *
+   * @param address what to open, see {@link PortChoice}
+   * @param vehicleName name of the vehicle; one that the library does not know is created with
+   *     cautious default limits, a simulated one with its own
+   * @param onSnapshot takes every snapshot, on the pipeline's thread
+   * @throws DriveException if the address is malformed or the library cannot be written
+   */
+  DriveSession open(String address, String vehicleName, Consumer<DriveSnapshot> onSnapshot)
+      throws DriveException;
+}

@@ -1,0 +1,38 @@
+package steadypull.drive;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import steadypull.advice.AdviceLine;
+import steadypull.vehicle.Vehicle;
+
+/**
+ * Everything that the Drive screen shows at one moment. Immutable; made once a second and at every
+ * change of the advice line.
+ *
+ * @param timeMicros microseconds since trip start
+ * @param clock the trip's clock: its start plus the time; in the wall's time on a live drive
+ * @param vehicle the vehicle
+ * @param demo whether the vehicle is simulated
+ * @param recording whether samples are kept
+ * @param link the link
+ * @param advice the advice line
+ * @param strips thermal channels, first to run out first; the screen shows the first four
+ * @param road the road strip
+ */
+public record DriveSnapshot(
+    long timeMicros,
+    Instant clock,
+    Vehicle vehicle,
+    boolean demo,
+    RecordingState recording,
+    LinkSummary link,
+    AdviceLine advice,
+    List<StripState> strips,
+    RoadState road) {
+  public DriveSnapshot {
+    Objects.requireNonNull(clock);
+    Objects.requireNonNull(vehicle);
+    strips = List.copyOf(strips);
+  }
+}

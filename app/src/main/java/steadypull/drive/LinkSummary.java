@@ -1,0 +1,30 @@
+package steadypull.drive;
+
+import java.util.Objects;
+
+/**
+ * The link as one line.
+ *
+ * @param state where it stands
+ * @param samplesPerSecond over the last 5 s of the trip
+ * @param freshChannels channels heard within their due time
+ * @param expectedChannels channels that the vehicle offers and the drive asks for
+ * @param detail adapter and protocol while connected, the reason while lost; may be empty
+ */
+public record LinkSummary(
+    State state, double samplesPerSecond, int freshChannels, int expectedChannels, String detail) {
+  public LinkSummary {
+    Objects.requireNonNull(state);
+    Objects.requireNonNull(detail);
+  }
+
+  /** Where the link stands. */
+  public enum State {
+    OPENING,
+    SEARCHING,
+    CONNECTED,
+    VEHICLE_SILENT,
+    LOST,
+    CLOSED
+  }
+}
