@@ -1,0 +1,117 @@
+package steadypull.road;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import steadypull.channel.Channels;
+import steadypull.channel.Sample;
+import steadypull.vehicle.Vehicle;
+
+/**
+ * Computes road grade, wheel torque and wheel power once a second from what the vehicle tells. What
+ * cannot be told gives no sample. Deterministic; pipeline thread only.
+ */
+public final class DerivedChannels {
+  /**
+   * From crankshaft to wheels, 0.88 to 0.94, less with four driven (common practice, no source).
+   */
+  public static final double DRIVELINE_EFFICIENCY = 0.90;
+
+  private static final double FRESH_SECONDS = 5;
+
+  /** Outside air and its pressure change slowly. */
+  private static final double WEATHER_FRESH_SECONDS = 600;
+
+  private static final double USUAL_AIR_CELSIUS = 20;
+  private static final double MICROS_PER_SECOND = 1e6;
+  private static final double KILOMETRES_PER_HOUR = 3.6;
+
+  private final Vehicle vehicle;
+  private final GearInference gears;
+  private final LatestSamples samples = new LatestSamples();
+  private final GradeEstimate gradeEstimate = new GradeEstimate();
+
+  /** Computes for one vehicle. */
+  public DerivedChannels(Vehicle vehicle) {
+    this.vehicle = vehicle;
+    this.gears = new GearInference(vehicle.driveline(), vehicle.rig());
+  }
+
+  /** Takes a measured sample; times do not run backwards. */
+  public void accept(Sample sample) {
+    samples.accept(sample);
+  }
+
+  /**
+   * The derived samples of a whole second, in the order grade, torque, power; empty if nothing can
+   * be told.
+   *
+   * @param timeMicros microseconds since trip start, later than the last tick
+   */
+  public List<Sample> tick(long timeMicros) {
+    Optional<EnginePower> engine =
+        EnginePower.tell(samples, timeMicros)
+            .filter(power -> power.basis() == EnginePower.Basis.TORQUE);
+    OptionalDouble speed = samples.within(Channels.VEHICLE_SPEED, timeMicros, FRESH_SECONDS);
+    if (engine.isEmpty() || speed.isEmpty()) {
+      gradeEstimate.interrupt();
+      return List.of();
+    }
+    double metresPerSecond = speed.getAsDouble() / KILOMETRES_PER_HOUR;
+    double wheelKilowatts = wheelKilowatts(engine.get(), metresPerSecond, timeMicros);
+    List<Sample> derived = new ArrayList<>();
+    grade(timeMicros, engine.get(), wheelKilowatts, metresPerSecond)
+        .ifPresent(grade -> derived.add(new Sample(Channels.ROAD_GRADE, timeMicros, grade * 100)));
+    wheelTorque(wheelKilowatts, metresPerSecond)
+        .ifPresent(torque -> derived.add(new Sample(Channels.WHEEL_TORQUE, timeMicros, torque)));
+    derived.add(new Sample(Channels.WHEEL_POWER, timeMicros, wheelKilowatts));
+    return List.copyOf(derived);
+  }
+
+  /** The road load of the rig in the present air, or empty if its mass is unknown. */
+  public Optional<RoadLoad> roadLoad(long timeMicros) {
+    double kilopascals =
+        samples
+            .within(Channels.BAROMETRIC_PRESSURE, timeMicros, WEATHER_FRESH_SECONDS)
+            .orElse(StandardAtmosphere.SEA_LEVEL_KILOPASCALS);
+    double celsius =
+        samples
+            .within(Channels.AMBIENT_AIR_TEMP, timeMicros, WEATHER_FRESH_SECONDS)
+            .orElse(USUAL_AIR_CELSIUS);
+    return RoadLoad.of(vehicle.rig(), StandardAtmosphere.density(kilopascals, celsius));
+  }
+
+  private OptionalDouble grade(
+      long timeMicros, EnginePower engine, double wheelKilowatts, double metresPerSecond) {
+    Optional<RoadLoad> load = roadLoad(timeMicros);
+    if (load.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    gradeEstimate.accept(
+        timeMicros / MICROS_PER_SECOND,
+        load.get(),
+        engine.kilowatts(),
+        wheelKilowatts,
+        metresPerSecond);
+    return gradeEstimate.grade(load.get());
+  }
+
+  private double wheelKilowatts(EnginePower engine, double metresPerSecond, long timeMicros) {
+    OptionalDouble engineRpm = samples.within(Channels.ENGINE_SPEED, timeMicros, FRESH_SECONDS);
+    double slip =
+        gears
+            .tell(engineRpm.orElse(0), metresPerSecond)
+            .map(GearInference.Engaged::slip)
+            .orElse(0.0);
+    return engine.kilowatts() * DRIVELINE_EFFICIENCY * (1 - slip);
+  }
+
+  private OptionalDouble wheelTorque(double wheelKilowatts, double metresPerSecond) {
+    OptionalDouble radius = vehicle.rig().tyreRadiusMetres();
+    if (radius.isEmpty() || metresPerSecond < 1) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(wheelKilowatts * 1000 / metresPerSecond * radius.getAsDouble());
+  }
+}

@@ -1,0 +1,64 @@
+package steadypull.thermal;
+
+import java.util.Arrays;
+
+/**
+ * Turns draws of one channel into quantiles over time. The band is nothing wide now and never
+ * narrows: what is uncertain in a minute is not more certain later.
+ */
+final class Band {
+  private Band() {}
+
+  /**
+   * Stretches draws about their median at every moment.
+   *
+   * @param draws degC by draw, then by time
+   * @param factor 1 leaves them as they are
+   */
+  static double[][] stretched(double[][] draws, double factor) {
+    double[][] stretched = new double[draws.length][draws[0].length];
+    double[] column = new double[draws.length];
+    for (int point = 0; point < draws[0].length; point++) {
+      fill(column, draws, point);
+      double median = quantile(column, 0.5);
+      for (int draw = 0; draw < draws.length; draw++) {
+        stretched[draw][point] = median + factor * (draws[draw][point] - median);
+      }
+    }
+    return stretched;
+  }
+
+  /** The fan of draws that all begin at the present temperature. */
+  static Fan fan(double[] secondsAhead, double nowCelsius, double[][] draws) {
+    double[][] celsius = new double[Fan.LEVELS.size()][secondsAhead.length];
+    double[] widest = new double[Fan.LEVELS.size()];
+    double[] column = new double[draws.length];
+    for (int point = 0; point < secondsAhead.length; point++) {
+      fill(column, draws, point);
+      double median = point == 0 ? nowCelsius : quantile(column, 0.5);
+      for (int level = 0; level < celsius.length; level++) {
+        double away = point == 0 ? 0 : quantile(column, Fan.LEVELS.get(level)) - median;
+        widest[level] =
+            level < Fan.MEDIAN ? Math.min(widest[level], away) : Math.max(widest[level], away);
+        celsius[level][point] = median + (level == Fan.MEDIAN ? 0 : widest[level]);
+      }
+    }
+    return new Fan(secondsAhead, celsius);
+  }
+
+  /** Sorts a column of draws into the array given. */
+  private static void fill(double[] column, double[][] draws, int point) {
+    for (int draw = 0; draw < draws.length; draw++) {
+      column[draw] = draws[draw][point];
+    }
+    Arrays.sort(column);
+  }
+
+  /** A quantile of sorted values, plotting position (i - 0.5) / n (Hazen, 1914). */
+  static double quantile(double[] sorted, double level) {
+    double place = Math.clamp(level * sorted.length - 0.5, 0.0, sorted.length - 1.0);
+    int below = (int) place;
+    int above = Math.min(below + 1, sorted.length - 1);
+    return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+  }
+}

@@ -1,0 +1,130 @@
+package steadypull.thermal;
+
+import java.util.OptionalDouble;
+import org.hipparchus.filtering.kalman.ProcessEstimate;
+import org.hipparchus.filtering.kalman.extended.ExtendedKalmanFilter;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.CholeskyDecomposer;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.SemiDefinitePositiveCholeskyDecomposition;
+
+/**
+ * What is known about one store: its temperature, the disturbance that acts on it, its parameters,
+ * all with their covariance, kept by an extended Kalman filter (Simon, Optimal State Estimation,
+ * 2006, section 13.2). Without readings it goes on as a hidden store. Pipeline thread only.
+ */
+final class ChannelEstimate {
+  /** After so long without a reading the temperature is taken anew, the parameters are kept. */
+  private static final double RESTART_SECONDS = 60;
+
+  private static final double FIRST_READING_KELVIN = 0.8;
+  private static final double HIDDEN_START_KELVIN = 12;
+
+  /** Keeps a covariance positive definite against rounding. */
+  private static final double ROUNDING = 1e-9;
+
+  private static final CholeskyDecomposer DECOMPOSER = new CholeskyDecomposer(1e-8, 1e-14);
+
+  private final Store store;
+  private final HeatBalance balance;
+  private final StoreProcess process;
+  private ProcessEstimate estimate;
+  private ExtendedKalmanFilter<Observation> filter;
+  private double lastReadingSeconds = Double.NEGATIVE_INFINITY;
+
+  /** Begins hidden, where the store probably stands. */
+  ChannelEstimate(Store store, HeatBalance balance, double seconds, double outsideCelsius) {
+    this.store = store;
+    this.balance = balance;
+    this.process = new StoreProcess(balance);
+    double[] state = new double[process.size()];
+    double[] variances = new double[process.size()];
+    state[StoreProcess.CELSIUS] = balance.probableStart(outsideCelsius);
+    variances[StoreProcess.CELSIUS] = HIDDEN_START_KELVIN * HIDDEN_START_KELVIN;
+    variances[StoreProcess.DISTURBANCE] = balance.disturbance() * balance.disturbance();
+    for (int i = StoreProcess.FIRST_COORDINATE; i < state.length; i++) {
+      Parameter parameter = process.parameter(i - StoreProcess.FIRST_COORDINATE);
+      state[i] = parameter.usualCoordinate();
+      variances[i] = parameter.spread() * parameter.spread();
+    }
+    this.estimate =
+        new ProcessEstimate(
+            seconds, new ArrayRealVector(state), MatrixUtils.createRealDiagonalMatrix(variances));
+    this.filter = new ExtendedKalmanFilter<>(DECOMPOSER, process, estimate);
+  }
+
+  Store store() {
+    return store;
+  }
+
+  HeatBalance balance() {
+    return balance;
+  }
+
+  /**
+   * Moves to a later moment.
+   *
+   * @param reading a temperature that came since the last moment, if one did
+   */
+  void advance(double seconds, Load load, double[] around, OptionalDouble reading) {
+    if (reading.isPresent() && seconds - lastReadingSeconds > RESTART_SECONDS) {
+      restart(seconds, reading.getAsDouble());
+    } else if (seconds > estimate.getTime()) {
+      estimate =
+          filter.estimationStep(
+              new Observation(
+                  seconds, load, around.clone(), reading.isPresent(), reading.orElse(0)));
+    }
+    if (reading.isPresent()) {
+      lastReadingSeconds = seconds;
+    }
+  }
+
+  /** The filtered temperature, degC. */
+  double celsius() {
+    return estimate.getState().getEntry(StoreProcess.CELSIUS);
+  }
+
+  /** Whether a reading came lately; a hidden store is only believed. */
+  boolean isMeasured(double seconds) {
+    return seconds - lastReadingSeconds <= RESTART_SECONDS;
+  }
+
+  /** The state: degC, K/s, then one coordinate per parameter. */
+  double[] state() {
+    return estimate.getState().toArray();
+  }
+
+  /** Physical parameter values of a state, in the order of the balance's parameters. */
+  double[] physical(double[] state) {
+    return process.physical(state);
+  }
+
+  /** A matrix whose product with its transpose is the covariance of the state. */
+  double[][] spread() {
+    RealMatrix covariance = estimate.getCovariance();
+    RealMatrix even = covariance.add(covariance.transpose()).scalarMultiply(0.5);
+    for (int i = 0; i < even.getRowDimension(); i++) {
+      even.multiplyEntry(i, i, 1 + ROUNDING);
+    }
+    return new SemiDefinitePositiveCholeskyDecomposition(even, 1e-14).getL().getData();
+  }
+
+  private void restart(double seconds, double celsius) {
+    double[] state = state();
+    RealMatrix covariance = estimate.getCovariance().copy();
+    state[StoreProcess.CELSIUS] = celsius;
+    state[StoreProcess.DISTURBANCE] = 0;
+    for (int i = 0; i < state.length; i++) {
+      for (int held = 0; held < StoreProcess.FIRST_COORDINATE; held++) {
+        covariance.setEntry(i, held, 0);
+        covariance.setEntry(held, i, 0);
+      }
+    }
+    covariance.setEntry(0, 0, FIRST_READING_KELVIN * FIRST_READING_KELVIN);
+    covariance.setEntry(1, 1, balance.disturbance() * balance.disturbance());
+    estimate = new ProcessEstimate(seconds, new ArrayRealVector(state), covariance);
+    filter = new ExtendedKalmanFilter<>(DECOMPOSER, process, estimate);
+  }
+}

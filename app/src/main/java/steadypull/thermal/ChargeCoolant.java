@@ -1,0 +1,49 @@
+package steadypull.thermal;
+
+import java.util.List;
+
+/**
+ * The water circuit of a water-to-air charge cooler: one store. In comes what the charge air gives
+ * up, air flow * cp * (inlet - outlet); out goes conductance * (coolant - outside).
+ */
+record ChargeCoolant() implements HeatBalance {
+  /** Dry air at 100 degC, J/(kg K) (equation of state of Lemmon et al., 2000). */
+  private static final double AIR_HEAT_CAPACITY = 1011;
+
+  /**
+   * Heat capacity in J/K: 6 L of 50/50 coolant is 22 kJ/K (ASHRAE data: 1040 kg/m3, 3.5 kJ/(kg K)),
+   * core, hoses and radiator half as much again. Conductance in W/K at 25 m/s: 8 to 30 kW at 30 to
+   * 60 K above outside. Share of it at standstill, from a fan. Estimated; common practice.
+   */
+  @Override
+  public List<Parameter> parameters() {
+    return List.of(
+        Parameter.positive(32_000, 0.4),
+        Parameter.positive(420, 0.5),
+        Parameter.positive(0.35, 0.5));
+  }
+
+  @Override
+  public double kelvinPerSecond(double celsius, double[] p, Load load, double[] around) {
+    double given = around[Store.CHARGE_INLET.ordinal()] - around[Store.CHARGE_AIR.ordinal()];
+    double heat = load.airKilogramsPerSecond() * AIR_HEAT_CAPACITY * given;
+    double standing = Math.min(1, p[2]);
+    double conductance = p[1] * (standing + (1 - standing) * load.ramAir());
+    return (heat - conductance * (celsius - load.outsideCelsius())) / p[0];
+  }
+
+  @Override
+  public double disturbance() {
+    return 0.05;
+  }
+
+  @Override
+  public double wander() {
+    return 0.05;
+  }
+
+  @Override
+  public double probableStart(double outsideCelsius) {
+    return outsideCelsius + 10;
+  }
+}

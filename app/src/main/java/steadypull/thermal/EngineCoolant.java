@@ -1,0 +1,70 @@
+package steadypull.thermal;
+
+import java.util.List;
+
+/**
+ * Engine coolant: one store, heated by a share of the fuel's power, behind a thermostat, with a fan
+ * whose engagement shows as a step in conductance.
+ */
+record EngineCoolant() implements HeatBalance {
+  /** From beginning to full opening of a wax thermostat (common practice, no source). */
+  private static final double THERMOSTAT_SPAN_KELVIN = 10;
+
+  /** What block and hoses lose with the thermostat shut, W/K (estimated). */
+  private static final double SHUT_CONDUCTANCE = 60;
+
+  /** A radiator without ram air, with its fan idling, keeps this share (estimated). */
+  private static final double STANDING_SHARE = 0.35;
+
+  /** The fan comes in over this span (estimated: viscous clutches take several kelvin). */
+  private static final double FAN_SPAN_KELVIN = 6;
+
+  private static final double WATTS_PER_KILOWATT = 1000;
+
+  /**
+   * Heat capacity in J/K (15 to 25 L of coolant and the wetted part of the block); share of fuel
+   * power to coolant (Heywood, Internal Combustion Engine Fundamentals, table 12.1: 0.16 to 0.35;
+   * modern diesels 0.18 to 0.25, common practice); temperature at which the thermostat begins to
+   * open, degC; conductance wide open at 25 m/s, W/K; share that the fan adds; temperature at which
+   * it begins, degC.
+   */
+  @Override
+  public List<Parameter> parameters() {
+    return List.of(
+        Parameter.positive(140_000, 0.4),
+        Parameter.positive(0.21, 0.2),
+        Parameter.free(85, 4),
+        Parameter.positive(1_700, 0.4),
+        Parameter.positive(0.35, 0.6),
+        Parameter.free(99, 3));
+  }
+
+  @Override
+  public double kelvinPerSecond(double celsius, double[] p, Load load, double[] around) {
+    double heat = p[1] * load.fuelKilowatts() * WATTS_PER_KILOWATT;
+    double open = ramp(celsius, p[2], THERMOSTAT_SPAN_KELVIN);
+    double fan = ramp(celsius, p[5], FAN_SPAN_KELVIN);
+    double wind = STANDING_SHARE + (1 - STANDING_SHARE) * load.ramAir();
+    double conductance = SHUT_CONDUCTANCE + open * p[3] * (wind + p[4] * fan);
+    return (heat - conductance * (celsius - load.outsideCelsius())) / p[0];
+  }
+
+  private static double ramp(double celsius, double from, double span) {
+    return Math.clamp((celsius - from) / span, 0.0, 1.0);
+  }
+
+  @Override
+  public double disturbance() {
+    return 0.03;
+  }
+
+  @Override
+  public double wander() {
+    return 0.04;
+  }
+
+  @Override
+  public double probableStart(double outsideCelsius) {
+    return 85;
+  }
+}

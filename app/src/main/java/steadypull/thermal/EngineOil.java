@@ -1,0 +1,36 @@
+package steadypull.thermal;
+
+import java.util.List;
+
+/**
+ * Engine oil: one store that settles above the engine coolant by what friction and fuel give it.
+ */
+record EngineOil() implements HeatBalance {
+  /** Kelvin above coolant per 100 kW of fuel, base in kelvin, lag in seconds (common practice). */
+  @Override
+  public List<Parameter> parameters() {
+    return List.of(Parameter.positive(4, 0.5), Parameter.free(0, 4), Parameter.positive(240, 0.4));
+  }
+
+  @Override
+  public double kelvinPerSecond(double celsius, double[] p, Load load, double[] around) {
+    double settles =
+        around[Store.ENGINE_COOLANT.ordinal()] + p[1] + p[0] * load.fuelKilowatts() / 100;
+    return (settles - celsius) / p[2];
+  }
+
+  @Override
+  public double disturbance() {
+    return 0.02;
+  }
+
+  @Override
+  public double wander() {
+    return 0.03;
+  }
+
+  @Override
+  public double probableStart(double outsideCelsius) {
+    return 85;
+  }
+}

@@ -1,0 +1,65 @@
+package steadypull.thermal;
+
+import java.util.List;
+
+/**
+ * The physics of one store: how fast its temperature changes, given its parameters, the load and
+ * the temperatures around it. Stateless; the state is kept by {@link ChannelEstimate}. A closed
+ * set: one per store.
+ *
+ * <p>Every number in these models that is not marked with a source is common practice, no source,
+ * or estimated; that is why each is learnt and starts with a wide spread.
+ */
+sealed interface HeatBalance
+    permits LoadFollower, ChargeAir, ChargeCoolant, EngineCoolant, EngineOil, TransmissionFluid {
+
+  /** What is believed before the vehicle has shown anything, in the order of the coordinates. */
+  List<Parameter> parameters();
+
+  /**
+   * Rate of change in K/s.
+   *
+   * @param celsius temperature of this store
+   * @param parameters physical values, in the order of {@link #parameters()}
+   * @param load engine and road
+   * @param around degC of every store, by {@link Store#ordinal()}
+   */
+  double kelvinPerSecond(double celsius, double[] parameters, Load load, double[] around);
+
+  /**
+   * How far the model may be wrong about the rate, K/s, for a minute or two: wind, fans, traffic.
+   */
+  double disturbance();
+
+  /** Random wander of the temperature itself, K per square root of a second. */
+  double wander();
+
+  /** Where the store probably stands before its first sample, degC. */
+  double probableStart(double outsideCelsius);
+
+  /**
+   * One step of an exponential Rosenbrock-Euler scheme: exact for a first-order lag, stable at any
+   * step length (Hochbruck and Ostermann, Exponential integrators, Acta Numerica 19, 2010, eq. 2.53
+   * with one stage).
+   *
+   * @param added K/s besides the model's own rate
+   * @param seconds step length
+   * @return degC after the step
+   */
+  default double step(
+      double celsius,
+      double[] parameters,
+      Load load,
+      double[] around,
+      double added,
+      double seconds) {
+    double rate = kelvinPerSecond(celsius, parameters, load, around);
+    double probe = kelvinPerSecond(celsius + PROBE_KELVIN, parameters, load, around);
+    double relaxation = Math.max(0, (rate - probe) / PROBE_KELVIN) * seconds;
+    double share = relaxation < 1e-6 ? 1 : -Math.expm1(-relaxation) / relaxation;
+    return celsius + (rate + added) * share * seconds;
+  }
+
+  /** Distance over which the slope of the rate is taken. */
+  double PROBE_KELVIN = 0.25;
+}

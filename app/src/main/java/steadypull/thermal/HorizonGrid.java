@@ -1,0 +1,26 @@
+package steadypull.thermal;
+
+import java.util.stream.DoubleStream;
+
+/** The moments ahead at which a forecast is taken: dense where the driver can still act. */
+final class HorizonGrid {
+  private HorizonGrid() {}
+
+  /** Seconds ahead, rising: 0 to 180 in 5 s, to 300 in 15 s, to 600 in 30 s. */
+  static double[] secondsAhead() {
+    return DoubleStream.concat(
+            DoubleStream.concat(range(0, 180, 5), range(195, 300, 15)), range(330, 600, 30))
+        .toArray();
+  }
+
+  /** Step lengths that lead far enough for every store to settle: two hours, growing. */
+  static double[] untilSettled() {
+    return DoubleStream.concat(
+            DoubleStream.generate(() -> 10).limit(30), DoubleStream.generate(() -> 60).limit(115))
+        .toArray();
+  }
+
+  private static DoubleStream range(double from, double to, double step) {
+    return DoubleStream.iterate(from, seconds -> seconds <= to, seconds -> seconds + step);
+  }
+}

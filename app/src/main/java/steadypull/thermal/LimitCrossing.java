@@ -1,0 +1,62 @@
+package steadypull.thermal;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+
+/** Finds when temperatures first meet a limit. Only finds; what follows is for others. */
+final class LimitCrossing {
+  private LimitCrossing() {}
+
+  /**
+   * Seconds until one course first meets the limit from below, by linear interpolation; 0 if it is
+   * there already; empty if it never does on this grid.
+   *
+   * @param secondsAhead rising, the first is 0
+   * @param celsius degC at those moments
+   */
+  static OptionalDouble first(double[] secondsAhead, double[] celsius, double limitCelsius) {
+    if (celsius[0] >= limitCelsius) {
+      return OptionalDouble.of(0);
+    }
+    for (int point = 1; point < celsius.length; point++) {
+      if (celsius[point] >= limitCelsius) {
+        double share = (limitCelsius - celsius[point - 1]) / (celsius[point] - celsius[point - 1]);
+        return OptionalDouble.of(
+            secondsAhead[point - 1] + share * (secondsAhead[point] - secondsAhead[point - 1]));
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** The time to the limit as a distribution over draws. */
+  static LimitForecast forecast(double[] secondsAhead, double[][] draws, double limitCelsius) {
+    double[] seconds = new double[draws.length];
+    for (int draw = 0; draw < draws.length; draw++) {
+      seconds[draw] =
+          first(secondsAhead, draws[draw], limitCelsius).orElse(Double.POSITIVE_INFINITY);
+    }
+    Arrays.sort(seconds);
+    return new LimitForecast(
+        limitCelsius,
+        shareWithin(seconds, 180),
+        shareWithin(seconds, 600),
+        quantile(seconds, 0.50),
+        quantile(seconds, 0.10),
+        quantile(seconds, 0.25),
+        quantile(seconds, 0.75),
+        quantile(seconds, 0.90));
+  }
+
+  private static double shareWithin(double[] sortedSeconds, double horizonSeconds) {
+    int within = 0;
+    while (within < sortedSeconds.length && sortedSeconds[within] <= horizonSeconds) {
+      within++;
+    }
+    return (double) within / sortedSeconds.length;
+  }
+
+  private static OptionalDouble quantile(double[] sortedSeconds, double level) {
+    double seconds = Band.quantile(sortedSeconds, level);
+    return Double.isFinite(seconds) ? OptionalDouble.of(seconds) : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,52 @@
+package steadypull.thermal;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import steadypull.road.DerivedChannels;
+import steadypull.road.RoadLoad;
+
+/** Turns what is assumed about the drive into the load that the stores will see. Immutable. */
+record LoadAssumption(LoadMaps maps, Optional<RoadLoad> road, OptionalDouble grade) {
+  private static final double KILOMETRES_PER_HOUR = 3.6;
+
+  /** Below this a driver shifts down rather than let the engine labour (common practice). */
+  private static final double LOWEST_PULLING_RPM = 1200;
+
+  private static final double STANDING_METRES_PER_SECOND = 3;
+
+  /** Alternator, fan and pumps at idle (common practice, no source). */
+  private static final double IDLE_KILOWATTS = 5;
+
+  private static final double IDLE_RPM = 750;
+
+  /** The load once the assumption has come true. */
+  Load load(Load held, Forecast.Assumption assumption) {
+    return switch (assumption) {
+      case Forecast.Assumption.LoadHeld() -> held;
+      case Forecast.Assumption.SpeedEased(double kilometresPerHour) ->
+          eased(held, kilometresPerHour / KILOMETRES_PER_HOUR);
+      case Forecast.Assumption.StoppedAtIdle() -> maps.moved(held, IDLE_KILOWATTS, IDLE_RPM, 0);
+    };
+  }
+
+  private Load eased(Load held, double metresPerSecond) {
+    double now = held.metresPerSecond();
+    if (now < STANDING_METRES_PER_SECOND) {
+      return held;
+    }
+    double sameGear = held.engineRpm() * metresPerSecond / now;
+    double rpm = sameGear < LOWEST_PULLING_RPM ? held.engineRpm() : sameGear;
+    return maps.moved(held, kilowatts(held, metresPerSecond), rpm, metresPerSecond);
+  }
+
+  private double kilowatts(Load held, double metresPerSecond) {
+    double now = held.metresPerSecond();
+    if (road.isEmpty() || grade.isEmpty()) {
+      // Rolling and grade outweigh drag in a climb: power goes with speed, and drag helps further.
+      return held.kilowatts() * metresPerSecond / now;
+    }
+    double slope = grade.getAsDouble();
+    double change = road.get().kilowatts(metresPerSecond, slope) - road.get().kilowatts(now, slope);
+    return Math.max(0, held.kilowatts() + change / DerivedChannels.DRIVELINE_EFFICIENCY);
+  }
+}

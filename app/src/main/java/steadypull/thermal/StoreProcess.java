@@ -1,0 +1,130 @@
+package steadypull.thermal;
+
+import org.hipparchus.filtering.kalman.extended.NonLinearEvolution;
+import org.hipparchus.filtering.kalman.extended.NonLinearProcess;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+
+/**
+ * How the joint state of a store moves: temperature in degC, disturbance in K/s, then one
+ * coordinate per parameter. Stateless.
+ */
+final class StoreProcess implements NonLinearProcess<Observation> {
+  static final int CELSIUS = 0;
+  static final int DISTURBANCE = 1;
+  static final int FIRST_COORDINATE = 2;
+
+  /** An unexplained heat flow (wind, traffic, a fan) goes on for about this long (estimated). */
+  static final double DISTURBANCE_SECONDS = 90;
+
+  /** In an hour a parameter may wander by this share of its prior spread (estimated). */
+  private static final double PARAMETER_WANDER_PER_HOUR = 0.3;
+
+  private static final double LONGEST_STEP_SECONDS = 5;
+
+  /** A reading farther out than this many standard deviations is taken for no farther. */
+  private static final double FARTHEST_SURPRISE = 4;
+
+  private static final double PROBE = 1e-3;
+
+  private final HeatBalance balance;
+  private final Parameter[] parameters;
+
+  StoreProcess(HeatBalance balance) {
+    this.balance = balance;
+    this.parameters = balance.parameters().toArray(Parameter[]::new);
+  }
+
+  int size() {
+    return FIRST_COORDINATE + parameters.length;
+  }
+
+  Parameter parameter(int index) {
+    return parameters[index];
+  }
+
+  /** Physical parameter values of a state. */
+  double[] physical(double[] state) {
+    double[] values = new double[parameters.length];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = parameters[i].physical(state[FIRST_COORDINATE + i]);
+    }
+    return values;
+  }
+
+  @Override
+  public NonLinearEvolution getEvolution(
+      double previousTime, RealVector previousState, Observation observation) {
+    double seconds = observation.seconds() - previousTime;
+    double[] before = previousState.toArray();
+    double[] after = moved(before, seconds, observation);
+    return new NonLinearEvolution(
+        observation.seconds(),
+        new ArrayRealVector(after),
+        transition(before, after, seconds, observation),
+        noise(seconds),
+        observation.measured() ? temperatureRow() : null);
+  }
+
+  @Override
+  public RealVector getInnovation(
+      Observation observation, NonLinearEvolution evolution, RealMatrix innovationCovariance) {
+    double surprise = observation.celsius() - evolution.getCurrentState().getEntry(CELSIUS);
+    double farthest = FARTHEST_SURPRISE * Math.sqrt(innovationCovariance.getEntry(0, 0));
+    return new ArrayRealVector(new double[] {Math.clamp(surprise, -farthest, farthest)});
+  }
+
+  private double[] moved(double[] before, double seconds, Observation observation) {
+    double[] state = before.clone();
+    double[] physical = physical(state);
+    int steps = (int) Math.ceil(seconds / LONGEST_STEP_SECONDS);
+    for (int i = 0; i < steps; i++) {
+      double step = seconds / steps;
+      state[CELSIUS] =
+          balance.step(
+              state[CELSIUS],
+              physical,
+              observation.load(),
+              observation.around(),
+              state[DISTURBANCE],
+              step);
+      state[DISTURBANCE] *= Math.exp(-step / DISTURBANCE_SECONDS);
+    }
+    return state;
+  }
+
+  private RealMatrix transition(
+      double[] before, double[] after, double seconds, Observation observation) {
+    RealMatrix transition = MatrixUtils.createRealIdentityMatrix(before.length);
+    for (int column = 0; column < before.length; column++) {
+      double[] probed = before.clone();
+      double probe = column < FIRST_COORDINATE ? 1e-2 : PROBE;
+      probed[column] += probe;
+      double[] moved = moved(probed, seconds, observation);
+      transition.setEntry(CELSIUS, column, (moved[CELSIUS] - after[CELSIUS]) / probe);
+    }
+    transition.setEntry(DISTURBANCE, DISTURBANCE, Math.exp(-seconds / DISTURBANCE_SECONDS));
+    return transition;
+  }
+
+  private RealMatrix noise(double seconds) {
+    double[] variances = new double[size()];
+    variances[CELSIUS] = balance.wander() * balance.wander() * seconds;
+    double disturbance = balance.disturbance();
+    variances[DISTURBANCE] =
+        disturbance * disturbance * -Math.expm1(-2 * seconds / DISTURBANCE_SECONDS);
+    for (int i = 0; i < parameters.length; i++) {
+      double wander = PARAMETER_WANDER_PER_HOUR * parameters[i].spread();
+      variances[FIRST_COORDINATE + i] = wander * wander * seconds / 3600;
+    }
+    return MatrixUtils.createRealDiagonalMatrix(variances);
+  }
+
+  private RealMatrix temperatureRow() {
+    RealMatrix row = MatrixUtils.createRealMatrix(1, size());
+    row.setEntry(0, CELSIUS, 1);
+    return row;
+  }
+}

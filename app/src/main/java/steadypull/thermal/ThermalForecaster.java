@@ -1,0 +1,218 @@
+package steadypull.thermal;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.channel.Sample;
+import steadypull.road.DerivedChannels;
+import steadypull.road.LatestSamples;
+import steadypull.vehicle.Limit;
+import steadypull.vehicle.Vehicle;
+
+/**
+ * The forecaster of one drive: small physical models with inputs, learnt while driving, run ahead
+ * as an ensemble. Pipeline thread only; deterministic.
+ */
+public final class ThermalForecaster implements Forecaster {
+  private static final double MICROS_PER_SECOND = 1e6;
+
+  /** Ticks farther apart than this are a gap: nothing is learnt about load across it. */
+  private static final double LONGEST_STEP_SECONDS = 10;
+
+  private static final double HIGHER_THAN_SEEN = 1.05;
+
+  /** What a tow engine may give when nothing better is known (common practice, no source). */
+  private static final double USUAL_MOST_KILOWATTS = 220;
+
+  /** P in kW of torque in N.m and speed in r/min: 60000 / (2 pi). */
+  private static final double NEWTON_METRE_RPM_PER_KILOWATT = 9549.297;
+
+  private final Vehicle vehicle;
+  private final LatestSamples samples = new LatestSamples();
+  private final ChannelPace pace = new ChannelPace();
+  private final DerivedChannels derived;
+  private final LoadMaps maps = new LoadMaps();
+  private final LoadSensing sensing = new LoadSensing(maps);
+  private final HeldLoad heldLoad = new HeldLoad();
+  private final LoadSpread loadSpread = new LoadSpread();
+  private final Learning learning = new Learning();
+  private final StoreSet stores;
+  private final Ensemble ensemble = new Ensemble();
+  private final Map<Store, BandCalibration> calibrations = new EnumMap<>(Store.class);
+
+  private OptionalDouble grade = OptionalDouble.empty();
+  private double mostKilowatts;
+  private boolean isLoadKnown;
+  private long lastTickMicros = -1;
+
+  /** A forecaster that knows nothing of this vehicle yet but its layout, limits and rig. */
+  public ThermalForecaster(Vehicle vehicle) {
+    this.vehicle = vehicle;
+    this.derived = new DerivedChannels(vehicle);
+    this.stores = new StoreSet(vehicle.layout());
+    for (Store store : Store.values()) {
+      calibrations.put(store, new BandCalibration());
+    }
+  }
+
+  @Override
+  public void accept(Sample sample) {
+    if (Channels.derived().contains(sample.channel())) {
+      return;
+    }
+    samples.accept(sample);
+    pace.accept(sample);
+    derived.accept(sample);
+    stores.accept(sample);
+  }
+
+  @Override
+  public Forecast tick(long timeMicros) {
+    double seconds = timeMicros / MICROS_PER_SECOND;
+    double step = lastTickMicros < 0 ? 1 : seconds - lastTickMicros / MICROS_PER_SECOND;
+    lastTickMicros = timeMicros;
+    advance(timeMicros, seconds, Math.min(step, LONGEST_STEP_SECONDS));
+    Forecast forecast = forecast(new Forecast.Assumption.LoadHeld());
+    for (ChannelForecast channel : forecast.channels()) {
+      if (channel instanceof ChannelForecast.Ready ready) {
+        StoreSet.of(ready.channel()).ifPresent(store -> calibrate(store, seconds, ready));
+      }
+    }
+    return forecast;
+  }
+
+  @Override
+  public Forecast under(Forecast.Assumption assumption) {
+    if (lastTickMicros < 0) {
+      throw new IllegalStateException(
+          "A forecast under an assumption starts from a tick; call tick first");
+    }
+    return forecast(assumption);
+  }
+
+  private void advance(long timeMicros, double seconds, double step) {
+    grade =
+        derived.tick(timeMicros).stream()
+            .filter(sample -> sample.channel().equals(Channels.ROAD_GRADE))
+            .mapToDouble(sample -> sample.value() / 100)
+            .findFirst();
+    Optional<Load> sensed = sensing.sense(samples, timeMicros, step);
+    isLoadKnown = sensed.isPresent();
+    sensed.ifPresent(
+        load -> {
+          heldLoad.accept(seconds, load);
+          learning.accept(load, step);
+        });
+    heldLoad
+        .load()
+        .ifPresent(
+            held -> {
+              stores.advance(seconds, sensed.orElse(held));
+              if (sensed.isPresent()) {
+                mostKilowatts = Math.max(mostKilowatts, held.kilowatts());
+                loadSpread.accept(seconds, held.kilowatts());
+              }
+            });
+  }
+
+  private void calibrate(Store store, double seconds, ChannelForecast.Ready ready) {
+    BandCalibration calibration = calibrations.get(store);
+    if (calibration != null) {
+      calibration.check(seconds, ready.nowCelsius());
+      calibration.promise(seconds, ready.fan());
+    }
+  }
+
+  private Forecast forecast(Forecast.Assumption assumption) {
+    List<ChannelForecast> channels = new ArrayList<>();
+    Optional<Outlook> outlook =
+        isLoadKnown && learning.isEnough()
+            ? heldLoad.load().map(held -> outlook(held, assumption))
+            : Optional.empty();
+    for (Channel channel : order()) {
+      StoreSet.of(channel)
+          .filter(stores::isHeard)
+          .ifPresent(store -> channels.add(forecast(store, outlook)));
+    }
+    return new Forecast(lastTickMicros, assumption, channels);
+  }
+
+  /** The draws of all stores, and where they settle. */
+  private record Outlook(double[][][] celsius, double[] settled) {}
+
+  private Outlook outlook(Load held, Forecast.Assumption assumption) {
+    LoadAssumption assumed = new LoadAssumption(maps, derived.roadLoad(lastTickMicros), grade);
+    Load ahead = assumed.load(held, assumption);
+    boolean wanders = !(assumption instanceof Forecast.Assumption.StoppedAtIdle);
+    double ceiling = Math.max(ahead.kilowatts(), ceilingKilowatts(held));
+    Ensemble.LoadAhead loadAhead =
+        (secondsAhead, normal) -> {
+          if (!wanders) {
+            return ahead;
+          }
+          double moved = ahead.kilowatts() + normal * loadSpread.kilowattsAfter(secondsAhead);
+          return maps.moved(
+              ahead, Math.clamp(moved, 0, ceiling), ahead.engineRpm(), ahead.metresPerSecond());
+        };
+    double seconds = lastTickMicros / MICROS_PER_SECOND;
+    return new Outlook(
+        ensemble.run(stores.estimates(), seconds, loadAhead),
+        ensemble.settled(stores.estimates(), ahead));
+  }
+
+  /** The most that this engine may give: its reference torque near the present speed, or so. */
+  private double ceilingKilowatts(Load held) {
+    double seen = mostKilowatts * HIGHER_THAN_SEEN;
+    OptionalDouble reference = samples.ever(Channels.REFERENCE_TORQUE);
+    return reference.isPresent()
+        ? Math.max(
+            mostKilowatts,
+            reference.getAsDouble() * held.engineRpm() / NEWTON_METRE_RPM_PER_KILOWATT)
+        : Math.max(seen, USUAL_MOST_KILOWATTS);
+  }
+
+  private ChannelForecast forecast(Store store, Optional<Outlook> outlook) {
+    Channel channel = store.channel();
+    OptionalDouble stale = pace.staleFor(channel, lastTickMicros);
+    if (stale.isPresent()) {
+      return new ChannelForecast.NoData(channel, stale.getAsDouble());
+    }
+    if (!isLoadKnown && heldLoad.load().isPresent()) {
+      return new ChannelForecast.NoData(
+          channel, sensing.secondsSincePower(samples, lastTickMicros));
+    }
+    return outlook
+        .<ChannelForecast>map(known -> ready(store, known))
+        .orElseGet(() -> new ChannelForecast.Learning(channel));
+  }
+
+  private ChannelForecast.Ready ready(Store store, Outlook outlook) {
+    double now = stores.celsius(store).orElseThrow();
+    double factor = calibrations.getOrDefault(store, new BandCalibration()).factor();
+    double[][] draws = Band.stretched(outlook.celsius()[store.ordinal()], factor);
+    double[] secondsAhead = ensemble.secondsAhead();
+    Optional<Limit> limit = vehicle.limit(store.channel());
+    return new ChannelForecast.Ready(
+        store.channel(),
+        now,
+        Band.fan(secondsAhead, now, draws),
+        outlook.settled()[store.ordinal()],
+        limit.map(each -> LimitCrossing.forecast(secondsAhead, draws, each.celsius())));
+  }
+
+  /** The channels with limits in the vehicle's order, then the other thermal ones. */
+  private Set<Channel> order() {
+    Set<Channel> order = new LinkedHashSet<>();
+    vehicle.limits().values().forEach(limit -> order.add(limit.channel()));
+    order.addAll(Channels.thermal());
+    order.retainAll(Channels.thermal());
+    return order;
+  }
+}
