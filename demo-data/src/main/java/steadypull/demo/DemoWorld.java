@@ -1,0 +1,52 @@
+package steadypull.demo;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import steadypull.demo.road.Drive;
+import steadypull.demo.road.Scenario;
+import steadypull.demo.road.Scenarios;
+
+/**
+ * The door to the invented world. Safe from any thread; a drive belongs to one thread at a time.
+ */
+public final class DemoWorld {
+  private DemoWorld() {}
+
+  /** The scenarios, in the order in which they are listed. */
+  public static List<Scenario> scenarios() {
+    return Scenarios.all();
+  }
+
+  /** The scenario of that name, or empty if there is none. */
+  public static Optional<Scenario> scenario(String name) {
+    return scenarios().stream().filter(scenario -> scenario.name().equals(name)).findFirst();
+  }
+
+  /** The vehicle file that goes with a scenario, as JSON text. */
+  public static String vehicleFile(Scenario scenario) {
+    try (InputStream file = DemoWorld.class.getResourceAsStream(scenario.vehicleFile())) {
+      if (file == null) {
+        throw new IllegalStateException(
+            "The vehicle file %s of scenario %s is missing from this program"
+                .formatted(scenario.vehicleFile(), scenario.name()));
+      }
+      return new String(file.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(
+          "Could not read the vehicle file " + scenario.vehicleFile(), broken);
+    }
+  }
+
+  /**
+   * A scenario as a time series: advance it, then read sensors or the truth behind them.
+   *
+   * @param seed of gusts and of the sensors' noise; the same seed gives the same drive
+   */
+  public static Drive drive(Scenario scenario, long seed) {
+    return new Drive(scenario, seed);
+  }
+}
