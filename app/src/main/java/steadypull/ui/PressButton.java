@@ -1,0 +1,46 @@
+package steadypull.ui;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+import javafx.scene.shape.SVGPath;
+
+/** A large button of icon and caption. */
+final class PressButton extends Button {
+  private static final double ICON_GAP = 12;
+
+  private final SVGPath icon = new SVGPath();
+  private final Label caption = new Label();
+
+  PressButton(Icon shape, String text, Runnable action) {
+    getStyleClass().setAll("button", "press");
+    icon.getStyleClass().add("icon");
+    caption.getStyleClass().add("caption");
+    caption.setMinWidth(USE_PREF_SIZE);
+    VBox stack = new VBox(ICON_GAP, icon, caption);
+    stack.setAlignment(Pos.CENTER);
+    setGraphic(stack);
+    setOnAction(_ -> action.run());
+    show(shape, text);
+  }
+
+  /** Makes it the main choice. */
+  PressButton solid() {
+    getStyleClass().add("solid");
+    return this;
+  }
+
+  /** Changes icon and caption. */
+  void show(Icon shape, String text) {
+    icon.setContent(shape.path());
+    caption.setText(text);
+    setAccessibleText(text);
+  }
+
+  /** Puts it somewhere at a fixed size. */
+  void place(double x, double y, double width, double height) {
+    setManaged(false);
+    resizeRelocate(x, y, width, height);
+  }
+}

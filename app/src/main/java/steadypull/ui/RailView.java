@@ -1,0 +1,37 @@
+package steadypull.ui;
+
+import javafx.scene.layout.Pane;
+
+/** The three buttons at the right that never move. */
+final class RailView extends Pane {
+  private final Words words;
+  private final PressButton light;
+
+  RailView(Words words, DriveActions actions) {
+    this.words = words;
+    setManaged(false);
+    setPickOnBounds(false);
+    PressButton mark = new PressButton(Icon.FLAG, words.say("rail.mark"), actions.mark());
+    light = new PressButton(Icon.MOON, words.say("rail.night"), actions.light());
+    PressButton menu = new PressButton(Icon.LINES, words.say("rail.menu"), actions.menu());
+    mark.setId("mark");
+    light.setId("light");
+    menu.setId("menu");
+    place(mark, DriveGeometry.MARK_TOP, DriveGeometry.MARK_HEIGHT);
+    place(light, DriveGeometry.LIGHT_TOP, DriveGeometry.RAIL_BUTTON_HEIGHT);
+    place(menu, DriveGeometry.MENU_TOP, DriveGeometry.RAIL_BUTTON_HEIGHT);
+  }
+
+  /** Offers the light that is not on. */
+  void setLight(Light shown) {
+    switch (shown) {
+      case DAY -> light.show(Icon.MOON, words.say("rail.night"));
+      case NIGHT -> light.show(Icon.SUN, words.say("rail.day"));
+    }
+  }
+
+  private void place(PressButton button, double top, double height) {
+    button.place(DriveGeometry.RAIL_LEFT, top, DriveGeometry.RAIL_WIDTH, height);
+    getChildren().add(button);
+  }
+}

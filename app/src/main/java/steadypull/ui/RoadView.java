@@ -1,0 +1,88 @@
+package steadypull.ui;
+
+import java.util.List;
+import javafx.scene.AccessibleRole;
+import javafx.scene.layout.Pane;
+import javafx.scene.text.Text;
+import steadypull.ui.TextRow.Anchor;
+
+/** The texts of the road strip; its profile is drawn underneath by {@link PlotView}. */
+final class RoadView extends Pane {
+  private final Text speed = TextRow.text("speed");
+  private final Text speedUnit = TextRow.text("speed-unit");
+  private final Text gradeAhead = TextRow.text("bold");
+  private final Text grade = TextRow.text("readout");
+  private final Text power = TextRow.text("readout");
+  private final Text powerUnit = TextRow.text("second");
+  private final Text gear = TextRow.text("readout");
+  private final Text outside = TextRow.text("readout");
+  private final Text outsideUnit = TextRow.text("second");
+  private final TextRow gradeRow = new TextRow(Anchor.CENTRE).add(gradeAhead, 0);
+
+  RoadView(Words words) {
+    getStyleClass().add("road");
+    setManaged(false);
+    setAccessibleRole(AccessibleRole.TEXT);
+    getChildren()
+        .addAll(
+            new TextRow(Anchor.LEFT)
+                .add(speed, 0)
+                .add(speedUnit, 13)
+                .at(DriveGeometry.ROAD_SPEED_LEFT, DriveGeometry.ROAD_SPEED_BASELINE),
+            stateLine(words, "road.unknown", DriveGeometry.ROAD_PLACE_BASELINE, "place"),
+            stateLine(words, "road.holding", DriveGeometry.ROAD_PLACE_NOTE_BASELINE, "second"),
+            gradeRow,
+            readout(words, "road.grade", Anchor.LEFT, DriveGeometry.TEXT_LEFT)
+                .add(grade, 10)
+                .add(unit("%"), 9),
+            readout(words, "road.power", Anchor.CENTRE, DriveGeometry.ROAD_POWER_CENTRE)
+                .add(power, 11)
+                .add(powerUnit, 9),
+            readout(words, "road.gear", Anchor.CENTRE, DriveGeometry.ROAD_GEAR_CENTRE)
+                .add(gear, 11),
+            readout(words, "road.outside", Anchor.RIGHT, DriveGeometry.STATE_RIGHT)
+                .add(outside, 11)
+                .add(outsideUnit, 9));
+  }
+
+  void show(RoadFace face) {
+    speed.setText(face.speed());
+    speedUnit.setText(face.speedUnit());
+    gradeAhead.setText(face.gradeAhead());
+    grade.setText(face.grade());
+    power.setText(face.power());
+    powerUnit.setText(face.powerUnit());
+    gear.setText(face.gear());
+    outside.setText(face.outside());
+    outsideUnit.setText(face.outsideUnit());
+    for (Text figure : List.of(speed, grade, power, gear, outside)) {
+      figure.getStyleClass().remove("unknown");
+      if (figure.getText().equals(RoadFace.UNKNOWN)) {
+        figure.getStyleClass().add("unknown");
+      }
+    }
+    gradeRow.at(RoadScale.LABEL_X, RoadScale.of(face).labelBaseline());
+    setAccessibleText(face.spoken());
+  }
+
+  private static Text unit(String sign) {
+    Text text = TextRow.text("second");
+    text.setText(sign);
+    return text;
+  }
+
+  private static TextRow readout(Words words, String key, Anchor anchor, double x) {
+    Text label = TextRow.text("second");
+    label.setText(words.say(key));
+    return new TextRow(anchor).add(label, 0).at(x, DriveGeometry.ROAD_READOUT_BASELINE);
+  }
+
+  private static TextRow stateLine(Words words, String key, double baseline, String style) {
+    Text text = TextRow.text(style);
+    text.setText(words.say(key));
+    return new TextRow(Anchor.LEFT)
+        .add(text, 0)
+        .at(DriveGeometry.STATE_LEFT, baseline)
+        .within(DriveGeometry.STATE_RIGHT - DriveGeometry.STATE_LEFT);
+  }
+}

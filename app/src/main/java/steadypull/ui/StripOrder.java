@@ -1,0 +1,73 @@
+package steadypull.ui;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import steadypull.channel.Channel;
+import steadypull.drive.StripState;
+import steadypull.drive.StripState.StripLevel;
+
+/**
+ * Keeps the strips from jumping about: a new order is shown only after it has held for 5 s, or at
+ * once where something is urgent or the set of strips is another.
+ */
+final class StripOrder {
+  private static final long HOLD_NANOS = 5_000_000_000L;
+
+  private List<Channel> shown = List.of();
+  private List<Channel> wanted = List.of();
+  private boolean led;
+  private long wantedSinceNanos;
+
+  /**
+   * The strips in the order to show.
+   *
+   * @param strips in the order wanted, first to run out first
+   * @param nowNanos a clock that does not run backwards
+   */
+  List<StripState> arrange(List<StripState> strips, long nowNanos) {
+    List<Channel> order = strips.stream().map(StripState::channel).toList();
+    if (!order.equals(wanted)) {
+      wanted = order;
+      wantedSinceNanos = nowNanos;
+    }
+    boolean held = nowNanos - wantedSinceNanos >= HOLD_NANOS;
+    if (held || isUrgent(strips) || !sameChannels(order) || leads(strips) != led) {
+      shown = order;
+    }
+    led = leads(strips);
+    return inShownOrder(strips);
+  }
+
+  /** Whether the top strip is enlarged: when any strip has left Holds. */
+  static boolean leads(List<StripState> strips) {
+    return strips.stream().anyMatch(strip -> hasLeftHolds(strip.level()));
+  }
+
+  private static boolean hasLeftHolds(StripLevel level) {
+    return switch (level) {
+      case MAY_REACH, ADVISE, ACT_NOW, DERATED -> true;
+      case HOLDS, NO_DATA, LEARNING -> false;
+    };
+  }
+
+  private static boolean isUrgent(List<StripState> strips) {
+    return !strips.isEmpty() && strips.getFirst().level() == StripLevel.ACT_NOW;
+  }
+
+  private boolean sameChannels(List<Channel> order) {
+    return Set.copyOf(order).equals(Set.copyOf(shown)) && top(order).equals(top(shown));
+  }
+
+  private static Set<Channel> top(List<Channel> order) {
+    return order.stream().limit(StripsFace.SHOWN).collect(Collectors.toSet());
+  }
+
+  private List<StripState> inShownOrder(List<StripState> strips) {
+    List<StripState> arranged = new ArrayList<>(strips);
+    arranged.sort(Comparator.comparingInt(strip -> shown.indexOf(strip.channel())));
+    return arranged;
+  }
+}

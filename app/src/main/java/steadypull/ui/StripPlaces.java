@@ -1,0 +1,100 @@
+package steadypull.ui;
+
+/**
+ * Baselines and edges inside one strip, relative to its top; each form has its own.
+ *
+ * @param height height of the strip
+ * @param form its form
+ */
+record StripPlaces(double height, StripSlot.Form form) {
+  private static final double CALM_HEIGHT = 99.5;
+  private static final double GAP = 10;
+  private static final double HERO_BEARING = 3;
+  private static final double WHOLE_ROOM = DriveGeometry.VALUE_RIGHT - DriveGeometry.TEXT_LEFT;
+
+  static StripPlaces of(StripSlot slot) {
+    return new StripPlaces(slot.height(), slot.form());
+  }
+
+  /** A calm strip may be taller than with four: its texts stay in the middle. */
+  private double choose(double calm, double leading, double small) {
+    return switch (form) {
+      case CALM -> calm + (height - CALM_HEIGHT) / 2;
+      case LEADING -> leading;
+      case SMALL -> small;
+    };
+  }
+
+  double nameBaseline() {
+    return choose(34, 38, 40);
+  }
+
+  /** How much the first line of a name rises when the name takes two lines. */
+  double wrapLift() {
+    return form == StripSlot.Form.SMALL ? 14 : 0;
+  }
+
+  double nameRoom(double valueWidth) {
+    return form == StripSlot.Form.SMALL ? WHOLE_ROOM - valueWidth - GAP : WHOLE_ROOM;
+  }
+
+  double trendBaseline() {
+    return choose(78, 184, 0);
+  }
+
+  double trendRoom(double valueWidth) {
+    return form == StripSlot.Form.CALM ? WHOLE_ROOM - valueWidth - GAP : WHOLE_ROOM;
+  }
+
+  double valueBaseline() {
+    return choose(85, 140, 48.5);
+  }
+
+  /** Values stand at the right; a leading one under its name at the left. */
+  double valueRight(double valueWidth) {
+    return form == StripSlot.Form.LEADING
+        ? DriveGeometry.TEXT_LEFT - HERO_BEARING + valueWidth
+        : DriveGeometry.VALUE_RIGHT;
+  }
+
+  double noteBaseline() {
+    return form == StripSlot.Form.LEADING ? height / 2 + 8 : height / 2 + 9;
+  }
+
+  double glyphTop() {
+    return choose(32.8, 17, 17);
+  }
+
+  double glyphScale() {
+    return form == StripSlot.Form.CALM ? 0.667 : 0.583;
+  }
+
+  double wordLeft() {
+    return switch (form) {
+      case CALM -> 890;
+      case LEADING -> DriveGeometry.STATE_LEFT;
+      case SMALL -> 886;
+    };
+  }
+
+  double wordBaseline() {
+    return choose(50.8, 40, 31);
+  }
+
+  double detailBaseline() {
+    return choose(79.8, 184, 56);
+  }
+
+  double titleBaseline() {
+    return 40;
+  }
+
+  double limitLeft() {
+    return form == StripSlot.Form.LEADING ? 284 : 278;
+  }
+
+  double limitBaseline(boolean inHatch) {
+    double ceiling = height / 6;
+    return form == StripSlot.Form.LEADING && inHatch ? ceiling - 9 : ceiling + 22;
+  }
+}

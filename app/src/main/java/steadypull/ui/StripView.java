@@ -1,0 +1,146 @@
+package steadypull.ui;
+
+import javafx.geometry.VPos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.layout.Pane;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.text.Text;
+import steadypull.ui.TextRow.Anchor;
+
+/** The texts of one strip; its chart is drawn underneath by {@link PlotView}. */
+final class StripView extends Pane {
+  private final Text name = TextRow.text("name");
+  private final Text trend = TextRow.text("trend");
+  private final Text value = TextRow.text("value");
+  private final Text degree = TextRow.text("degree");
+  private final Text limit = TextRow.text("limit");
+  private final Text note = TextRow.text("note");
+  private final Text eased = TextRow.text("eased");
+  private final Text word = TextRow.text("word");
+  private final Text more = TextRow.text("more");
+  private final Text detail = TextRow.text("detail");
+  private final Text title = TextRow.text("title");
+  private final Text hero = TextRow.text("hero");
+  private final Text heroUnit = TextRow.text("hero-unit");
+  private final GlyphView glyph = new GlyphView();
+  private final Rectangle backing = new Rectangle();
+
+  private final TextRow trendRow = new TextRow(Anchor.LEFT).add(trend, 0);
+  private final TextRow valueRow = new TextRow(Anchor.RIGHT).add(value, 0).add(degree, 1);
+  private final TextRow limitRow = new TextRow(Anchor.LEFT).add(limit, 0);
+  private final TextRow noteRow = new TextRow(Anchor.CENTRE).add(note, 0);
+  private final TextRow easedRow = new TextRow(Anchor.RIGHT).add(eased, 0);
+  private final TextRow wordRow = new TextRow(Anchor.LEFT).add(word, 0).add(more, 14);
+  private final TextRow detailRow = new TextRow(Anchor.LEFT).add(detail, 0);
+  private final TextRow titleRow = new TextRow(Anchor.LEFT).add(title, 0);
+  private final TextRow heroRow = new TextRow(Anchor.LEFT).add(hero, 0).add(heroUnit, 12);
+
+  private StripSlot slot = new StripSlot(0, 0, StripSlot.Form.CALM);
+  private double easedY;
+  private boolean limitInHatch = true;
+
+  StripView() {
+    setManaged(false);
+    setAccessibleRole(AccessibleRole.TEXT);
+    degree.setText("°");
+    backing.getStyleClass().add("backing");
+    name.setTextOrigin(VPos.BASELINE);
+    getChildren()
+        .addAll(
+            name, backing, trendRow, valueRow, limitRow, noteRow, easedRow, glyph, wordRow,
+            detailRow, titleRow, heroRow);
+    name.setManaged(false);
+    backing.setManaged(false);
+    limit.layoutBoundsProperty().addListener(_ -> requestLayout());
+    value.layoutBoundsProperty().addListener(_ -> requestLayout());
+  }
+
+  /** Shows a strip in a place. */
+  void show(StripFace face, StripSlot place) {
+    getStyleClass().setAll("strip", place.form().styleClass(), face.tone().styleClass());
+    if (face.stale()) {
+      getStyleClass().add("stale");
+    }
+    boolean leads = place.form() == StripSlot.Form.LEADING;
+    fill(face, place.form());
+    degree.setVisible(!face.value().equals(RoadFace.UNKNOWN));
+    glyph.show(face.glyph());
+    glyph.setVisible(!leads);
+    backing.setVisible(leads && !face.limit().isEmpty());
+    setAccessibleText(face.spoken());
+    move(face, place);
+  }
+
+  private void fill(StripFace face, StripSlot.Form form) {
+    boolean leads = form == StripSlot.Form.LEADING;
+    name.setText(face.name());
+    trend.setText(form == StripSlot.Form.SMALL ? "" : leads ? face.trendInFull() : face.trend());
+    value.setText(face.value());
+    limit.setText(form == StripSlot.Form.SMALL ? "" : face.limit());
+    note.setText(face.note());
+    eased.setText(leads ? face.eased() : "");
+    word.setText(leads ? "" : face.word());
+    more.setText(leads ? "" : face.more());
+    detail.setText(face.detail());
+    title.setText(leads ? face.title() : "");
+    hero.setText(leads ? face.hero() : "");
+    heroUnit.setText(leads ? face.heroUnit() : "");
+  }
+
+  /** Moves it, as while sliding. */
+  void move(StripFace face, StripSlot place) {
+    slot = place;
+    easedY = StripLabels.easedBaseline(face.state(), place) - place.top();
+    limitInHatch = StripLabels.limitFitsHatch(face.state());
+    setLayoutY(place.top());
+    requestLayout();
+  }
+
+  @Override
+  protected void layoutChildren() {
+    StripPlaces at = StripPlaces.of(slot);
+    trendRow.at(DriveGeometry.TEXT_LEFT, at.trendBaseline());
+    placeValue(at);
+    placeName(at);
+    noteRow.at((DriveGeometry.NOW + DriveGeometry.CHART_RIGHT) / 2, at.noteBaseline());
+    easedRow.at(DriveGeometry.CHART_RIGHT - 8, easedY);
+    glyph.place(DriveGeometry.STATE_LEFT, at.glyphTop(), at.glyphScale());
+    placeState(at);
+    placeLimit(at);
+  }
+
+  private void placeValue(StripPlaces at) {
+    valueRow.within(DriveGeometry.VALUE_RIGHT - DriveGeometry.TEXT_LEFT);
+    valueRow.at(at.valueRight(valueRow.shownWidth()), at.valueBaseline());
+    trendRow.within(at.trendRoom(valueRow.shownWidth()));
+  }
+
+  private void placeName(StripPlaces at) {
+    name.setWrappingWidth(0);
+    double room = at.nameRoom(valueRow.shownWidth());
+    boolean wraps = name.getLayoutBounds().getWidth() > room;
+    name.setWrappingWidth(wraps ? room : 0);
+    name.setX(DriveGeometry.TEXT_LEFT);
+    name.setY(at.nameBaseline() - (wraps ? at.wrapLift() : 0));
+  }
+
+  private void placeState(StripPlaces at) {
+    wordRow.at(at.wordLeft(), at.wordBaseline());
+    wordRow.within(DriveGeometry.STATE_RIGHT - at.wordLeft());
+    detailRow.at(at.wordLeft(), at.detailBaseline());
+    detailRow.within(DriveGeometry.STATE_RIGHT - at.wordLeft());
+    titleRow.at(DriveGeometry.STATE_LEFT, at.titleBaseline());
+    titleRow.within(DriveGeometry.STATE_RIGHT - DriveGeometry.STATE_LEFT);
+    heroRow.at(DriveGeometry.STATE_LEFT - 4, at.valueBaseline());
+    heroRow.within(DriveGeometry.STATE_RIGHT - DriveGeometry.STATE_LEFT);
+  }
+
+  private void placeLimit(StripPlaces at) {
+    double baseline = at.limitBaseline(limitInHatch);
+    limitRow.at(at.limitLeft(), baseline);
+    backing.setX(at.limitLeft() - 6);
+    backing.setY(baseline - 18);
+    backing.setWidth(limitRow.naturalWidth() + 12);
+    backing.setHeight(23);
+  }
+}
