@@ -1,6 +1,8 @@
 package steadypull.channel;
 
 import java.util.Objects;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -13,6 +15,9 @@ public record Channel(String id, String unit) implements Comparable<Channel> {
   private static final Pattern ID = Pattern.compile("[a-z][a-z0-9_]*");
   private static final Pattern UNIT = Pattern.compile("[^\\[\\]\\p{Cntrl}]+");
 
+  private static final Pattern HEADER =
+      Pattern.compile("(" + ID.pattern() + ")\\[(" + UNIT.pattern() + ")\\]");
+
   public Channel {
     Objects.requireNonNull(id);
     Objects.requireNonNull(unit);
@@ -23,6 +28,14 @@ public record Channel(String id, String unit) implements Comparable<Channel> {
     if (!UNIT.matcher(unit).matches()) {
       throw new IllegalArgumentException("A unit is text without brackets, found \"" + unit + "\"");
     }
+  }
+
+  /** The channel that a column header names, or empty if it has not the form {@code id[unit]}. */
+  public static Optional<Channel> ofHeader(String header) {
+    Matcher matcher = HEADER.matcher(header);
+    return matcher.matches()
+        ? Optional.of(new Channel(matcher.group(1), matcher.group(2)))
+        : Optional.empty();
   }
 
   /** The column header of a trip table: {@code id[unit]}. */

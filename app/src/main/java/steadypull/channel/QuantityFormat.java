@@ -91,8 +91,8 @@ public final class QuantityFormat {
 
   /** A grade with one decimal and no unit: {@code 5.0}. */
   public String gradeDigits(double percent) {
-    String text = String.format(locale, "%.1f", percent);
-    return text.matches("-0\\D0") ? text.substring(1) : text;
+    // Rounded first: a road that is level to one decimal has no sign, in whatever digits it prints.
+    return String.format(locale, "%.1f", Math.round(percent * 10) / 10.0);
   }
 
   /** A whole number. */
@@ -104,12 +104,12 @@ public final class QuantityFormat {
   /** A time to come as {@code m:ss}, never below 0:05. */
   public String countdown(double seconds) {
     long whole = Math.max(5, Math.round(seconds));
-    return "%d:%02d".formatted(whole / 60, whole % 60);
+    return String.format(locale, "%d:%02d", whole / 60, whole % 60);
   }
 
   /** A span that has passed as {@code h:mm:ss}. */
   public String elapsed(long seconds) {
-    return "%d:%02d:%02d".formatted(seconds / 3600, seconds / 60 % 60, seconds % 60);
+    return String.format(locale, "%d:%02d:%02d", seconds / 3600, seconds / 60 % 60, seconds % 60);
   }
 
   private double shownTemperature(double celsius) {

@@ -7,7 +7,7 @@ import java.util.Objects;
  *
  * @param channel what was measured
  * @param timeMicros microseconds since the start of the trip, zero or more
- * @param value value in the channel's unit, finite
+ * @param value value in the channel's unit, finite; there is one zero, negative zero becomes it
  */
 public record Sample(Channel channel, long timeMicros, double value) {
   public Sample {
@@ -19,5 +19,7 @@ public record Sample(Channel channel, long timeMicros, double value) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("A sample is finite, found " + value);
     }
+    // The library's file format knows no negative zero; a value must come back as it went in.
+    value += 0.0;
   }
 }
