@@ -1,5 +1,8 @@
 package steadypull.vehicle;
 
+import java.util.Optional;
+import java.util.stream.Stream;
+
 /** How the charge air is cooled. */
 public enum CoolingLayout {
   AIR_TO_AIR("air-to-air"),
@@ -14,5 +17,10 @@ public enum CoolingLayout {
   /** The word used in files and commands. */
   public String word() {
     return word;
+  }
+
+  /** The layout of that word, or empty if there is none. */
+  public static Optional<CoolingLayout> of(String word) {
+    return Stream.of(values()).filter(layout -> layout.word.equals(word)).findFirst();
   }
 }

@@ -6,18 +6,32 @@ import java.util.OptionalDouble;
 /**
  * What lies between engine and road, as far as known.
  *
- * @param gearRatios engine turns per output-shaft turn, first gear first; empty if unknown
- * @param axleRatio output-shaft turns per wheel turn
- * @param ratedEngineSpeed highest engine speed that advice may ask for, r/min
+ * @param gearRatios engine turns per output-shaft turn, first gear first, each 0.1 to 30; empty if
+ *     unknown
+ * @param axleRatio output-shaft turns per wheel turn, 0.5 to 30
+ * @param ratedEngineSpeed highest engine speed that advice may ask for, 500 to 10000 r/min
  */
 public record Driveline(
     List<Double> gearRatios, OptionalDouble axleRatio, OptionalDouble ratedEngineSpeed) {
   public Driveline {
     gearRatios = List.copyOf(gearRatios);
+    for (double ratio : gearRatios) {
+      requireBetween("gear_ratios", ratio, 0.1, 30);
+    }
+    axleRatio.ifPresent(ratio -> requireBetween("axle_ratio", ratio, 0.5, 30));
+    ratedEngineSpeed.ifPresent(
+        speed -> requireBetween("rated_engine_speed_r_min", speed, 500, 10_000));
   }
 
   /** A driveline of which nothing is known. */
   public static Driveline unknown() {
     return new Driveline(List.of(), OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  private static void requireBetween(String name, double value, double lowest, double highest) {
+    if (!(value >= lowest && value <= highest)) {
+      throw new IllegalArgumentException(
+          "%s lies between %s and %s, found %s".formatted(name, lowest, highest, value));
+    }
   }
 }

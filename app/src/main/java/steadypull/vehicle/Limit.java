@@ -14,6 +14,10 @@ public record Limit(Channel channel, double celsius, Provenance provenance) {
   public Limit {
     Objects.requireNonNull(channel);
     Objects.requireNonNull(provenance);
+    if (!channel.unit().equals("degC")) {
+      throw new IllegalArgumentException(
+          "A limit belongs to a temperature in degC, found " + channel.header());
+    }
     if (!(celsius >= -40 && celsius <= 1200)) {
       throw new IllegalArgumentException(
           "A limit of %s lies between -40 and 1200 degC, found %s"

@@ -1,6 +1,9 @@
 package steadypull.vehicle;
 
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Where a limit comes from. A limit without its provenance is not to be trusted.
@@ -20,6 +23,16 @@ public record Provenance(Kind kind, String note) {
     WORKSHOP,
     OWNER,
     /** Our cautious default (common practice, no source); to be replaced. */
-    DEFAULT
+    DEFAULT;
+
+    /** The word used in files and commands. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The kind of that word, or empty if there is none. */
+    public static Optional<Kind> of(String word) {
+      return Stream.of(values()).filter(kind -> kind.word().equals(word)).findFirst();
+    }
   }
 }

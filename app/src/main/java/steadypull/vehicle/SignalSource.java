@@ -11,6 +11,8 @@ import java.util.Objects;
 public record SignalSource(String channelId, String signalKey) {
   public SignalSource {
     Objects.requireNonNull(channelId);
-    Objects.requireNonNull(signalKey);
+    if (signalKey.isBlank()) {
+      throw new IllegalArgumentException("A signal has a key such as 01.77.1, found blank text");
+    }
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import steadypull.channel.Channel;
 
 /**
@@ -38,6 +39,7 @@ public record Vehicle(
       throw new IllegalArgumentException("A vehicle has a name, found blank text");
     }
     limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
+    limits.forEach(Vehicle::requireOwnKey);
     sources = List.copyOf(sources);
     signals = List.copyOf(signals);
   }
@@ -45,5 +47,84 @@ public record Vehicle(
   /** The limit of a channel, or empty if the channel has none. */
   public Optional<Limit> limit(Channel channel) {
     return Optional.ofNullable(limits.get(channel.id()));
+  }
+
+  /** A vehicle of which only the cooling layout is known: cautious default limits. */
+  public static Vehicle unknown(String name, CoolingLayout layout) {
+    return new Vehicle(
+        name,
+        layout,
+        DefaultLimits.of(layout),
+        Rig.unknown(),
+        Driveline.unknown(),
+        SpeedRange.DEFAULT,
+        List.of(),
+        List.of());
+  }
+
+  /** The same vehicle under another name. */
+  public Vehicle withName(String other) {
+    return new Vehicle(other, layout, limits, rig, driveline, speeds, sources, signals);
+  }
+
+  /** The same vehicle with one limit set; a limit of that channel keeps its place. */
+  public Vehicle withLimit(Limit limit) {
+    return withLimits(changed -> changed.put(limit.channel().id(), limit));
+  }
+
+  /** The same vehicle without a limit of that channel. */
+  public Vehicle withoutLimit(Channel channel) {
+    return withLimits(changed -> changed.remove(channel.id()));
+  }
+
+  /**
+   * The same vehicle with another cooling layout. Default limits become those of the new layout;
+   * limits that somebody has set stay.
+   */
+  public Vehicle withLayout(CoolingLayout other) {
+    Map<String, Limit> changed = new LinkedHashMap<>(DefaultLimits.of(other));
+    limits.values().stream()
+        .filter(limit -> limit.provenance().kind() != Provenance.Kind.DEFAULT)
+        .forEach(limit -> changed.put(limit.channel().id(), limit));
+    return new Vehicle(name, other, changed, rig, driveline, speeds, sources, signals);
+  }
+
+  /** The same vehicle moving another rig. */
+  public Vehicle withRig(Rig other) {
+    return new Vehicle(name, layout, limits, other, driveline, speeds, sources, signals);
+  }
+
+  /** The same vehicle with another driveline. */
+  public Vehicle withDriveline(Driveline other) {
+    return new Vehicle(name, layout, limits, rig, other, speeds, sources, signals);
+  }
+
+  /** The same vehicle with other advisable speeds. */
+  public Vehicle withSpeeds(SpeedRange other) {
+    return new Vehicle(name, layout, limits, rig, driveline, other, sources, signals);
+  }
+
+  /** The same vehicle with other sensor roles. */
+  public Vehicle withSources(List<SignalSource> others) {
+    return new Vehicle(name, layout, limits, rig, driveline, speeds, others, signals);
+  }
+
+  /** The same vehicle with other signals of its own. */
+  public Vehicle withSignals(List<VehicleSignal> others) {
+    return new Vehicle(name, layout, limits, rig, driveline, speeds, sources, others);
+  }
+
+  private Vehicle withLimits(Consumer<Map<String, Limit>> change) {
+    Map<String, Limit> changed = new LinkedHashMap<>(limits);
+    change.accept(changed);
+    return new Vehicle(name, layout, changed, rig, driveline, speeds, sources, signals);
+  }
+
+  private static void requireOwnKey(String id, Limit limit) {
+    if (!limit.channel().id().equals(id)) {
+      throw new IllegalArgumentException(
+          "A limit stands under the id of its channel %s, found %s"
+              .formatted(limit.channel().id(), id));
+    }
   }
 }
