@@ -1,0 +1,69 @@
+package steadypull.store;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
+import org.jdbi.v3.core.Jdbi;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/**
+ * The file behind a library: made so that only its owner can read it where the file system knows
+ * owners, and opened so that what was committed survives a pulled plug.
+ */
+final class LibraryFile {
+  private static final String NAME = "library.sqlite";
+  private static final String OWNER_ONLY_FOLDER = "rwx------";
+  private static final String OWNER_ONLY_FILE = "rw-------";
+
+  private LibraryFile() {}
+
+  /** Makes folder and file if they are not there; a folder that is there keeps its rights. */
+  static Path create(Path folder) throws LibraryException {
+    Path file = folder.resolve(NAME);
+    try {
+      Files.createDirectories(folder, ownerOnly(folder, OWNER_ONLY_FOLDER));
+      if (!Files.exists(file)) {
+        createFile(folder, file);
+      }
+      return file;
+    } catch (IOException e) {
+      throw LibraryFault.of("make the library", file, e);
+    }
+  }
+
+  static Jdbi connect(Path file, Duration busyTimeout) {
+    SQLiteConfig config = new SQLiteConfig();
+    config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+    config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+    config.setBusyTimeout((int) busyTimeout.toMillis());
+    config.enforceForeignKeys(true);
+    // A writer waits for the file when it begins, where waiting helps, not in the middle.
+    config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+    SQLiteDataSource source = new SQLiteDataSource(config);
+    source.setUrl("jdbc:sqlite:" + file);
+    return Jdbi.create(source);
+  }
+
+  private static void createFile(Path folder, Path file) throws IOException {
+    try {
+      Files.createFile(file, ownerOnly(folder, OWNER_ONLY_FILE));
+    } catch (FileAlreadyExistsException e) {
+      // Another program was quicker: the file is there, which is all that was wanted.
+      return;
+    }
+  }
+
+  private static FileAttribute<?>[] ownerOnly(Path place, String permissions) {
+    if (!place.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+      return new FileAttribute<?>[0];
+    }
+    return new FileAttribute<?>[] {
+      PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))
+    };
+  }
+}

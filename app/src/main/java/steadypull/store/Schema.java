@@ -1,0 +1,54 @@
+package steadypull.store;
+
+import java.nio.file.Path;
+import org.jdbi.v3.core.Handle;
+import steadypull.store.LibraryException.Reason;
+
+/** Brings a library file to the present form, one numbered migration file after the other. */
+final class Schema {
+  static final int NEWEST = 1;
+
+  private static final int NEW_FILE = 0;
+
+  /** The letters STPL; set by the first migration. */
+  private static final int APPLICATION_ID = 0x5354504C;
+
+  private Schema() {}
+
+  static void bringUpToDate(Handle handle, Path file) throws LibraryException {
+    if (versionOf(handle, file) == NEWEST) {
+      return;
+    }
+    handle.useTransaction(
+        transaction -> {
+          // Asked again: another program may have been quicker before we held the file.
+          for (int version = versionOf(transaction, file) + 1; version <= NEWEST; version++) {
+            transaction.createScript(Sql.of("migration.V" + version)).executeAsSeparateStatements();
+            transaction.execute("pragma user_version = " + version);
+          }
+        });
+  }
+
+  private static int versionOf(Handle handle, Path file) throws LibraryException {
+    int version = number(handle, "pragma user_version");
+    boolean isOurs = number(handle, "pragma application_id") == APPLICATION_ID;
+    boolean isEmpty = number(handle, "select count(*) from sqlite_master") == 0;
+    if (!isOurs && !isEmpty) {
+      throw new LibraryException(
+          Reason.NOT_A_LIBRARY,
+          "Could not open %s: expected a trip library, found the database of another program. Nothing was changed; name another folder."
+              .formatted(file));
+    }
+    if (version > NEWEST) {
+      throw new LibraryException(
+          Reason.NEWER_SCHEMA,
+          "Could not open %s: expected a library of version %d or older, found version %d. Update the program; nothing was changed."
+              .formatted(file, NEWEST, version));
+    }
+    return isEmpty ? NEW_FILE : version;
+  }
+
+  private static int number(Handle handle, String sql) {
+    return handle.createQuery(sql).mapTo(Integer.class).one();
+  }
+}

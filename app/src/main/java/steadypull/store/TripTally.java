@@ -1,0 +1,91 @@
+package steadypull.store;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.channel.Sample;
+
+/**
+ * Counts along what a summary says, so that nobody need read a trip to list it. One thread.
+ *
+ * <p>Distance is the integral of vehicle speed by trapezoids; where speed is silent for longer than
+ * a gap, nothing is added, because nobody can tell.
+ */
+final class TripTally {
+  static final long GAP_MICROS = (long) (TripSummary.GAP_SECONDS * 1e6);
+
+  private static final double METRES_PER_KM_H_AND_MICRO = 1e-6 / 3.6;
+
+  private final Set<Channel> channels = new LinkedHashSet<>();
+  private final List<GapMicros> gaps = new ArrayList<>();
+  private long sampleCount;
+  private long lastSampleMicros;
+  private long reachedMicros;
+  private double distanceMetres;
+  private boolean hasSpeed;
+  private long speedMicros;
+  private double speed;
+
+  void add(TripEntry entry) {
+    reach(entry.timeMicros());
+    if (entry instanceof TripEntry.OfSample(Sample sample)) {
+      add(sample);
+    }
+  }
+
+  void reach(long timeMicros) {
+    reachedMicros = Math.max(reachedMicros, timeMicros);
+  }
+
+  private void add(Sample sample) {
+    channels.add(sample.channel());
+    sampleCount++;
+    if (sample.timeMicros() - lastSampleMicros > GAP_MICROS) {
+      gaps.add(new GapMicros(lastSampleMicros, sample.timeMicros()));
+    }
+    lastSampleMicros = Math.max(lastSampleMicros, sample.timeMicros());
+    if (sample.channel().equals(Channels.VEHICLE_SPEED)) {
+      addSpeed(sample);
+    }
+  }
+
+  private void addSpeed(Sample sample) {
+    long passed = sample.timeMicros() - speedMicros;
+    if (hasSpeed && passed > 0 && passed <= GAP_MICROS) {
+      distanceMetres += (speed + sample.value()) / 2 * passed * METRES_PER_KM_H_AND_MICRO;
+    }
+    hasSpeed = true;
+    speed = sample.value();
+    speedMicros = sample.timeMicros();
+  }
+
+  List<Channel> channels() {
+    return List.copyOf(channels);
+  }
+
+  List<GapMicros> gaps() {
+    return List.copyOf(gaps);
+  }
+
+  long sampleCount() {
+    return sampleCount;
+  }
+
+  long lastSampleMicros() {
+    return lastSampleMicros;
+  }
+
+  long reachedMicros() {
+    return reachedMicros;
+  }
+
+  OptionalDouble distanceMetres() {
+    return hasSpeed ? OptionalDouble.of(distanceMetres) : OptionalDouble.empty();
+  }
+
+  record GapMicros(long fromMicros, long toMicros) {}
+}

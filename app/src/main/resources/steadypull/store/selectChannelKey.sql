@@ -1,0 +1,1 @@
+select channel_key from channel where id = :id and unit = :unit

@@ -1,0 +1,1 @@
+select channel_key, id, unit from channel

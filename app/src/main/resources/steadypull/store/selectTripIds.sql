@@ -1,0 +1,1 @@
+select id from trip order by start_epoch_micros desc, trip_key desc

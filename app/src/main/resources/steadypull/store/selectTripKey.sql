@@ -1,0 +1,1 @@
+select trip_key from trip where id = :id

@@ -1,0 +1,1 @@
+select vehicle_file from vehicle where name = :name

@@ -1,0 +1,1 @@
+select name from vehicle order by used_order desc

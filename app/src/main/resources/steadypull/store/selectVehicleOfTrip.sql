@@ -1,0 +1,1 @@
+select vehicle_file from trip where id = :id
