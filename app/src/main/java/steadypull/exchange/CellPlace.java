@@ -1,0 +1,52 @@
+package steadypull.exchange;
+
+import java.nio.file.Path;
+
+/**
+ * A place in a table, which makes the refusals that name it.
+ *
+ * @param line first line of the record, from 1
+ * @param column from 1; 0 means the whole line
+ * @param header what heads the column; may be empty
+ */
+record CellPlace(Path file, long line, int column, String header) {
+  private static final int LONGEST_QUOTE = 60;
+
+  static CellPlace ofLine(Path file, long line) {
+    return new CellPlace(file, line, 0, "");
+  }
+
+  TableException refusal(String expected, String found) {
+    return refusal(expected, found, "");
+  }
+
+  TableException refusal(String expected, String found, String advice) {
+    return new TableException(
+        "%s: expected %s, found %s.%s Nothing was imported."
+            .formatted(this, expected, found, advice));
+  }
+
+  /** Text as a message shows it: in quotes, control characters visible, not too long. */
+  static String quoted(String text) {
+    StringBuilder shown = new StringBuilder("\"");
+    text.chars().limit(LONGEST_QUOTE).forEach(letter -> append(shown, (char) letter));
+    return shown.append(text.length() > LONGEST_QUOTE ? "...\"" : "\"").toString();
+  }
+
+  private static void append(StringBuilder shown, char letter) {
+    if (Character.isISOControl(letter)) {
+      shown.append("\\u%04x".formatted((int) letter));
+    } else {
+      shown.append(letter);
+    }
+  }
+
+  @Override
+  public String toString() {
+    String where = file + ", line " + line;
+    if (column == 0) {
+      return where;
+    }
+    return where + ", column " + column + (header.isEmpty() ? "" : " (" + header + ")");
+  }
+}
