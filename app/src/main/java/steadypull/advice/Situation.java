@@ -18,6 +18,7 @@ import steadypull.thermal.Forecast;
  * @param latest the last sample of every channel heard so far
  * @param derate whether torque is being cut
  * @param secondsSilent seconds since any channel was heard; 0 while readings come
+ * @param roadAheadKnown whether the forecast knows the grades to come; otherwise it holds the load
  */
 public record Situation(
     long timeMicros,
@@ -25,11 +26,23 @@ public record Situation(
     Function<Forecast.Assumption, Forecast> under,
     Map<Channel, Sample> latest,
     Derate derate,
-    double secondsSilent) {
+    double secondsSilent,
+    boolean roadAheadKnown) {
   public Situation {
     Objects.requireNonNull(forecast);
     Objects.requireNonNull(under);
     Objects.requireNonNull(derate);
     latest = Map.copyOf(latest);
+  }
+
+  /** A situation on a road that nobody knows: the forecast holds the present load. */
+  public Situation(
+      long timeMicros,
+      Forecast forecast,
+      Function<Forecast.Assumption, Forecast> under,
+      Map<Channel, Sample> latest,
+      Derate derate,
+      double secondsSilent) {
+    this(timeMicros, forecast, under, latest, derate, secondsSilent, false);
   }
 }

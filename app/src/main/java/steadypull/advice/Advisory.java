@@ -1,0 +1,276 @@
+package steadypull.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import steadypull.channel.Channel;
+import steadypull.thermal.Derate;
+
+/**
+ * Everything that rules with one cause have to say, as one advisory with one life cycle. Its lead
+ * is the worst rule raised; the others join silently.
+ */
+final class Advisory {
+  private static final double LONGEST_SNOOZE_SECONDS = 180;
+  private static final double SHORTEST_SNOOZE_SECONDS = 5;
+
+  /** How long it says that all is well again. */
+  private static final long RETURNED_MICROS = 60_000_000;
+
+  /** Another channel takes the lead within a rank only if it is this much sooner (own choice). */
+  private static final double SOONER_SECONDS = 15;
+
+  /** Within this of the advised speed the driver follows. */
+  private static final double FOLLOWS_WITHIN_KM_H = 2.5;
+
+  private final List<RuleWatch> members;
+  private final StandingRemedy remedy;
+  private AdvisoryState state = new AdvisoryState.Normal();
+  private Optional<RuleWatch> lead = Optional.empty();
+  private double secondsDerated;
+  private boolean hasBeenOver;
+  private long steppedMicros;
+
+  Advisory(List<RuleWatch> members, RemedySearch search) {
+    this.members = List.copyOf(members);
+    remedy = new StandingRemedy(search);
+  }
+
+  /** A change of the life cycle and the rule behind it. */
+  record Transition(AdviceEvent.Kind kind, RuleWatch rule) {}
+
+  AdvisoryState state() {
+    return state;
+  }
+
+  /** The worst rule raised; after the return, the one that led last. */
+  Optional<RuleWatch> lead() {
+    return lead;
+  }
+
+  Optional<Remedy> remedy() {
+    return remedy.remedy();
+  }
+
+  List<RuleWatch> members() {
+    return members;
+  }
+
+  /** Seconds of derating since it was raised. */
+  double secondsDerated() {
+    return secondsDerated;
+  }
+
+  /** Whether its channel was over the limit or derating since it was raised. */
+  boolean hasBeenOver() {
+    return hasBeenOver;
+  }
+
+  boolean isActive() {
+    return switch (state) {
+      case AdvisoryState.Normal normal -> false;
+      case AdvisoryState.Returned returned -> false;
+      case AdvisoryState.Unacknowledged open -> true;
+      case AdvisoryState.Acknowledged acknowledged -> true;
+      case AdvisoryState.Shelved shelved -> true;
+    };
+  }
+
+  /** Moves on after its members have. */
+  List<Transition> step(SituationFacts facts) {
+    List<RuleWatch> raised = members.stream().filter(RuleWatch::isRaised).toList();
+    List<Transition> transitions = new ArrayList<>();
+    if (raised.isEmpty()) {
+      clear(facts.timeMicros()).ifPresent(transitions::add);
+    } else {
+      Optional<RuleWatch> before = isActive() ? lead : Optional.empty();
+      RuleWatch worst = worst(raised, before, facts);
+      lead = Optional.of(worst);
+      hold(before, worst, facts).ifPresent(transitions::add);
+      count(facts, before.isEmpty());
+      remedyFor(facts, raised, before, worst);
+      follow(facts).ifPresent(transitions::add);
+    }
+    steppedMicros = facts.timeMicros();
+    return transitions;
+  }
+
+  private Optional<Transition> clear(long now) {
+    if (isActive()) {
+      end(now);
+      return lead.map(each -> new Transition(AdviceEvent.Kind.CLEARED, each));
+    }
+    if (state instanceof AdvisoryState.Returned(long since) && now - since >= RETURNED_MICROS) {
+      leave();
+    }
+    return Optional.empty();
+  }
+
+  /** Only what asked for easing has a return worth saying. */
+  private void end(long now) {
+    boolean isSaid =
+        lead.map(RuleWatch::rule)
+            .filter(each -> each.advise() == Answer.EASE && each.level() != Level.NOTICE)
+            .isPresent();
+    if (isSaid) {
+      state = new AdvisoryState.Returned(now);
+    } else {
+      leave();
+    }
+  }
+
+  private void leave() {
+    state = new AdvisoryState.Normal();
+    remedy.drop();
+  }
+
+  /** Ends it at once because it does not apply now, by design; nothing is said afterwards. */
+  List<Transition> suppress() {
+    members.forEach(RuleWatch::suppress);
+    boolean wasActive = isActive();
+    leave();
+    return wasActive
+        ? lead.map(each -> new Transition(AdviceEvent.Kind.CLEARED, each)).stream().toList()
+        : List.of();
+  }
+
+  private Optional<Transition> hold(
+      Optional<RuleWatch> before, RuleWatch worst, SituationFacts facts) {
+    if (before.isEmpty()) {
+      state = new AdvisoryState.Unacknowledged();
+      remedy.drop();
+      return Optional.of(new Transition(AdviceEvent.Kind.RAISED, worst));
+    }
+    int change = worst.rule().level().compareTo(before.get().rule().level());
+    if (change > 0) {
+      state = new AdvisoryState.Unacknowledged();
+      return Optional.of(new Transition(AdviceEvent.Kind.ESCALATED, worst));
+    }
+    if (change < 0) {
+      return Optional.of(new Transition(AdviceEvent.Kind.EASED, worst));
+    }
+    return unshelveIfDue(worst, facts.timeMicros());
+  }
+
+  private Optional<Transition> unshelveIfDue(RuleWatch worst, long now) {
+    if (state instanceof AdvisoryState.Shelved(long until, Urgency urgency)
+        && (now >= until || worst.urgency().isWorseThan(urgency))) {
+      return show();
+    }
+    return Optional.empty();
+  }
+
+  private void count(SituationFacts facts, boolean isNew) {
+    if (isNew) {
+      secondsDerated = 0;
+      hasBeenOver = false;
+      steppedMicros = facts.timeMicros();
+    }
+    if (facts.situation().derate() instanceof Derate.Active) {
+      secondsDerated += (facts.timeMicros() - steppedMicros) / 1e6;
+      hasBeenOver = true;
+    }
+    hasBeenOver |= leadFacts(facts).map(ChannelFacts::isOverLimit).orElse(false);
+  }
+
+  private void remedyFor(
+      SituationFacts facts, List<RuleWatch> raised, Optional<RuleWatch> before, RuleWatch worst) {
+    if (worst.rule().advise() != Answer.EASE || worst.channel().isEmpty()) {
+      return;
+    }
+    Set<Channel> channels =
+        raised.stream().flatMap(each -> each.channel().stream()).collect(Collectors.toSet());
+    boolean isWorse =
+        before.map(each -> worst.rule().level().compareTo(each.rule().level()) > 0).orElse(true);
+    remedy.update(facts, channels, raised.stream().anyMatch(RuleWatch::isPressing), isWorse);
+  }
+
+  /** A driver who does what is asked has understood it. */
+  private Optional<Transition> follow(SituationFacts facts) {
+    boolean follows =
+        remedy.remedy().orElse(null) instanceof Remedy.EaseTo ease
+            && facts.speed().isPresent()
+            && facts.speed().getAsDouble() <= ease.kilometresPerHour() + FOLLOWS_WITHIN_KM_H;
+    return follows && state instanceof AdvisoryState.Unacknowledged
+        ? acknowledge(facts.timeMicros())
+        : Optional.empty();
+  }
+
+  private RuleWatch worst(
+      List<RuleWatch> raised, Optional<RuleWatch> before, SituationFacts facts) {
+    Comparator<RuleWatch> byRank = Comparator.comparing(RuleWatch::urgency);
+    return raised.stream()
+        .min(byRank.thenComparingDouble(each -> secondsLeft(each, before, facts)))
+        .orElseThrow();
+  }
+
+  private static double secondsLeft(
+      RuleWatch watch, Optional<RuleWatch> before, SituationFacts facts) {
+    OptionalDouble seconds =
+        watch
+            .channel()
+            .flatMap(facts::of)
+            .map(ChannelFacts::secondsToLimit)
+            .orElse(OptionalDouble.empty());
+    double keepsLead =
+        before.flatMap(RuleWatch::channel).equals(watch.channel()) ? SOONER_SECONDS : 0;
+    return seconds.orElse(Double.POSITIVE_INFINITY) - keepsLead;
+  }
+
+  Optional<ChannelFacts> leadFacts(SituationFacts facts) {
+    return lead.flatMap(RuleWatch::channel).flatMap(facts::of);
+  }
+
+  /** The driver has understood; a message of return is dismissed. */
+  Optional<Transition> acknowledge(long now) {
+    if (state instanceof AdvisoryState.Returned) {
+      leave();
+      return Optional.empty();
+    }
+    if (!(state instanceof AdvisoryState.Unacknowledged)) {
+      return Optional.empty();
+    }
+    state = new AdvisoryState.Acknowledged(now);
+    return lead.map(each -> new Transition(AdviceEvent.Kind.ACKNOWLEDGED, each));
+  }
+
+  /** Puts it aside, unless it is a warning or there is no time for that. */
+  Optional<Transition> snooze(long now, SituationFacts facts) {
+    double seconds = snoozeSeconds(facts);
+    boolean isOpen =
+        state instanceof AdvisoryState.Unacknowledged
+            || state instanceof AdvisoryState.Acknowledged;
+    if (!isOpen || seconds < SHORTEST_SNOOZE_SECONDS) {
+      return Optional.empty();
+    }
+    RuleWatch rule = lead.orElseThrow();
+    state = new AdvisoryState.Shelved(now + Math.round(seconds * 1e6), rule.urgency());
+    return Optional.of(new Transition(AdviceEvent.Kind.SHELVED, rule));
+  }
+
+  /** 3 min, but never more than half the time that is left; 0 for a warning. */
+  private double snoozeSeconds(SituationFacts facts) {
+    if (lead.map(each -> each.rule().level() != Level.CAUTION).orElse(true)) {
+      return 0;
+    }
+    double left =
+        leadFacts(facts)
+            .map(ChannelFacts::secondsToLimit)
+            .orElse(OptionalDouble.empty())
+            .orElse(Double.POSITIVE_INFINITY);
+    return Math.min(LONGEST_SNOOZE_SECONDS, left / 2);
+  }
+
+  /** Brings it back from the shelf. */
+  Optional<Transition> show() {
+    if (!(state instanceof AdvisoryState.Shelved)) {
+      return Optional.empty();
+    }
+    state = new AdvisoryState.Unacknowledged();
+    return lead.map(each -> new Transition(AdviceEvent.Kind.UNSHELVED, each));
+  }
+}

@@ -1,0 +1,107 @@
+package steadypull.advice;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import steadypull.channel.Channel;
+
+/** Makes the advice line out of the advisory that matters most, or of the calm. */
+final class LineComposer {
+  private final AdviceWords words;
+  private final CalmLines calm;
+
+  LineComposer(AdviceWords words) {
+    this.words = words;
+    calm = new CalmLines(words);
+  }
+
+  /** The line before the first situation. */
+  AdviceLine waiting() {
+    return calm.learning(words.text("reason.waiting"));
+  }
+
+  AdviceLine line(Optional<Advisory> top, SituationFacts facts) {
+    return top.map(each -> line(each, facts)).orElseGet(() -> calm.line(facts));
+  }
+
+  /** What is said about an advisory in one text, for events. */
+  String text(Advisory advisory, SituationFacts facts) {
+    AdviceLine line = line(advisory, facts);
+    return line.reason().isEmpty() ? line.action() : line.action() + ". " + line.reason();
+  }
+
+  private AdviceLine line(Advisory advisory, SituationFacts facts) {
+    return switch (advisory.state()) {
+      case AdvisoryState.Normal normal -> calm.line(facts);
+      case AdvisoryState.Returned returned -> returned(advisory, facts);
+      case AdvisoryState.Unacknowledged open -> active(advisory, facts);
+      case AdvisoryState.Acknowledged acknowledged -> active(advisory, facts);
+      case AdvisoryState.Shelved shelved -> active(advisory, facts);
+    };
+  }
+
+  private AdviceLine returned(Advisory advisory, SituationFacts facts) {
+    Optional<ChannelFacts> channel = advisory.leadFacts(facts);
+    if (channel.isEmpty() || !calm.holds(facts)) {
+      return calm.line(facts);
+    }
+    return new AdviceLine(
+        AdviceLine.State.HOLDS_AGAIN,
+        new AdviceLine.Response.None(),
+        words.text("action.holds-again"),
+        words.back(channel.get(), advisory.hasBeenOver(), advisory.secondsDerated()),
+        Optional.of(channel.get().channel()),
+        OptionalDouble.empty());
+  }
+
+  private AdviceLine active(Advisory advisory, SituationFacts facts) {
+    RuleWatch lead = advisory.lead().orElseThrow();
+    Optional<Channel> channel = lead.channel();
+    AdviceWords.Saying saying = saying(advisory, lead, facts);
+    return new AdviceLine(
+        state(lead.rule()),
+        response(advisory.state()),
+        saying.action(),
+        saying.reason(),
+        channel,
+        advisory.remedy().orElse(null) instanceof Remedy.EaseTo ease
+            ? OptionalDouble.of(ease.kilometresPerHour())
+            : OptionalDouble.empty());
+  }
+
+  private AdviceWords.Saying saying(Advisory advisory, RuleWatch lead, SituationFacts facts) {
+    Optional<ChannelFacts> channel = advisory.leadFacts(facts);
+    return switch (lead.rule().advise()) {
+      case CHECK_LINK -> words.linkLost(facts.situation().secondsSilent());
+      case READ_CODES -> words.powerLimited(facts.powerCutPercent());
+      case WATCH -> channel.map(words::mayReach).orElseGet(() -> words.ownWords(lead.rule()));
+      case EASE ->
+          channel.isPresent() && advisory.remedy().isPresent()
+              ? words.ease(channel.get(), advisory.remedy().get(), lead.rule().level(), facts)
+              : words.ownWords(lead.rule());
+    };
+  }
+
+  private static AdviceLine.State state(Rule rule) {
+    return switch (rule.advise()) {
+      case CHECK_LINK -> AdviceLine.State.LINK_LOST;
+      case READ_CODES -> AdviceLine.State.LIMITED_POWER;
+      case EASE, WATCH ->
+          switch (rule.level()) {
+            case NOTICE -> AdviceLine.State.MAY_REACH;
+            case CAUTION -> AdviceLine.State.ADVISE;
+            case WARNING -> AdviceLine.State.ACT_NOW;
+          };
+    };
+  }
+
+  private static AdviceLine.Response response(AdvisoryState state) {
+    return switch (state) {
+      case AdvisoryState.Normal normal -> new AdviceLine.Response.None();
+      case AdvisoryState.Returned returned -> new AdviceLine.Response.None();
+      case AdvisoryState.Unacknowledged open -> new AdviceLine.Response.None();
+      case AdvisoryState.Acknowledged(long at) -> new AdviceLine.Response.Acknowledged(at);
+      case AdvisoryState.Shelved(long until, Urgency urgency) ->
+          new AdviceLine.Response.Snoozed(until);
+    };
+  }
+}

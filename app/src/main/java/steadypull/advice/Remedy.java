@@ -1,0 +1,34 @@
+package steadypull.advice;
+
+import java.util.OptionalDouble;
+import steadypull.thermal.Forecast;
+
+/** What the model says would help. A closed set. */
+sealed interface Remedy {
+  /**
+   * Let speed fall.
+   *
+   * @param kilometresPerHour the advised speed
+   * @param eased the forecast at that speed
+   * @param holdsAt the speed that would hold, where one step is not enough; empty if it is enough
+   */
+  record EaseTo(double kilometresPerHour, Forecast eased, OptionalDouble holdsAt)
+      implements Remedy {}
+
+  /**
+   * No advisable speed holds.
+   *
+   * @param kilometresPerHour the lowest speed that was tried, or the present one if lower
+   * @param forecast the forecast at that speed
+   */
+  record NextParkingArea(double kilometresPerHour, Forecast forecast) implements Remedy {}
+
+  /** Less load helps, but no figure could be checked. */
+  record EaseOff() implements Remedy {}
+
+  /** On a descent nothing is asked of speed. */
+  record OnDescent() implements Remedy {}
+
+  /** Hardly moving: the engine may idle, nothing is asked of speed. */
+  record Standing() implements Remedy {}
+}

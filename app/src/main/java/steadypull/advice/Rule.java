@@ -1,0 +1,55 @@
+package steadypull.advice;
+
+import java.util.List;
+import java.util.Optional;
+import steadypull.channel.Channel;
+
+/**
+ * One rule, checked and compiled. Immutable.
+ *
+ * @param id its id; {@code {channel}} stands for the watched channel's plain word
+ * @param watch channels judged one by one; empty for a rule about the whole vehicle
+ * @param raisesWhen must hold for the on-delay
+ * @param staysWhile must fail for the off-delay before the rule lets go
+ * @param level how urgent
+ * @param onDelaySeconds 0 to 600
+ * @param offDelaySeconds 0 to 600
+ * @param deadbandKelvin 0 to 50; how much cooler a raised channel must be than the condition says
+ * @param priority 1 to 9, 1 goes first within a level
+ * @param advise what it asks
+ * @param why one sentence for people
+ */
+record Rule(
+    String id,
+    List<Channel> watch,
+    Condition raisesWhen,
+    Condition staysWhile,
+    Level level,
+    double onDelaySeconds,
+    double offDelaySeconds,
+    double deadbandKelvin,
+    int priority,
+    Answer advise,
+    String why) {
+  static final String CHANNEL_PLACE = "{channel}";
+
+  Rule {
+    watch = List.copyOf(watch);
+  }
+
+  String idFor(Optional<Channel> channel) {
+    return channel.map(each -> id.replace(CHANNEL_PLACE, ThermalNature.word(each))).orElse(id);
+  }
+
+  /**
+   * What the rule has in common with others: all easing is about load, all watching of channels is
+   * one notice, anything else stands alone.
+   */
+  String cause() {
+    return switch (advise) {
+      case EASE -> "load";
+      case WATCH -> watch.isEmpty() ? id : "watch";
+      case READ_CODES, CHECK_LINK -> id;
+    };
+  }
+}

@@ -1,0 +1,193 @@
+package steadypull.advice;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.channel.Sample;
+import steadypull.thermal.ChannelForecast;
+import steadypull.thermal.Derate;
+import steadypull.thermal.LimitForecast;
+import steadypull.vehicle.Limit;
+import steadypull.vehicle.Vehicle;
+
+/** A situation put in order: what is fresh, by channel. Immutable. */
+final class SituationFacts {
+  /** Older samples say nothing about now (common practice, no source). */
+  private static final long FRESH_MICROS = 15_000_000;
+
+  /** With nothing heard for so long the link counts as lost. */
+  static final double LINK_LOST_SECONDS = 5;
+
+  private static final double ENGINE_STANDS_RPM = 1;
+  private static final double FLAT_OUT_PEDAL_PERCENT = 95;
+
+  private final Situation situation;
+  private final Map<Channel, ChannelFacts> channels = new LinkedHashMap<>();
+
+  SituationFacts(Vehicle vehicle, Situation situation) {
+    this.situation = situation;
+    thermalChannels(situation).forEach(each -> channels.put(each, facts(vehicle, each)));
+  }
+
+  private static Stream<Channel> thermalChannels(Situation situation) {
+    return Stream.concat(
+            situation.forecast().channels().stream().map(ChannelForecast::channel),
+            Channels.thermal().stream().filter(situation.latest()::containsKey))
+        .distinct();
+  }
+
+  private ChannelFacts facts(Vehicle vehicle, Channel channel) {
+    Optional<ChannelForecast.Ready> ready =
+        switch (situation.forecast().of(channel).orElse(new ChannelForecast.Learning(channel))) {
+          case ChannelForecast.Ready forecast -> Optional.of(forecast);
+          case ChannelForecast.Learning learning -> Optional.empty();
+          case ChannelForecast.NoData noData -> Optional.empty();
+        };
+    OptionalDouble sample = fresh(channel);
+    OptionalDouble value =
+        sample.isPresent()
+            ? sample
+            : ready
+                .map(each -> OptionalDouble.of(each.nowCelsius()))
+                .orElse(OptionalDouble.empty());
+    return new ChannelFacts(channel, value, limit(vehicle, channel, ready), ready, causes(channel));
+  }
+
+  private static OptionalDouble limit(
+      Vehicle vehicle, Channel channel, Optional<ChannelForecast.Ready> ready) {
+    return ready
+        .flatMap(ChannelForecast.Ready::toLimit)
+        .map(LimitForecast::limitCelsius)
+        .or(() -> vehicle.limit(channel).map(Limit::celsius))
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
+  }
+
+  private boolean causes(Channel channel) {
+    return situation.derate() instanceof Derate.Active active && active.cause().equals(channel);
+  }
+
+  /** The last value of a channel if it was heard lately. */
+  private OptionalDouble fresh(Channel channel) {
+    Sample sample = situation.latest().get(channel);
+    return sample == null || situation.timeMicros() - sample.timeMicros() > FRESH_MICROS
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(sample.value());
+  }
+
+  Situation situation() {
+    return situation;
+  }
+
+  long timeMicros() {
+    return situation.timeMicros();
+  }
+
+  /** Every thermal channel seen so far. */
+  Map<Channel, ChannelFacts> channels() {
+    return channels;
+  }
+
+  Optional<ChannelFacts> of(Channel channel) {
+    return Optional.ofNullable(channels.get(channel));
+  }
+
+  OptionalDouble speed() {
+    return fresh(Channels.VEHICLE_SPEED);
+  }
+
+  OptionalDouble grade() {
+    return fresh(Channels.ROAD_GRADE);
+  }
+
+  boolean isFlatOut() {
+    return fresh(Channels.ACCELERATOR_PEDAL).orElse(0) >= FLAT_OUT_PEDAL_PERCENT;
+  }
+
+  boolean isLinkLost() {
+    return situation.secondsSilent() >= LINK_LOST_SECONDS;
+  }
+
+  /** Whether the last that was heard of the engine is that it stands. */
+  boolean isEngineOff() {
+    Sample sample = situation.latest().get(Channels.ENGINE_SPEED);
+    return sample != null && sample.value() < ENGINE_STANDS_RPM;
+  }
+
+  /** The vehicle's quantities by rule variable; absent where nobody has heard them lately. */
+  Map<String, Object> variables() {
+    Map<String, Object> variables = new LinkedHashMap<>();
+    variables.put(RuleVariable.ROAD_KNOWN.id(), situation.roadAheadKnown());
+    variables.put(RuleVariable.SECONDS_SILENT.id(), situation.secondsSilent());
+    variables.put(
+        RuleVariable.POWER_LIMITED.id(), situation.derate() instanceof Derate.PowerLimited);
+    variables.put(RuleVariable.POWER_CUT.id(), powerCutPercent());
+    put(variables, RuleVariable.SPEED, speed());
+    put(variables, RuleVariable.GRADE, grade());
+    put(variables, RuleVariable.ENGINE_SPEED, fresh(Channels.ENGINE_SPEED));
+    put(variables, RuleVariable.ENGINE_LOAD, fresh(Channels.ENGINE_LOAD));
+    put(variables, RuleVariable.PEDAL, fresh(Channels.ACCELERATOR_PEDAL));
+    put(variables, RuleVariable.AMBIENT, fresh(Channels.AMBIENT_AIR_TEMP));
+    put(variables, RuleVariable.VOLTAGE, fresh(Channels.MODULE_VOLTAGE));
+    return variables;
+  }
+
+  /**
+   * The same with one channel's quantities.
+   *
+   * @param hotterBy counted on top of the value, the deadband of a raised rule
+   */
+  Map<String, Object> variables(Channel channel, double hotterBy) {
+    Map<String, Object> variables = variables();
+    variables.put(RuleVariable.BREAKS.id(), ThermalNature.breaks(channel));
+    variables.put(RuleVariable.DERATING.id(), causes(channel));
+    of(channel).ifPresent(facts -> put(variables, facts, hotterBy));
+    return variables;
+  }
+
+  private static void put(Map<String, Object> variables, ChannelFacts facts, double hotterBy) {
+    facts.value().ifPresent(value -> variables.put(RuleVariable.VALUE.id(), value + hotterBy));
+    put(variables, RuleVariable.LIMIT, facts.limit());
+    if (facts.value().isPresent() && facts.limit().isPresent()) {
+      double headroom = facts.limit().getAsDouble() - facts.value().getAsDouble();
+      variables.put(RuleVariable.HEADROOM.id(), headroom - hotterBy);
+    }
+    facts
+        .forecast()
+        .ifPresent(each -> variables.put(RuleVariable.SETTLES_AT.id(), each.settlesAtCelsius()));
+    facts.toLimit().ifPresent(each -> put(variables, facts.channel(), each));
+  }
+
+  private static void put(Map<String, Object> variables, Channel channel, LimitForecast toLimit) {
+    variables.put(RuleVariable.PROBABILITY_180.id(), toLimit.probability180());
+    variables.put(RuleVariable.PROBABILITY_600.id(), toLimit.probability600());
+    variables.put(
+        RuleVariable.PROBABILITY_IN_TIME.id(), ChannelFacts.probabilityInTime(channel, toLimit));
+    variables.put(RuleVariable.SECONDS_TO_LIMIT.id(), endless(toLimit.seconds()));
+    variables.put(RuleVariable.SECONDS_TO_LIMIT_P10.id(), endless(toLimit.secondsP10()));
+    variables.put(RuleVariable.SECONDS_TO_LIMIT_P90.id(), endless(toLimit.secondsP90()));
+  }
+
+  /** A time that never comes is longer than any other. */
+  private static double endless(OptionalDouble seconds) {
+    return seconds.orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private static void put(
+      Map<String, Object> variables, RuleVariable variable, OptionalDouble value) {
+    value.ifPresent(each -> variables.put(variable.id(), each));
+  }
+
+  /** Percentage points of torque that are cut; 0 when none. */
+  double powerCutPercent() {
+    return switch (situation.derate()) {
+      case Derate.None none -> 0;
+      case Derate.Active active -> active.cutPercent();
+      case Derate.PowerLimited limited -> limited.cutPercent();
+    };
+  }
+}

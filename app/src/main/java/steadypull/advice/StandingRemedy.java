@@ -1,0 +1,75 @@
+package steadypull.advice;
+
+import java.util.Optional;
+import java.util.Set;
+import steadypull.channel.Channel;
+
+/**
+ * Keeps a remedy calm: looked at every few seconds, made stricter at most every 20 s unless the
+ * level rises, made milder seldom. What is no longer permitted goes at once.
+ */
+final class StandingRemedy {
+  private static final long LOOK_MICROS = 5_000_000;
+  private static final long STRICTER_MICROS = 20_000_000;
+  private static final long MILDER_MICROS = 60_000_000;
+
+  private final RemedySearch search;
+  private Optional<Remedy> remedy = Optional.empty();
+  private long decidedMicros;
+  private long lookedMicros;
+
+  StandingRemedy(RemedySearch search) {
+    this.search = search;
+  }
+
+  Optional<Remedy> remedy() {
+    return remedy;
+  }
+
+  void drop() {
+    remedy = Optional.empty();
+  }
+
+  /**
+   * Looks again if it is time.
+   *
+   * @param channels the channels that must hold
+   * @param isPressing whether a condition holds now
+   * @param isWorse whether the level has just risen
+   */
+  void update(SituationFacts facts, Set<Channel> channels, boolean isPressing, boolean isWorse) {
+    long now = facts.timeMicros();
+    if (remedy.isEmpty() || isWorse || !search.permits(remedy.get(), facts)) {
+      decide(search.search(facts, channels), now);
+    } else if (isPressing && now - lookedMicros >= LOOK_MICROS) {
+      lookedMicros = now;
+      consider(search.search(facts, channels), now);
+    }
+  }
+
+  private void consider(Remedy found, long now) {
+    Remedy present = remedy.orElse(found);
+    int change = Double.compare(strictness(found), strictness(present));
+    if (change == 0) {
+      remedy = Optional.of(found);
+    } else if (now - decidedMicros >= (change > 0 ? STRICTER_MICROS : MILDER_MICROS)) {
+      decide(found, now);
+    }
+  }
+
+  private void decide(Remedy found, long now) {
+    remedy = Optional.of(found);
+    decidedMicros = now;
+    lookedMicros = now;
+  }
+
+  private static double strictness(Remedy remedy) {
+    return switch (remedy) {
+      case Remedy.OnDescent descent -> -3000;
+      case Remedy.Standing standing -> -2000;
+      case Remedy.EaseOff off -> -1000;
+      case Remedy.EaseTo ease -> -ease.kilometresPerHour();
+      case Remedy.NextParkingArea parking -> 0;
+    };
+  }
+}

@@ -1,0 +1,175 @@
+package steadypull.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static steadypull.advice.Story.CHARGE_AIR_LIMIT;
+import static steadypull.advice.Story.COOLANT_LIMIT;
+import static steadypull.advice.Story.words;
+import static steadypull.channel.Channels.CHARGE_AIR_TEMP_OUT;
+import static steadypull.channel.Channels.ENGINE_COOLANT_TEMP;
+import static steadypull.channel.Channels.ENGINE_SPEED;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.thermal.Derate;
+
+/** Every shipped rule has a story that raises it and one that must not. */
+class ShippedRulesTest {
+  private final Story story = new Story();
+
+  @Test
+  void oneChanceInTwentyIsNoticed() {
+    var draft = new SituationDraft().may(CHARGE_AIR_TEMP_OUT, 90, CHARGE_AIR_LIMIT, 0.06);
+    assertThat(words(story.lasts(10, draft))).containsExactly("raised charge-air-may-reach-limit");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.MAY_REACH);
+  }
+
+  @Test
+  void lessThanOneChanceInTwentyHolds() {
+    var draft = new SituationDraft().may(CHARGE_AIR_TEMP_OUT, 90, CHARGE_AIR_LIMIT, 0.05);
+    assertThat(story.lasts(60, draft)).isEmpty();
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.HOLDS);
+  }
+
+  @Test
+  void evenOddsWithTheLoadHeldAdvise() {
+    var draft = new SituationDraft().nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, 0.5, 170);
+    assertThat(words(story.lasts(10, draft))).contains("raised charge-air-near-limit");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
+  }
+
+  @Test
+  void lessThanEvenOddsDoNotAdvise() {
+    var draft = new SituationDraft().nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, 0.49, 190);
+    assertThat(words(story.lasts(60, draft))).containsExactly("raised charge-air-may-reach-limit");
+  }
+
+  @Test
+  void evenOddsAreTooFewWhereTheRoadAheadIsKnown() {
+    var draft =
+        new SituationDraft()
+            .roadAheadKnown()
+            .nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, 0.79, 120);
+    assertThat(words(story.lasts(60, draft))).containsExactly("raised charge-air-may-reach-limit");
+  }
+
+  @Test
+  void fourInFiveAdviseWhereTheRoadAheadIsKnown() {
+    var draft =
+        new SituationDraft()
+            .roadAheadKnown()
+            .nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, 0.8, 120);
+    assertThat(words(story.lasts(10, draft))).contains("raised charge-air-near-limit");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "engine_coolant_temp, 112, coolant",
+    "engine_oil_temp, 130, engine-oil",
+    "transmission_fluid_temp, 120, gearbox-oil",
+    "exhaust_temp_before_turbine, 720, exhaust"
+  })
+  void whatBreaksOverItsLimitWarns(String id, double limit, String word) {
+    Channel channel = Channels.find(id).orElseThrow();
+    var draft = new SituationDraft().nearing(channel, limit + 1, limit, 1, 0);
+    assertThat(words(story.lasts(10, draft))).contains("raised " + word + "-over-limit");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ACT_NOW);
+    assertThat(story.advisor.levels()).containsEntry(channel, Level.WARNING);
+  }
+
+  @Test
+  void whatBreaksAndReachesItsLimitInTwentySecondsWarnsBeforeItIsOver() {
+    var draft = new SituationDraft().nearing(ENGINE_COOLANT_TEMP, 110, COOLANT_LIMIT, 0.95, 20);
+    story.lasts(10, draft);
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ACT_NOW);
+  }
+
+  @Test
+  void whatBreaksInTwentyOneSecondsIsOnlyACaution() {
+    var draft = new SituationDraft().nearing(ENGINE_COOLANT_TEMP, 110, COOLANT_LIMIT, 0.95, 21);
+    story.lasts(30, draft);
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
+  }
+
+  /** Temperatures and limits are live before there is any forecast. */
+  @Test
+  void overLimitWarnsWhileStillLearning() {
+    var draft = new SituationDraft().learning(ENGINE_COOLANT_TEMP).with(ENGINE_COOLANT_TEMP, 114);
+    story.lasts(5, draft);
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ACT_NOW);
+    assertThat(story.line().action()).isEqualTo("Ease off now");
+    assertThat(story.line().reason()).isEqualTo("Coolant is over its limit, 114°.");
+    assertThat(story.told.getFirst().probability180()).hasValue(1);
+  }
+
+  @Test
+  void chargeAirOverItsLimitIsNeverAWarning() {
+    var draft = new SituationDraft().nearing(CHARGE_AIR_TEMP_OUT, 109, CHARGE_AIR_LIMIT, 1, 0);
+    story.lasts(60, draft);
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
+  }
+
+  @Test
+  void derateOnAChannelThatOnlyCostsPowerIsACaution() {
+    var draft =
+        new SituationDraft()
+            .calm(CHARGE_AIR_TEMP_OUT, 103, CHARGE_AIR_LIMIT)
+            .derate(new Derate.Active(CHARGE_AIR_TEMP_OUT, 0, 11));
+    assertThat(words(story.lasts(3, draft)))
+        .containsExactly("derate-began", "raised charge-air-derating");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
+    assertThat(story.line().reason()).startsWith("The engine is cutting power, 11 % so far.");
+  }
+
+  @Test
+  void noDerateNoDerateRule() {
+    var draft = new SituationDraft().calm(CHARGE_AIR_TEMP_OUT, 103, CHARGE_AIR_LIMIT);
+    assertThat(story.lasts(30, draft)).isEmpty();
+  }
+
+  @Test
+  void powerDownAtNoHotChannelIsAStateOfItsOwn() {
+    var draft =
+        new SituationDraft()
+            .calm(CHARGE_AIR_TEMP_OUT, 70, CHARGE_AIR_LIMIT)
+            .derate(new Derate.PowerLimited(0, 35));
+    assertThat(words(story.lasts(10, draft)))
+        .containsExactly("power-limited", "raised power-limited");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.LIMITED_POWER);
+    assertThat(story.line().easedSpeed()).isEmpty();
+  }
+
+  @Test
+  void derateAtAHotChannelIsNotAStoredLimit() {
+    var draft = new SituationDraft().derate(new Derate.Active(CHARGE_AIR_TEMP_OUT, 0, 35));
+    assertThat(words(story.lasts(10, draft))).doesNotContain("raised power-limited");
+  }
+
+  @Test
+  void fiveSecondsOfSilenceLoseTheLink() {
+    story.lasts(5, new SituationDraft().calm(CHARGE_AIR_TEMP_OUT, 70, CHARGE_AIR_LIMIT));
+    var silent = new SituationDraft().calm(CHARGE_AIR_TEMP_OUT, 70, CHARGE_AIR_LIMIT).silent(5);
+    assertThat(words(story.lasts(1, silent))).containsExactly("raised link-lost");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.LINK_LOST);
+    assertThat(story.line().reason()).isEqualTo("Last heard 5 s ago. Advice is paused.");
+  }
+
+  @Test
+  void lessThanFiveSecondsOfSilenceDoNot() {
+    var silent = new SituationDraft().calm(CHARGE_AIR_TEMP_OUT, 70, CHARGE_AIR_LIMIT).silent(4.9);
+    assertThat(story.lasts(10, silent)).isEmpty();
+  }
+
+  /** A vehicle that was switched off falls silent; nothing is wrong with the link. */
+  @Test
+  void anEngineThatStandsIsExpectedToFallSilent() {
+    var off =
+        new SituationDraft()
+            .with(ENGINE_SPEED, 0)
+            .nearing(ENGINE_COOLANT_TEMP, 114, COOLANT_LIMIT, 1, 0)
+            .silent(20);
+    assertThat(story.lasts(30, off)).isEmpty();
+  }
+}

@@ -1,0 +1,163 @@
+package steadypull.advice;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.channel.Sample;
+import steadypull.thermal.ChannelForecast;
+import steadypull.thermal.Derate;
+import steadypull.thermal.Fan;
+import steadypull.thermal.Forecast;
+import steadypull.thermal.LimitForecast;
+
+/** Builds a situation by hand. Starts calm: engine running at 90 km/h, everything heard. */
+final class SituationDraft {
+  private final Map<Channel, Double> values = new LinkedHashMap<>();
+  private final Map<Channel, ChannelForecast> held = new LinkedHashMap<>();
+  private Derate derate = new Derate.None();
+  private double secondsSilent;
+  private boolean roadAheadKnown;
+  private double holdsAt = 200;
+
+  /** How often the model was asked. */
+  int modelCalls;
+
+  SituationDraft() {
+    values.put(Channels.ENGINE_SPEED, 2200.0);
+    values.put(Channels.VEHICLE_SPEED, 90.0);
+  }
+
+  SituationDraft with(Channel channel, double value) {
+    values.put(channel, value);
+    return this;
+  }
+
+  SituationDraft speed(double kilometresPerHour) {
+    return with(Channels.VEHICLE_SPEED, kilometresPerHour);
+  }
+
+  /** A forecast that keeps well under the limit. */
+  SituationDraft calm(Channel channel, double now, double limit) {
+    held.put(channel, ready(channel, now, now, limit, 0, OptionalDouble.empty()));
+    return this;
+  }
+
+  /** A forecast that meets the limit, or may. */
+  SituationDraft nearing(Channel channel, double now, double limit, double p180, double seconds) {
+    held.put(channel, ready(channel, now, limit + 5, limit, p180, OptionalDouble.of(seconds)));
+    return this;
+  }
+
+  SituationDraft may(Channel channel, double now, double limit, double p180) {
+    held.put(channel, ready(channel, now, limit - 2, limit, p180, OptionalDouble.empty()));
+    return this;
+  }
+
+  SituationDraft learning(Channel channel) {
+    held.put(channel, new ChannelForecast.Learning(channel));
+    return this;
+  }
+
+  SituationDraft noData(Channel channel) {
+    held.put(channel, new ChannelForecast.NoData(channel, 8));
+    return this;
+  }
+
+  SituationDraft derate(Derate state) {
+    derate = state;
+    return this;
+  }
+
+  SituationDraft silent(double seconds) {
+    secondsSilent = seconds;
+    return this;
+  }
+
+  SituationDraft roadAheadKnown() {
+    roadAheadKnown = true;
+    return this;
+  }
+
+  /** The model: at this speed and under, every channel settles 9 degrees under its limit. */
+  SituationDraft holdsAt(double kilometresPerHour) {
+    holdsAt = kilometresPerHour;
+    return this;
+  }
+
+  Situation at(double seconds) {
+    long timeMicros = Math.round(seconds * 1e6);
+    long heardMicros = Math.max(0, timeMicros - Math.round(secondsSilent * 1e6));
+    Map<Channel, Sample> latest = new LinkedHashMap<>();
+    values.forEach((each, value) -> latest.put(each, new Sample(each, heardMicros, value)));
+    Forecast now =
+        new Forecast(timeMicros, new Forecast.Assumption.LoadHeld(), List.copyOf(held.values()));
+    return new Situation(
+        timeMicros,
+        now,
+        assumption -> under(timeMicros, assumption),
+        latest,
+        derate,
+        secondsSilent,
+        roadAheadKnown);
+  }
+
+  private Forecast under(long timeMicros, Forecast.Assumption assumption) {
+    modelCalls++;
+    boolean holds =
+        assumption instanceof Forecast.Assumption.SpeedEased eased
+            && eased.kilometresPerHour() <= holdsAt;
+    return new Forecast(
+        timeMicros, assumption, held.values().stream().map(each -> eased(each, holds)).toList());
+  }
+
+  private static ChannelForecast eased(ChannelForecast held, boolean holds) {
+    if (!(held instanceof ChannelForecast.Ready ready) || ready.toLimit().isEmpty()) {
+      return held;
+    }
+    double limit = ready.toLimit().get().limitCelsius();
+    return holds
+        ? ready(ready.channel(), ready.nowCelsius(), limit - 9, limit, 0.1, OptionalDouble.empty())
+        : ready(ready.channel(), ready.nowCelsius(), limit + 3, limit, 0.7, OptionalDouble.of(110));
+  }
+
+  private static ChannelForecast.Ready ready(
+      Channel channel,
+      double now,
+      double settles,
+      double limit,
+      double p180,
+      OptionalDouble seconds) {
+    OptionalDouble never = OptionalDouble.empty();
+    boolean comes = seconds.isPresent();
+    LimitForecast toLimit =
+        new LimitForecast(
+            limit,
+            p180,
+            p180,
+            seconds,
+            comes ? OptionalDouble.of(seconds.getAsDouble() * 0.6) : never,
+            comes ? OptionalDouble.of(seconds.getAsDouble() * 0.8) : never,
+            comes ? OptionalDouble.of(seconds.getAsDouble() * 1.3) : never,
+            never);
+    return new ChannelForecast.Ready(
+        channel, now, fan(now, settles), settles, Optional.of(toLimit));
+  }
+
+  /** Approaches where it settles with a time constant of 60 s; half a degree between quantiles. */
+  private static Fan fan(double now, double settles) {
+    double[] secondsAhead = new double[61];
+    double[][] celsius = new double[Fan.LEVELS.size()][secondsAhead.length];
+    for (int point = 0; point < secondsAhead.length; point++) {
+      secondsAhead[point] = point * 10;
+      double median = settles + (now - settles) * Math.exp(-secondsAhead[point] / 60);
+      for (int level = 0; level < celsius.length; level++) {
+        celsius[level][point] = median + (point == 0 ? 0 : (level - Fan.MEDIAN) * 0.5);
+      }
+    }
+    return new Fan(secondsAhead, celsius);
+  }
+}
