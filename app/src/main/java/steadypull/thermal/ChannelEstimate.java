@@ -71,10 +71,7 @@ final class ChannelEstimate {
     if (reading.isPresent() && seconds - lastReadingSeconds > RESTART_SECONDS) {
       restart(seconds, reading.getAsDouble());
     } else if (seconds > estimate.getTime()) {
-      estimate =
-          filter.estimationStep(
-              new Observation(
-                  seconds, load, around.clone(), reading.isPresent(), reading.orElse(0)));
+      estimate = filter.estimationStep(new Observation(seconds, load, around, reading));
     }
     if (reading.isPresent()) {
       lastReadingSeconds = seconds;

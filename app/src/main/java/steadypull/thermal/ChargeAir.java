@@ -38,7 +38,7 @@ record ChargeAir(CoolingLayout layout) implements HeatBalance {
 
   @Override
   public double kelvinPerSecond(double celsius, double[] p, Load load, double[] around) {
-    double inlet = around[Store.CHARGE_INLET.ordinal()];
+    double inlet = around[Store.CHARGE_INLET.index()];
     double cold = coldCelsius(load, around) + p[1];
     double settles = inlet - effectiveness(p[0], load) * (inlet - cold);
     return (settles - celsius) / p[2];
@@ -60,7 +60,7 @@ record ChargeAir(CoolingLayout layout) implements HeatBalance {
   private double coldCelsius(Load load, double[] around) {
     return switch (layout) {
       case AIR_TO_AIR -> load.outsideCelsius();
-      case WATER_TO_AIR -> around[Store.CHARGE_COOLANT.ordinal()];
+      case WATER_TO_AIR -> around[Store.CHARGE_COOLANT.index()];
     };
   }
 

@@ -25,7 +25,7 @@ record ChargeCoolant() implements HeatBalance {
 
   @Override
   public double kelvinPerSecond(double celsius, double[] p, Load load, double[] around) {
-    double given = around[Store.CHARGE_INLET.ordinal()] - around[Store.CHARGE_AIR.ordinal()];
+    double given = around[Store.CHARGE_INLET.index()] - around[Store.CHARGE_AIR.index()];
     double heat = load.airKilogramsPerSecond() * AIR_HEAT_CAPACITY * given;
     double standing = Math.min(1, p[2]);
     double conductance = p[1] * (standing + (1 - standing) * load.ramAir());

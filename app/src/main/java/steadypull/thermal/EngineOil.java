@@ -15,7 +15,7 @@ record EngineOil() implements HeatBalance {
   @Override
   public double kelvinPerSecond(double celsius, double[] p, Load load, double[] around) {
     double settles =
-        around[Store.ENGINE_COOLANT.ordinal()] + p[1] + p[0] * load.fuelKilowatts() / 100;
+        around[Store.ENGINE_COOLANT.index()] + p[1] + p[0] * load.fuelKilowatts() / 100;
     return (settles - celsius) / p[2];
   }
 

@@ -20,10 +20,6 @@ final class Ensemble {
   private final double[] secondsAhead = HorizonGrid.secondsAhead();
   private final double[] untilSettled = HorizonGrid.untilSettled();
 
-  /** One store of one draw, as it runs ahead. */
-  private record Runner(
-      int store, HeatBalance balance, double[] parameters, double disturbance, double toCome) {}
-
   /**
    * The load that a draw sees at a moment ahead.
    *
@@ -37,13 +33,20 @@ final class Ensemble {
     return secondsAhead;
   }
 
-  /** Temperatures by store, then draw, then point of the grid; only of the stores given. */
-  double[][][] run(Collection<ChannelEstimate> estimates, double seconds, LoadAhead loadAhead) {
+  /**
+   * Runs the stores given ahead.
+   *
+   * @param seconds now
+   * @param load the load in the middle of the draws, for where they settle
+   * @param loadAhead the load of every draw
+   */
+  Outlook outlook(
+      Collection<ChannelEstimate> estimates, double seconds, Load load, LoadAhead loadAhead) {
     double[][][] celsius = new double[Store.COUNT][DRAWS][secondsAhead.length];
     List<double[][]> spreads = estimates.stream().map(ChannelEstimate::spread).toList();
     for (int draw = 0; draw < DRAWS; draw++) {
       double[] now = new double[Store.COUNT];
-      Runner[] runners = new Runner[estimates.size()];
+      StoreRunner[] runners = new StoreRunner[estimates.size()];
       int index = 0;
       for (ChannelEstimate estimate : estimates) {
         runners[index] = runner(estimate, spreads.get(index), draw, seconds, now);
@@ -51,24 +54,24 @@ final class Ensemble {
       }
       runDraw(runners, now, draw, loadAhead, celsius);
     }
-    return celsius;
+    return new Outlook(celsius, settled(estimates, load));
   }
 
   /** Where every store settles if the load went on for ever, by store. */
-  double[] settled(Collection<ChannelEstimate> estimates, Load load) {
+  private double[] settled(Collection<ChannelEstimate> estimates, Load load) {
     double[] now = new double[Store.COUNT];
-    Runner[] runners =
-        estimates.stream().map(estimate -> middle(estimate, now)).toArray(Runner[]::new);
+    StoreRunner[] runners =
+        estimates.stream().map(estimate -> middle(estimate, now)).toArray(StoreRunner[]::new);
     for (double step : untilSettled) {
-      for (Runner runner : runners) {
-        advance(runner, now, load, 0, step);
+      for (StoreRunner runner : runners) {
+        runner.advance(now, load, 0, step);
       }
     }
     return now;
   }
 
   private void runDraw(
-      Runner[] runners, double[] now, int draw, LoadAhead loadAhead, double[][][] celsius) {
+      StoreRunner[] runners, double[] now, int draw, LoadAhead loadAhead, double[][][] celsius) {
     double normal = draws.at(draw, LOAD_DIMENSION);
     record(runners, now, draw, 0, celsius);
     for (int point = 1; point < secondsAhead.length; point++) {
@@ -76,36 +79,23 @@ final class Ensemble {
       double step = secondsAhead[point] - from;
       double middle = from + step / 2;
       Load load = loadAhead.at(middle, normal);
-      for (Runner runner : runners) {
-        advance(runner, now, load, disturbance(runner, middle), step);
+      for (StoreRunner runner : runners) {
+        runner.advance(now, load, middle, step);
       }
       record(runners, now, draw, point, celsius);
     }
   }
 
-  private static void advance(
-      Runner runner, double[] now, Load load, double disturbance, double step) {
-    now[runner.store()] =
-        runner
-            .balance()
-            .step(now[runner.store()], runner.parameters(), load, now, disturbance, step);
-  }
-
   private static void record(
-      Runner[] runners, double[] now, int draw, int point, double[][][] celsius) {
-    for (Runner runner : runners) {
-      celsius[runner.store()][draw][point] = now[runner.store()];
+      StoreRunner[] runners, double[] now, int draw, int point, double[][][] celsius) {
+    for (StoreRunner runner : runners) {
+      celsius[runner.index()][draw][point] = now[runner.index()];
     }
   }
 
-  private static double disturbance(Runner runner, double secondsAhead) {
-    double kept = Math.exp(-secondsAhead / StoreProcess.DISTURBANCE_SECONDS);
-    return runner.disturbance() * kept + runner.toCome() * Math.sqrt(1 - kept * kept);
-  }
-
-  private Runner runner(
+  private StoreRunner runner(
       ChannelEstimate estimate, double[][] spread, int draw, double seconds, double[] now) {
-    int store = estimate.store().ordinal();
+    int store = estimate.store().index();
     int firstDimension = 1 + store * DIMENSIONS_PER_STORE;
     double[] state = estimate.state();
     double measuredCelsius = state[StoreProcess.CELSIUS];
@@ -115,18 +105,18 @@ final class Ensemble {
       }
     }
     now[store] = estimate.isMeasured(seconds) ? measuredCelsius : state[StoreProcess.CELSIUS];
-    return new Runner(
-        store,
+    return new StoreRunner(
+        estimate.store(),
         estimate.balance(),
         estimate.physical(state),
         state[StoreProcess.DISTURBANCE],
         estimate.balance().disturbance() * draws.at(draw, firstDimension + DISTURBANCE_TO_COME));
   }
 
-  private static Runner middle(ChannelEstimate estimate, double[] now) {
+  private static StoreRunner middle(ChannelEstimate estimate, double[] now) {
     double[] state = estimate.state();
-    int store = estimate.store().ordinal();
+    int store = estimate.store().index();
     now[store] = state[StoreProcess.CELSIUS];
-    return new Runner(store, estimate.balance(), estimate.physical(state), 0, 0);
+    return new StoreRunner(estimate.store(), estimate.balance(), estimate.physical(state), 0, 0);
   }
 }

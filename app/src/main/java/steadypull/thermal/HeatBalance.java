@@ -22,7 +22,7 @@ sealed interface HeatBalance
    * @param celsius temperature of this store
    * @param parameters physical values, in the order of {@link #parameters()}
    * @param load engine and road
-   * @param around degC of every store, by {@link Store#ordinal()}
+   * @param around degC of every store, by {@link Store#index()}
    */
   double kelvinPerSecond(double celsius, double[] parameters, Load load, double[] around);
 

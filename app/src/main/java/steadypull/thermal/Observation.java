@@ -1,5 +1,6 @@
 package steadypull.thermal;
 
+import java.util.OptionalDouble;
 import org.hipparchus.filtering.kalman.Measurement;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.MatrixUtils;
@@ -7,31 +8,59 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 
 /**
- * One moment of one store for the filter: the load since the last moment and, if one came, a
- * temperature.
- *
- * @param seconds time
- * @param load what acted since the last moment
- * @param around degC of every store, by {@link Store#ordinal()}
- * @param measured whether a temperature came
- * @param celsius that temperature; 0 if none came
+ * One moment of one store for the filter: what acted on it since the last moment and, if one came,
+ * a temperature. Immutable.
  */
-record Observation(double seconds, Load load, double[] around, boolean measured, double celsius)
-    implements Measurement {
+final class Observation implements Measurement {
   /**
    * Standard deviation of one reading. Steps of 1 degC alone give 0.29 K, but neighbouring readings
    * share their rounding error and the sensor's lag, so that each counts for less (estimated).
    */
   private static final double READING_KELVIN = 0.7;
 
+  private final double seconds;
+  private final Load load;
+  private final double[] around;
+  private final OptionalDouble celsius;
+
+  /**
+   * Takes a copy of the temperatures around.
+   *
+   * @param seconds time
+   * @param load what acted since the last moment
+   * @param around degC of every store, by {@link Store#index()}
+   * @param celsius the reading, if one came
+   */
+  Observation(double seconds, Load load, double[] around, OptionalDouble celsius) {
+    this.seconds = seconds;
+    this.load = load;
+    this.around = around.clone();
+    this.celsius = celsius;
+  }
+
+  Load load() {
+    return load;
+  }
+
+  /** Not to be written to. */
+  double[] around() {
+    return around;
+  }
+
+  /** Whether a temperature came. */
+  boolean isMeasured() {
+    return celsius.isPresent();
+  }
+
   @Override
   public double getTime() {
     return seconds;
   }
 
+  /** The reading, degC; 0 if none came, which the process then ignores. */
   @Override
   public RealVector getValue() {
-    return new ArrayRealVector(new double[] {celsius});
+    return new ArrayRealVector(new double[] {celsius.orElse(0)});
   }
 
   @Override

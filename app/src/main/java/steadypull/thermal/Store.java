@@ -5,15 +5,26 @@ import steadypull.channel.Channels;
 
 /** The places where heat is kept, in the order in which heat flows through them in one step. */
 enum Store {
-  CHARGE_INLET,
-  CHARGE_AIR,
-  CHARGE_COOLANT,
-  ENGINE_COOLANT,
-  ENGINE_OIL,
-  TRANSMISSION_FLUID,
-  EXHAUST;
+  CHARGE_INLET(0),
+  CHARGE_AIR(1),
+  CHARGE_COOLANT(2),
+  ENGINE_COOLANT(3),
+  ENGINE_OIL(4),
+  TRANSMISSION_FLUID(5),
+  EXHAUST(6);
 
   static final int COUNT = values().length;
+
+  private final int index;
+
+  Store(int index) {
+    this.index = index;
+  }
+
+  /** Place of the store in arrays that hold one value for each. */
+  int index() {
+    return index;
+  }
 
   /** The channel that shows its temperature. */
   Channel channel() {

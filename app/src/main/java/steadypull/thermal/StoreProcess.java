@@ -57,21 +57,22 @@ final class StoreProcess implements NonLinearProcess<Observation> {
   @Override
   public NonLinearEvolution getEvolution(
       double previousTime, RealVector previousState, Observation observation) {
-    double seconds = observation.seconds() - previousTime;
+    double seconds = observation.getTime() - previousTime;
     double[] before = previousState.toArray();
     double[] after = moved(before, seconds, observation);
     return new NonLinearEvolution(
-        observation.seconds(),
+        observation.getTime(),
         new ArrayRealVector(after),
         transition(before, after, seconds, observation),
         noise(seconds),
-        observation.measured() ? temperatureRow() : null);
+        observation.isMeasured() ? temperatureRow() : null);
   }
 
   @Override
   public RealVector getInnovation(
       Observation observation, NonLinearEvolution evolution, RealMatrix innovationCovariance) {
-    double surprise = observation.celsius() - evolution.getCurrentState().getEntry(CELSIUS);
+    double surprise =
+        observation.getValue().getEntry(0) - evolution.getCurrentState().getEntry(CELSIUS);
     double farthest = FARTHEST_SURPRISE * Math.sqrt(innovationCovariance.getEntry(0, 0));
     return new ArrayRealVector(new double[] {Math.clamp(surprise, -farthest, farthest)});
   }

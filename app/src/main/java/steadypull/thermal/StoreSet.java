@@ -59,7 +59,7 @@ final class StoreSet {
           store, each -> new ChannelEstimate(each, balance(each), seconds, load.outsideCelsius()));
     }
     double[] around = new double[Store.COUNT];
-    estimates.values().forEach(each -> around[each.store().ordinal()] = each.celsius());
+    estimates.values().forEach(each -> around[each.store().index()] = each.celsius());
     for (ChannelEstimate estimate : estimates.values()) {
       Double reading = readings.get(estimate.store());
       estimate.advance(

@@ -144,9 +144,6 @@ public final class ThermalForecaster implements Forecaster {
     return new Forecast(lastTickMicros, assumption, channels);
   }
 
-  /** The draws of all stores, and where they settle. */
-  private record Outlook(double[][][] celsius, double[] settled) {}
-
   private Outlook outlook(Load held, Forecast.Assumption assumption) {
     LoadAssumption assumed = new LoadAssumption(maps, derived.roadLoad(lastTickMicros), grade);
     Load ahead = assumed.load(held, assumption);
@@ -162,9 +159,7 @@ public final class ThermalForecaster implements Forecaster {
               ahead, Math.clamp(moved, 0, ceiling), ahead.engineRpm(), ahead.metresPerSecond());
         };
     double seconds = lastTickMicros / MICROS_PER_SECOND;
-    return new Outlook(
-        ensemble.run(stores.estimates(), seconds, loadAhead),
-        ensemble.settled(stores.estimates(), ahead));
+    return ensemble.outlook(stores.estimates(), seconds, ahead, loadAhead);
   }
 
   /** The most that this engine may give: its reference torque near the present speed, or so. */
@@ -196,14 +191,14 @@ public final class ThermalForecaster implements Forecaster {
   private ChannelForecast.Ready ready(Store store, Outlook outlook) {
     double now = stores.celsius(store).orElseThrow();
     double factor = calibrations.getOrDefault(store, new BandCalibration()).factor();
-    double[][] draws = Band.stretched(outlook.celsius()[store.ordinal()], factor);
+    double[][] draws = Band.stretched(outlook.draws(store), factor);
     double[] secondsAhead = ensemble.secondsAhead();
     Optional<Limit> limit = vehicle.limit(store.channel());
     return new ChannelForecast.Ready(
         store.channel(),
         now,
         Band.fan(secondsAhead, now, draws),
-        outlook.settled()[store.ordinal()],
+        outlook.settled(store),
         limit.map(each -> LimitCrossing.forecast(secondsAhead, draws, each.celsius())));
   }
 

@@ -21,7 +21,7 @@ record TransmissionFluid() implements HeatBalance {
   public double kelvinPerSecond(double celsius, double[] p, Load load, double[] around) {
     double weight = Math.clamp(p[1], 0.0, 1.0);
     double cold =
-        weight * around[Store.ENGINE_COOLANT.ordinal()] + (1 - weight) * load.outsideCelsius();
+        weight * around[Store.ENGINE_COOLANT.index()] + (1 - weight) * load.outsideCelsius();
     return (cold + p[0] * load.kilowatts() / 100 - celsius) / p[2];
   }
 

@@ -1,0 +1,56 @@
+package steadypull.thermal;
+
+/** One store of one draw, as it runs ahead. Immutable but for the array that it writes to. */
+final class StoreRunner {
+  private final int index;
+  private final HeatBalance balance;
+  private final double[] parameters;
+  private final double disturbance;
+  private final double disturbanceToCome;
+
+  /**
+   * Keeps the parameters given.
+   *
+   * @param store which store
+   * @param balance its physics
+   * @param parameters physical values
+   * @param disturbance K/s that acts now and dies away
+   * @param disturbanceToCome K/s that grows in its place
+   */
+  StoreRunner(
+      Store store,
+      HeatBalance balance,
+      double[] parameters,
+      double disturbance,
+      double disturbanceToCome) {
+    this.index = store.index();
+    this.balance = balance;
+    this.parameters = parameters;
+    this.disturbance = disturbance;
+    this.disturbanceToCome = disturbanceToCome;
+  }
+
+  /** Where the store stands in arrays of all stores. */
+  int index() {
+    return index;
+  }
+
+  /**
+   * Moves this store's temperature by one step.
+   *
+   * @param celsius degC of every store, by {@link Store#index()}; this store's is written
+   * @param load what acts during the step
+   * @param secondsAhead middle of the step
+   * @param seconds length of the step
+   */
+  void advance(double[] celsius, Load load, double secondsAhead, double seconds) {
+    celsius[index] =
+        balance.step(
+            celsius[index], parameters, load, celsius, disturbanceAt(secondsAhead), seconds);
+  }
+
+  private double disturbanceAt(double secondsAhead) {
+    double kept = Math.exp(-secondsAhead / StoreProcess.DISTURBANCE_SECONDS);
+    return disturbance * kept + disturbanceToCome * Math.sqrt(1 - kept * kept);
+  }
+}
