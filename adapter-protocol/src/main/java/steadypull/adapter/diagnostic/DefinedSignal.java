@@ -1,6 +1,9 @@
 package steadypull.adapter.diagnostic;
 
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalLong;
+import steadypull.adapter.frame.Payload;
 
 /**
  * A vehicle's own signal behind an ISO 14229 data identifier, defined by data alone.
@@ -43,10 +46,30 @@ public record DefinedSignal(
           "A signal has 1 to 32 bits from bit 0 on, found %d bits from bit %d"
               .formatted(bitLength, firstBit));
     }
+    if (!Double.isFinite(scale) || !Double.isFinite(offset)) {
+      throw new IllegalArgumentException(
+          "Scale and offset of a signal are finite, found %s and %s".formatted(scale, offset));
+    }
     if (!(lowest < highest)) {
       throw new IllegalArgumentException(
           "The range of a signal rises, found %s to %s".formatted(lowest, highest));
     }
+  }
+
+  /**
+   * Decodes the data after the identifier.
+   *
+   * @return the value, or empty if the data are too short or the value is out of the range
+   */
+  public Optional<SignalValue> decode(Payload data) {
+    OptionalLong raw = new BitField(firstBit, bitLength, signed).extract(data);
+    if (raw.isEmpty()) {
+      return Optional.empty();
+    }
+    double value = raw.getAsLong() * scale + offset;
+    return value >= lowest && value <= highest
+        ? Optional.of(new SignalValue(signal(), value))
+        : Optional.empty();
   }
 
   /** The signal that readings of this definition carry. */

@@ -15,4 +15,12 @@ public interface LinkSource {
    * @throws LinkException if it does not exist, is in use or refuses
    */
   Link open() throws LinkException;
+
+  /**
+   * How many openings in a row are worth trying before one can say that nobody answers, because
+   * each opening tries another setting, such as the next baud rate. One or more.
+   */
+  default int waysToOpen() {
+    return 1;
+  }
 }

@@ -1,0 +1,103 @@
+package steadypull.adapter;
+
+import java.time.Duration;
+import java.util.Optional;
+import steadypull.adapter.dialogue.Dialogue;
+import steadypull.adapter.dialogue.Reply;
+import steadypull.adapter.link.Link;
+import steadypull.adapter.link.LinkClock;
+import steadypull.adapter.link.LinkException;
+import steadypull.adapter.link.LinkSource;
+import steadypull.adapter.link.ReadOnlyGate;
+
+/**
+ * One command after the other over an open link, always through the read-only gate. Waits in short
+ * slices, so that a sign of life and the wish to stop get through. Reader thread only.
+ */
+final class AdapterPort implements AutoCloseable {
+  private static final Duration SLICE = Duration.ofMillis(100);
+  private static final Duration RESYNC_PATIENCE = Duration.ofSeconds(1);
+  private static final byte[] LONE_RETURN = {'\r'};
+
+  private final ReadOnlyGate gate;
+  private final LinkClock clock;
+  private final Pulse pulse;
+  private final Dialogue dialogue = new Dialogue();
+  private long lastTextNanoTime;
+  private boolean promptWasHeard;
+
+  private AdapterPort(Link link, LinkClock clock, Pulse pulse) {
+    this.gate = new ReadOnlyGate(link);
+    this.clock = clock;
+    this.pulse = pulse;
+    this.lastTextNanoTime = clock.nanoTime();
+  }
+
+  static AdapterPort open(LinkSource source, Pulse pulse) throws LinkException {
+    return new AdapterPort(source.open(), source.clock(), pulse);
+  }
+
+  String address() {
+    return gate.address();
+  }
+
+  /** When the last byte that belongs to a text arrived; the prompt is none. */
+  long lastTextNanoTime() {
+    return lastTextNanoTime;
+  }
+
+  /** Sends a command and waits for its reply. Silence also when the reader is to stop. */
+  Reply ask(String command, Duration patience) throws LinkException {
+    Optional<Reply.Restarted> uninvited = Dialogue.uninvited(gate.read(Duration.ZERO));
+    if (uninvited.isPresent()) {
+      return uninvited.get();
+    }
+    gate.write(dialogue.begin(command));
+    return await(patience);
+  }
+
+  /**
+   * Ends whatever the adapter is busy with after a missing prompt.
+   *
+   * @return whether it is ready for the next command
+   */
+  boolean resynchronise() throws LinkException {
+    if (!promptWasHeard) {
+      return false;
+    }
+    dialogue.begin("");
+    gate.write(LONE_RETURN);
+    return !(await(RESYNC_PATIENCE) instanceof Reply.Silence);
+  }
+
+  private Reply await(Duration patience) throws LinkException {
+    long deadline = clock.nanoTime() + patience.toNanos();
+    while (pulse.goesOn()) {
+      Duration left = Duration.ofNanos(deadline - clock.nanoTime());
+      if (!left.isPositive()) {
+        break;
+      }
+      byte[] came = gate.read(left.compareTo(SLICE) < 0 ? left : SLICE);
+      Optional<Reply> reply = accept(came);
+      if (reply.isPresent()) {
+        return reply.get();
+      }
+    }
+    return dialogue.giveUp();
+  }
+
+  private Optional<Reply> accept(byte[] came) {
+    for (byte one : came) {
+      if (one > ' ' && one != '>') {
+        lastTextNanoTime = clock.nanoTime();
+      }
+      promptWasHeard |= one == '>';
+    }
+    return dialogue.accept(came);
+  }
+
+  @Override
+  public void close() {
+    gate.close();
+  }
+}

@@ -1,0 +1,40 @@
+package steadypull.adapter;
+
+import java.util.HashMap;
+import java.util.Map;
+import steadypull.adapter.diagnostic.Maxima;
+import steadypull.adapter.diagnostic.SupportMap;
+import steadypull.adapter.frame.Payload;
+
+/** What was learnt about one control unit. Reader thread only. */
+final class ControlUnit {
+  private SupportMap support = SupportMap.empty();
+  private Maxima maxima = Maxima.none();
+  private final Map<Integer, Integer> lengths = new HashMap<>();
+
+  SupportMap support() {
+    return support;
+  }
+
+  void learnSupport(int mapParameter, Payload data) {
+    support = support.with(mapParameter, data);
+  }
+
+  Maxima maxima() {
+    return maxima;
+  }
+
+  Map<Integer, Integer> lengths() {
+    return lengths;
+  }
+
+  /** Takes the answer to a request for this parameter alone. */
+  void learn(int parameter, Payload data) {
+    lengths.put(parameter, data.size());
+    if (parameter == Maxima.MANIFOLD_PARAMETER) {
+      maxima = maxima.withManifold(data);
+    } else if (parameter == Maxima.AIR_FLOW_PARAMETER) {
+      maxima = maxima.withAirFlow(data);
+    }
+  }
+}

@@ -1,0 +1,129 @@
+package steadypull.adapter;
+
+import java.time.Duration;
+import java.util.Optional;
+import steadypull.adapter.dialogue.WorkingMode;
+import steadypull.adapter.link.LinkClock;
+import steadypull.adapter.link.LinkException;
+
+/**
+ * Everything between opening a port and having to open it again: start the adapter, find the
+ * vehicle, poll, and climb the ladder after trouble. Reader thread only.
+ */
+final class Conversation {
+  private static final Duration VEHICLE_RETRY = Duration.ofSeconds(5);
+
+  /** How a conversation ended. A closed set. */
+  sealed interface Ending {
+
+    /** The reader is to stop. */
+    record Stopped() implements Ending {}
+
+    /** No adapter was heard on this port; another way of opening it may be worth a try. */
+    record NoAdapter(String reason) implements Ending {}
+
+    /** It went well for a time, now the port has to be opened again. */
+    record Lost(String reason) implements Ending {}
+  }
+
+  private final AdapterPort port;
+  private final SignOfLife life;
+  private final LinkClock clock;
+  private final ReaderSettings settings;
+  private final ReaderListener listener;
+  private final ReconnectLadder ladder;
+  private Optional<VehicleKnowledge> vehicle;
+
+  Conversation(
+      AdapterPort port,
+      SignOfLife life,
+      LinkClock clock,
+      ReaderSettings settings,
+      ReaderListener listener,
+      ReconnectLadder ladder,
+      Optional<VehicleKnowledge> vehicle) {
+    this.port = port;
+    this.life = life;
+    this.clock = clock;
+    this.settings = settings;
+    this.listener = listener;
+    this.ladder = ladder;
+    this.vehicle = vehicle;
+  }
+
+  /** The vehicle that was found last, to be recognised again. */
+  Optional<VehicleKnowledge> vehicle() {
+    return vehicle;
+  }
+
+  Ending run() throws LinkException {
+    return converseOr(new AdapterStart(port).fromScratch());
+  }
+
+  private Ending converseOr(AdapterStart.Outcome start) throws LinkException {
+    if (!life.goesOn()) {
+      return new Ending.Stopped();
+    }
+    return switch (start) {
+      case AdapterStart.Outcome.Ready ready -> converse(ready.identity());
+      case AdapterStart.Outcome.NotAnAdapter other ->
+          new Ending.NoAdapter(LostReason.notAnAdapter(port.address(), other.heard()));
+      case AdapterStart.Outcome.Mute mute -> new Ending.NoAdapter(LostReason.mute(port.address()));
+    };
+  }
+
+  private Ending converse(String identity) throws LinkException {
+    while (life.goesOn()) {
+      Trouble trouble = findAndPoll(identity);
+      if (trouble instanceof Trouble.Stopping || !life.goesOn()) {
+        break;
+      }
+      switch (ladder.next(trouble)) {
+        case SEARCH_AGAIN -> life.announce(new LinkState.Searching(identity));
+        case CLOSE_PROTOCOL -> port.ask(WorkingMode.CLOSE_PROTOCOL, Duration.ofSeconds(2));
+        case WARM_START -> {
+          return converseOr(new AdapterStart(port).reset(WorkingMode.WARM_START));
+        }
+        case FULL_RESET -> {
+          return converseOr(new AdapterStart(port).reset(WorkingMode.FULL_RESET));
+        }
+        case REOPEN -> {
+          return new Ending.Lost(LostReason.of(port.address(), trouble));
+        }
+      }
+    }
+    return new Ending.Stopped();
+  }
+
+  private Trouble findAndPoll(String identity) throws LinkException {
+    if (!(life.state() instanceof LinkState.VehicleSilent)) {
+      life.announce(new LinkState.Searching(identity));
+    }
+    String firstProtocol = vehicle.map(VehicleKnowledge::protocolNumber).orElse("");
+    return switch (new VehicleSearch(port).search(firstProtocol)) {
+      case VehicleSearch.Outcome.Found found -> poll(identity, found.vehicle());
+      case VehicleSearch.Outcome.Failed failed -> {
+        if (failed.trouble() instanceof Trouble.VehicleQuiet && life.goesOn()) {
+          life.announce(new LinkState.VehicleSilent(identity));
+          life.pause(VEHICLE_RETRY);
+        }
+        yield failed.trouble();
+      }
+    };
+  }
+
+  private Trouble poll(String identity, VehicleKnowledge found) throws LinkException {
+    boolean isKnown = vehicle.filter(found::recognises).isPresent();
+    VehiclePolling polling = new VehiclePolling(port, life, clock, settings, found, listener);
+    Optional<Trouble> trouble = polling.learn(isKnown);
+    if (trouble.isPresent()) {
+      return trouble.get();
+    }
+    vehicle = Optional.of(found);
+    ladder.connected();
+    life.announce(
+        new LinkState.Connected(
+            identity, found.protocol(), found.vin(), found.signals().stream().sorted().toList()));
+    return polling.poll();
+  }
+}

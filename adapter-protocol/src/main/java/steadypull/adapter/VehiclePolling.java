@@ -1,0 +1,171 @@
+package steadypull.adapter;
+
+import java.time.Duration;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import steadypull.adapter.diagnostic.Requests;
+import steadypull.adapter.dialogue.Reply;
+import steadypull.adapter.link.LinkClock;
+import steadypull.adapter.link.LinkException;
+import steadypull.adapter.polling.Pacing;
+import steadypull.adapter.polling.PollRequest;
+import steadypull.adapter.polling.PollTarget;
+import steadypull.adapter.polling.PollingPlan;
+import steadypull.adapter.polling.Urgency;
+
+/**
+ * Asks a vehicle that answers: first for everything wanted, one by one, to learn lengths and
+ * sensors; then by plan until there is trouble. Reader thread only.
+ */
+final class VehiclePolling {
+  private static final Duration PATIENCE = Duration.ofSeconds(3);
+  private static final int FAILED_PACKS_BEFORE_SINGLES = 2;
+
+  private final AdapterPort port;
+  private final SignOfLife life;
+  private final LinkClock clock;
+  private final VehicleLearning learning;
+  private final AnswerIntake intake;
+  private final RequestHeader header;
+  private final PollingPlan plan;
+  private final LinkHealth health;
+  private int failedPacks;
+
+  VehiclePolling(
+      AdapterPort port,
+      SignOfLife life,
+      LinkClock clock,
+      ReaderSettings settings,
+      VehicleKnowledge vehicle,
+      ReaderListener listener) {
+    this.port = port;
+    this.life = life;
+    this.clock = clock;
+    this.learning = new VehicleLearning(settings, vehicle);
+    this.plan = new PollingPlan(pacing(settings, vehicle));
+    this.intake = new AnswerIntake(vehicle, learning, plan, listener);
+    this.header = new RequestHeader(port, vehicle.format());
+    this.health = new LinkHealth(clock.nanoTime());
+  }
+
+  private static Pacing pacing(ReaderSettings settings, VehicleKnowledge vehicle) {
+    int most = vehicle.format().isCan() ? Requests.MOST_PARAMETERS : 1;
+    return switch (settings.pace()) {
+      case POLITE -> Pacing.polite(most);
+      case FULL -> Pacing.full(most);
+    };
+  }
+
+  /**
+   * Asks for everything once.
+   *
+   * @param isKnown whether lengths and sensors were learnt before
+   * @return the trouble that prevented it, or empty
+   */
+  Optional<Trouble> learn(boolean isKnown) throws LinkException {
+    Optional<Trouble> trouble = Optional.empty();
+    if (!isKnown) {
+      trouble = askOneByOne(learning.scalingParameters());
+    }
+    for (int number : learning.parameters()) {
+      plan.add(
+          new PollTarget.Parameter(number), Urgency.ofParameter(number), true, clock.nanoTime());
+    }
+    for (PollTarget.Identifier target : learning.identifiers()) {
+      plan.add(target, Urgency.MEDIUM, false, clock.nanoTime());
+      trouble = trouble.isPresent() || isKnown ? trouble : askIdentifier(target);
+    }
+    return trouble.isPresent() || isKnown ? trouble : askOneByOne(learning.parameters());
+  }
+
+  private Optional<Trouble> askOneByOne(List<Integer> numbers) throws LinkException {
+    for (int number : numbers) {
+      Optional<Trouble> trouble = askParameters(List.of(number));
+      if (trouble.isPresent()) {
+        return trouble;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Asks by plan until there is trouble. */
+  Trouble poll() throws LinkException {
+    while (life.goesOn()) {
+      Optional<Trouble> trouble =
+          switch (plan.next(clock.nanoTime())) {
+            case PollRequest.Wait wait -> pauseUntil(wait.untilNanoTime());
+            case PollRequest.CurrentData request -> askParameters(request.parameters());
+            case PollRequest.Identified request -> askIdentifier(request.target());
+          };
+      if (trouble.isPresent()) {
+        return trouble.get();
+      }
+    }
+    return new Trouble.Stopping();
+  }
+
+  private Optional<Trouble> pauseUntil(long nanoTime) {
+    life.pause(Duration.ofNanos(nanoTime - clock.nanoTime()));
+    return Optional.empty();
+  }
+
+  private Optional<Trouble> askParameters(List<Integer> numbers) throws LinkException {
+    Reply addressed = header.toEverybody();
+    if (!(addressed instanceof Reply.Accepted)) {
+      return bad(addressed);
+    }
+    Reply reply = port.ask(Requests.currentData(numbers), PATIENCE);
+    Set<Integer> answered = new HashSet<>();
+    if (reply instanceof Reply.Data data) {
+      answered.addAll(intake.takeParameters(numbers, data.lines(), port.lastTextNanoTime()));
+    }
+    notePack(numbers, !answered.isEmpty());
+    return answered.isEmpty() ? bad(reply) : good();
+  }
+
+  /** Some control units keep silent when asked for several parameters at once. */
+  private void notePack(List<Integer> numbers, boolean isAnswered) {
+    if (numbers.size() > 1) {
+      failedPacks = isAnswered ? 0 : failedPacks + 1;
+      if (failedPacks >= FAILED_PACKS_BEFORE_SINGLES) {
+        plan.askSingly();
+      }
+    }
+  }
+
+  private Optional<Trouble> askIdentifier(PollTarget.Identifier target) throws LinkException {
+    Reply addressed = header.to(target.header());
+    if (addressed instanceof Reply.NotUnderstood) {
+      plan.drop(target);
+      return Optional.empty();
+    }
+    if (!(addressed instanceof Reply.Accepted)) {
+      return bad(addressed);
+    }
+    Reply reply = port.ask(Requests.identifier(target.identifier()), PATIENCE);
+    if (reply instanceof Reply.Data data
+        && intake.takeIdentifier(target, data.lines(), port.lastTextNanoTime())) {
+      return good();
+    }
+    plan.missed(target);
+    // One control unit that sleeps is no trouble of the link; the parameters tell about that.
+    return reply instanceof Reply.NoData ? Optional.empty() : bad(reply);
+  }
+
+  private Optional<Trouble> good() {
+    health.good(clock.nanoTime());
+    return Optional.empty();
+  }
+
+  private Optional<Trouble> bad(Reply reply) throws LinkException {
+    if (!life.goesOn()) {
+      return Optional.of(new Trouble.Stopping());
+    }
+    if (reply instanceof Reply.Silence && !port.resynchronise()) {
+      return Optional.of(life.goesOn() ? new Trouble.AdapterMute() : new Trouble.Stopping());
+    }
+    return health.bad(reply, clock.nanoTime());
+  }
+}

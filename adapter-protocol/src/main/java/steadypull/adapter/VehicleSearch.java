@@ -1,0 +1,151 @@
+package steadypull.adapter;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import steadypull.adapter.diagnostic.Answer;
+import steadypull.adapter.diagnostic.Answers;
+import steadypull.adapter.diagnostic.Requests;
+import steadypull.adapter.diagnostic.SupportMap;
+import steadypull.adapter.diagnostic.VehicleIdentification;
+import steadypull.adapter.dialogue.Reply;
+import steadypull.adapter.dialogue.WorkingMode;
+import steadypull.adapter.frame.Message;
+import steadypull.adapter.frame.MessageFormat;
+import steadypull.adapter.frame.Payload;
+import steadypull.adapter.link.LinkException;
+
+/**
+ * Looks for the vehicle behind a ready adapter and learns who is there: protocol, control units,
+ * their support maps, the identification number. Reader thread only.
+ */
+final class VehicleSearch {
+  /** An adapter's own search may take 20 s. */
+  private static final Duration SEARCH_PATIENCE = Duration.ofSeconds(25);
+
+  private static final Duration PATIENCE = Duration.ofSeconds(3);
+  private static final Duration LONG_PATIENCE = Duration.ofSeconds(6);
+  private static final int LAST_MAP = 0xE0;
+
+  /** How a search ended. A closed set. */
+  sealed interface Outcome {
+
+    /** The vehicle answers. */
+    record Found(VehicleKnowledge vehicle) implements Outcome {}
+
+    /** It did not work out. */
+    record Failed(Trouble trouble) implements Outcome {}
+  }
+
+  private final AdapterPort port;
+
+  VehicleSearch(AdapterPort port) {
+    this.port = port;
+  }
+
+  /**
+   * Searches.
+   *
+   * @param firstProtocol number of the protocol to try first, or empty text
+   */
+  Outcome search(String firstProtocol) throws LinkException {
+    port.ask(WorkingMode.search(firstProtocol), PATIENCE);
+    Reply reply = port.ask(Requests.currentData(List.of(0)), SEARCH_PATIENCE);
+    return switch (reply) {
+      case Reply.Data data -> identify(data);
+      case Reply.NoData none -> quiet(reply);
+      case Reply.NotConnected none -> quiet(reply);
+      case Reply.BusFault fault -> quiet(reply);
+      case Reply.Damaged damaged -> quiet(reply);
+      case Reply.Overflowed full -> quiet(reply);
+      case Reply.Stopped stopped -> quiet(reply);
+      case Reply.Restarted restarted ->
+          new Outcome.Failed(new Trouble.AdapterRestarted(restarted.text()));
+      case Reply.Silence silence -> unanswered();
+      case Reply.Accepted accepted -> confused(reply);
+      case Reply.Text text -> confused(reply);
+      case Reply.NotUnderstood unknown -> confused(reply);
+      case Reply.Unexpected unexpected -> confused(reply);
+    };
+  }
+
+  private static Outcome quiet(Reply reply) {
+    return new Outcome.Failed(new Trouble.VehicleQuiet(ReplyWords.of(reply)));
+  }
+
+  private static Outcome confused(Reply reply) {
+    return new Outcome.Failed(new Trouble.AdapterConfused(ReplyWords.of(reply)));
+  }
+
+  private Outcome unanswered() throws LinkException {
+    return new Outcome.Failed(
+        port.resynchronise()
+            ? new Trouble.VehicleQuiet("no end of the search")
+            : new Trouble.AdapterMute());
+  }
+
+  private Outcome identify(Reply.Data first) throws LinkException {
+    String number = protocolNumber();
+    MessageFormat format =
+        MessageFormat.ofProtocol(number)
+            .orElseGet(() -> MessageFormat.ofLine(first.lines().getFirst()));
+    VehicleKnowledge vehicle =
+        new VehicleKnowledge(format, number, text(WorkingMode.PROTOCOL_TEXT));
+    learnMap(vehicle, 0, format.messages(first.lines()));
+    if (vehicle.units().isEmpty()) {
+      return confused(first);
+    }
+    learnFurtherMaps(vehicle);
+    learnVin(vehicle);
+    return new Outcome.Found(vehicle);
+  }
+
+  /** The digit after the letter that marks automatic choice; empty text if not told. */
+  private String protocolNumber() throws LinkException {
+    String text = text(WorkingMode.PROTOCOL_NUMBER);
+    String digit = text.startsWith("A") ? text.substring(1) : text;
+    return digit.matches("[1-9]") ? digit : "";
+  }
+
+  private String text(String command) throws LinkException {
+    return port.ask(command, PATIENCE) instanceof Reply.Text(String text) ? text : "";
+  }
+
+  private void learnFurtherMaps(VehicleKnowledge vehicle) throws LinkException {
+    for (int map = SupportMap.STRIDE;
+        map <= LAST_MAP && vehicle.isSupported(map);
+        map += SupportMap.STRIDE) {
+      if (port.ask(Requests.currentData(List.of(map)), PATIENCE) instanceof Reply.Data data) {
+        learnMap(vehicle, map, vehicle.format().messages(data.lines()));
+      }
+    }
+  }
+
+  private static void learnMap(VehicleKnowledge vehicle, int map, List<Message> messages) {
+    for (Message message : messages) {
+      if (Answers.toOne(map, message.payload()) instanceof Answer.CurrentData data) {
+        data.dataByParameter()
+            .values()
+            .forEach(bytes -> vehicle.unit(message.controlUnit()).learnSupport(map, bytes));
+      }
+    }
+  }
+
+  private void learnVin(VehicleKnowledge vehicle) throws LinkException {
+    if (port.ask(Requests.VEHICLE_IDENTIFICATION_NUMBER, LONG_PATIENCE)
+        instanceof Reply.Data data) {
+      Map<String, List<Payload>> byUnit = new TreeMap<>();
+      for (Message message : vehicle.format().messages(data.lines())) {
+        byUnit
+            .computeIfAbsent(message.controlUnit(), unit -> new ArrayList<>())
+            .add(message.payload());
+      }
+      byUnit.values().stream()
+          .flatMap(messages -> VehicleIdentification.read(messages).stream())
+          .findFirst()
+          .ifPresent(vehicle::learnVin);
+    }
+  }
+}

@@ -1,0 +1,78 @@
+package steadypull.adapter.diagnostic;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import steadypull.adapter.frame.Payload;
+
+/**
+ * A service 01 parameter and the values it carries. Immutable.
+ *
+ * @param number 0 to 0xFF
+ * @param length data bytes after the number according to the table; a control unit may differ
+ * @param values in the table's order
+ */
+public record Parameter(int number, int length, List<Value> values) {
+  public Parameter {
+    values = List.copyOf(values);
+  }
+
+  /**
+   * One value of a parameter.
+   *
+   * @param signal key, name and unit
+   * @param presence bit of the first data byte that tells whether the value is there; empty if it
+   *     always is
+   * @param field where the raw number stands
+   * @param scale physical value = raw * scale + offset
+   * @param offset see scale
+   * @param lowest least plausible physical value
+   * @param highest greatest plausible physical value
+   */
+  record Value(
+      Signal signal,
+      OptionalInt presence,
+      BitField field,
+      double scale,
+      double offset,
+      double lowest,
+      double highest) {
+
+    boolean isPresent(Payload data) {
+      return presence.isEmpty()
+          || (data.size() > 0 && ((data.at(0) >> presence.getAsInt()) & 1) == 1);
+    }
+  }
+
+  /** The signals that the parameter can carry. */
+  public List<Signal> signals() {
+    return values.stream().map(Value::signal).toList();
+  }
+
+  /** The signals whose sensors exist according to the first byte of an answer. */
+  public List<Signal> signalsPresent(Payload data) {
+    return values.stream().filter(value -> value.isPresent(data)).map(Value::signal).toList();
+  }
+
+  /**
+   * Decodes an answer. A sensor that is absent, a value that the data are too short for, and a
+   * value out of its plausible range are left out.
+   *
+   * @param data the bytes after the parameter number
+   * @param maxima what this control unit declared
+   */
+  public List<SignalValue> decode(Payload data, Maxima maxima) {
+    List<SignalValue> decoded = new ArrayList<>();
+    for (Value value : values) {
+      OptionalLong raw = value.isPresent(data) ? value.field().extract(data) : OptionalLong.empty();
+      if (raw.isPresent()) {
+        double physical = raw.getAsLong() * maxima.scale(number, value.scale()) + value.offset();
+        if (physical >= value.lowest() && physical <= value.highest()) {
+          decoded.add(new SignalValue(value.signal(), physical));
+        }
+      }
+    }
+    return decoded;
+  }
+}

@@ -1,0 +1,84 @@
+package steadypull.adapter.frame;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How the lines of a reply carry messages while headers are shown. Stateless. */
+public enum MessageFormat {
+  /** ISO 15765-4, 11-bit identifiers: 3 hex digits, then up to 8 bytes. */
+  CAN_11_BIT(true),
+  /** ISO 15765-4, 29-bit identifiers: 8 hex digits, then up to 8 bytes. */
+  CAN_29_BIT(true),
+  /** SAE J1850: 3 header bytes, up to 7 data bytes, checksum by cyclic redundancy. */
+  J1850(false),
+  /** ISO 9141-2: 3 header bytes, up to 7 data bytes, checksum by sum. */
+  ISO_9141(false),
+  /** ISO 14230: format byte with the length, target, source, data, checksum by sum. */
+  ISO_14230(false);
+
+  private final boolean isCan;
+
+  MessageFormat(boolean isCan) {
+    this.isCan = isCan;
+  }
+
+  /** Whether one request may ask for several parameters. */
+  public boolean isCan() {
+    return isCan;
+  }
+
+  /**
+   * Reads an adapter's protocol number.
+   *
+   * @param number one hex digit, without the letter that marks automatic choice
+   * @return the format, or empty for numbers that are no diagnostic protocol of a road vehicle
+   */
+  public static Optional<MessageFormat> ofProtocol(String number) {
+    return switch (number) {
+      case "1", "2" -> Optional.of(J1850);
+      case "3" -> Optional.of(ISO_9141);
+      case "4", "5" -> Optional.of(ISO_14230);
+      case "6", "8" -> Optional.of(CAN_11_BIT);
+      case "7", "9" -> Optional.of(CAN_29_BIT);
+      default -> Optional.empty();
+    };
+  }
+
+  /** Guesses from one line of a reply, for adapters that do not tell their protocol. */
+  public static MessageFormat ofLine(String line) {
+    if (line.length() % 2 == 1) {
+      return CAN_11_BIT;
+    }
+    if (line.startsWith("18DAF1")) {
+      return CAN_29_BIT;
+    }
+    return line.startsWith("8") ? ISO_14230 : ISO_9141;
+  }
+
+  /**
+   * Puts the messages of one reply together. A line or message that is damaged, out of order or cut
+   * short is left out.
+   *
+   * @param lines hex lines of one reply, blanks removed
+   * @return whole messages in the order in which they were completed
+   */
+  public List<Message> messages(List<String> lines) {
+    List<Message> whole = new ArrayList<>();
+    Reassembly reassembly = new Reassembly();
+    for (String line : lines) {
+      message(line, reassembly).ifPresent(whole::add);
+    }
+    return whole;
+  }
+
+  private Optional<Message> message(String line, Reassembly reassembly) {
+    return switch (this) {
+      case CAN_11_BIT -> CanLine.parse(line, 3).flatMap(reassembly::accept);
+      case CAN_29_BIT -> CanLine.parse(line, 8).flatMap(reassembly::accept);
+      case J1850 -> OlderBusLine.parse(line, Checksum.J1850_CRC);
+      case ISO_9141 -> OlderBusLine.parse(line, Checksum.SUM);
+      case ISO_14230 -> OlderBusLine.parseWithLength(line);
+    };
+  }
+}

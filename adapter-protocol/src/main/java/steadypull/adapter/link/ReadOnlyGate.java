@@ -1,0 +1,75 @@
+package steadypull.adapter.link;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+
+/**
+ * The last thing before the wire: lets through what only reads and refuses everything else,
+ * whatever asked for it. Every byte to an adapter goes through one gate.
+ *
+ * <p>One {@link #write} is one line of the adapter's text dialogue with its carriage return at the
+ * end and nowhere else. A lone carriage return makes an adapter repeat its last command, which may
+ * come from another program; it passes only after a line of ours was answered by a prompt.
+ *
+ * <p>Used by one thread at a time, like the link behind it.
+ */
+public final class ReadOnlyGate implements Link {
+  private static final byte PROMPT = '>';
+
+  private final Link wire;
+  private boolean lineIsOpen;
+  private boolean lastCommandIsOurs;
+
+  /** Puts a gate before a link; from here on the link is used through the gate only. */
+  public ReadOnlyGate(Link wire) {
+    this.wire = wire;
+  }
+
+  /**
+   * Tells whether a line, without its carriage return, only reads: a request of SAE J1979 services
+   * 01, 02, 03, 07, 09, 0A or ISO 14229 service 22, or an adapter command of the list.
+   */
+  public static boolean permits(String line) {
+    return ReadRequests.permits(line);
+  }
+
+  @Override
+  public String address() {
+    return wire.address();
+  }
+
+  /**
+   * Sends one permitted line.
+   *
+   * @throws RefusedRequestException if the bytes are anything else; nothing is sent then
+   */
+  @Override
+  public void write(byte[] bytes) throws LinkException {
+    String text = new String(bytes, StandardCharsets.ISO_8859_1);
+    if (text.equals("\r") ? !lastCommandIsOurs : !isPermittedLine(text)) {
+      throw new RefusedRequestException(text);
+    }
+    lineIsOpen = true;
+    wire.write(bytes.clone());
+  }
+
+  private static boolean isPermittedLine(String text) {
+    return text.endsWith("\r") && permits(text.substring(0, text.length() - 1));
+  }
+
+  @Override
+  public byte[] read(Duration patience) throws LinkException {
+    byte[] came = wire.read(patience);
+    for (byte one : came) {
+      if (one == PROMPT && lineIsOpen) {
+        lastCommandIsOurs = true;
+      }
+    }
+    return came;
+  }
+
+  @Override
+  public void close() {
+    wire.close();
+  }
+}

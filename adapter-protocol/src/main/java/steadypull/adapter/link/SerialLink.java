@@ -1,0 +1,104 @@
+package steadypull.adapter.link;
+
+import com.fazecast.jSerialComm.SerialPort;
+import java.time.Duration;
+import java.util.Arrays;
+
+/**
+ * Moves bytes over an open serial port. Used by one thread at a time. The library tells a vanished
+ * device by a negative count, and on some systems by a blocking read that returns at once with
+ * nothing; both end the link here.
+ */
+final class SerialLink implements Link {
+  /** How long one native read may block. POSIX counts in tenths of a second. */
+  static final int READ_MILLISECONDS = 100;
+
+  private static final int LARGEST_TAKE = 4096;
+  private static final int EMPTY_HANDED_RETURNS = 50;
+  private static final byte PROMPT = '>';
+
+  /** At a wrong rate a prompt may appear by chance, but not after so much plain text. */
+  private static final int PLAIN_BEFORE_PROMPT = 4;
+
+  private final String address;
+  private final SerialPort port;
+  private final Runnable onPrompt;
+  private final byte[] buffer = new byte[LARGEST_TAKE];
+  private int plainCharacters;
+
+  SerialLink(String address, SerialPort port, Runnable onPrompt) {
+    this.address = address;
+    this.port = port;
+    this.onPrompt = onPrompt;
+  }
+
+  @Override
+  public String address() {
+    return address;
+  }
+
+  @Override
+  public void write(byte[] bytes) throws LinkException {
+    int sent = port.writeBytes(bytes, bytes.length);
+    if (sent != bytes.length) {
+      throw gone("send to", "only " + Math.max(0, sent) + " of " + bytes.length + " bytes left");
+    }
+  }
+
+  @Override
+  public byte[] read(Duration patience) throws LinkException {
+    long deadline = System.nanoTime() + patience.toNanos();
+    int returnedAtOnce = 0;
+    do {
+      long before = System.nanoTime();
+      int count =
+          patience.isZero() && port.bytesAvailable() == 0
+              ? 0
+              : port.readBytes(buffer, buffer.length);
+      if (count < 0) {
+        throw gone("read from", "the device no longer answers the system");
+      }
+      if (count > 0) {
+        return taken(count);
+      }
+      returnedAtOnce = isAtOnce(before) ? returnedAtOnce + 1 : 0;
+      if (returnedAtOnce > EMPTY_HANDED_RETURNS) {
+        throw gone("read from", "the device has hung up");
+      }
+    } while (System.nanoTime() < deadline);
+    return new byte[0];
+  }
+
+  private static boolean isAtOnce(long startNanoTime) {
+    return System.nanoTime() - startNanoTime < READ_MILLISECONDS * 1_000_000L / 20;
+  }
+
+  private byte[] taken(int count) {
+    byte[] came = Arrays.copyOf(buffer, count);
+    for (byte one : came) {
+      if (one == PROMPT && plainCharacters >= PLAIN_BEFORE_PROMPT) {
+        onPrompt.run();
+      }
+      plainCharacters = isPlain(one) ? plainCharacters + 1 : 0;
+    }
+    return came;
+  }
+
+  private static boolean isPlain(byte one) {
+    return (one >= ' ' && one <= '~') || one == '\r' || one == '\n';
+  }
+
+  private LinkException gone(String attempt, String found) {
+    return new LinkException(
+        address,
+        attempt,
+        found + " (system error " + port.getLastErrorCode() + ")",
+        "Check the plug, the cable and the adapter's power.",
+        null);
+  }
+
+  @Override
+  public void close() {
+    port.closePort();
+  }
+}

@@ -1,0 +1,94 @@
+package steadypull.adapter.link;
+
+import com.fazecast.jSerialComm.SerialPort;
+import com.fazecast.jSerialComm.SerialPortInvalidPortException;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+
+/**
+ * A serial device that can be opened again and again. Used by one thread at a time. Keeps the baud
+ * rate as long as it brings prompts; after an opening without one the next rate is tried.
+ */
+final class SerialSource implements LinkSource {
+  /** Usual rates of AT-command adapters, most frequent first (common practice, no source). */
+  private static final int[] USUAL_BAUD_RATES = {115_200, 38_400, 9_600};
+
+  private final String address;
+  private final String device;
+  private final int[] baudRates;
+  private int present = -1;
+  private boolean promptWasHeard;
+
+  SerialSource(String address, String device, OptionalInt baudRate) {
+    this.address = address;
+    this.device = device;
+    this.baudRates =
+        baudRate.isPresent() ? new int[] {baudRate.getAsInt()} : USUAL_BAUD_RATES.clone();
+  }
+
+  @Override
+  public String address() {
+    return address;
+  }
+
+  @Override
+  public LinkClock clock() {
+    return LinkClock.machine();
+  }
+
+  @Override
+  public int waysToOpen() {
+    return baudRates.length;
+  }
+
+  @Override
+  public Link open() throws LinkException {
+    SerialPort port = findPort();
+    int baudRate = nextBaudRate();
+    promptWasHeard = false;
+    port.setComPortParameters(
+        baudRate, 8, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY, /* useRS485Mode= */ false);
+    port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
+    port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, SerialLink.READ_MILLISECONDS, 0);
+    if (!port.openPort()) {
+      throw failure(port.getLastErrorCode());
+    }
+    return new SerialLink(address, port, () -> promptWasHeard = true);
+  }
+
+  /** The rate for the next opening. */
+  private int nextBaudRate() {
+    if (!promptWasHeard) {
+      present = (present + 1) % baudRates.length;
+    }
+    return baudRates[present];
+  }
+
+  private SerialPort findPort() throws LinkException {
+    try {
+      return SerialPort.getCommPort(device);
+    } catch (SerialPortInvalidPortException e) {
+      throw new LinkException(
+          address, "open the serial port", "there is no such port", portsThatExist(), e);
+    }
+  }
+
+  private LinkException failure(int errorCode) {
+    OpenFailure failure = OpenFailure.of(errorCode, System.getProperty("os.name", ""));
+    String remedy = failure == OpenFailure.NO_SUCH_PORT ? portsThatExist() : failure.remedy();
+    return new LinkException(
+        address,
+        "open the serial port",
+        failure.found() + " (system error " + errorCode + ")",
+        remedy,
+        null);
+  }
+
+  private static String portsThatExist() {
+    String names =
+        SerialLinks.list().stream().map(SerialLinks.Port::name).collect(Collectors.joining(", "));
+    return names.isEmpty()
+        ? "No serial port is present: plug the adapter in or pair it, then try again."
+        : "Ports present: " + names + ".";
+  }
+}
