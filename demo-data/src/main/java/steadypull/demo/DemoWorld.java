@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import steadypull.adapter.link.LinkProvider;
+import steadypull.demo.bench.BenchLinks;
 import steadypull.demo.road.Drive;
 import steadypull.demo.road.Scenario;
 import steadypull.demo.road.Scenarios;
@@ -48,5 +50,13 @@ public final class DemoWorld {
    */
   public static Drive drive(Scenario scenario, long seed) {
     return new Drive(scenario, seed);
+  }
+
+  /**
+   * Opens scenarios through a bench adapter's bytes, by addresses such as {@code
+   * demo:long-hot-grade?speed=20}.
+   */
+  public static LinkProvider links() {
+    return new BenchLinks();
   }
 }

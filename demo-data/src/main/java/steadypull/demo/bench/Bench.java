@@ -1,0 +1,62 @@
+package steadypull.demo.bench;
+
+import steadypull.adapter.link.Link;
+import steadypull.adapter.link.LinkClock;
+import steadypull.adapter.link.LinkException;
+import steadypull.adapter.link.LinkSource;
+
+/** A bench in memory. Adapter and vehicle live on while no link is open. */
+final class Bench implements LinkSource {
+  /** 115200 baud, ten bits a character. */
+  static final long CHARACTER_NANOS = 86_806;
+
+  private static final double NANOS = 1e9;
+
+  private final String address;
+  private final BenchSettings settings;
+  private final BenchClock clock;
+  private final BenchAdapter adapter;
+
+  Bench(String address, BenchSettings settings) {
+    this.address = address;
+    this.settings = settings;
+    clock = new BenchClock(settings.speed());
+    adapter = new BenchAdapter(settings, CHARACTER_NANOS);
+  }
+
+  @Override
+  public String address() {
+    return address;
+  }
+
+  @Override
+  public LinkClock clock() {
+    return clock;
+  }
+
+  @Override
+  public Link open() throws LinkException {
+    requirePresent("open");
+    return new BenchLink(this);
+  }
+
+  BenchClock benchClock() {
+    return clock;
+  }
+
+  BenchAdapter adapter() {
+    return adapter;
+  }
+
+  /** Fails while the port is gone. */
+  void requirePresent(String attempt) throws LinkException {
+    if (settings.has(Fault.Kind.VANISH, clock.nanoTime() / NANOS)) {
+      throw new LinkException(
+          address,
+          attempt,
+          "the port is gone",
+          "Plug the adapter in again; a fault of this bench was asked for in the address.",
+          null);
+    }
+  }
+}
