@@ -42,8 +42,6 @@ final class LibraryFile {
     config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
     config.setBusyTimeout((int) busyTimeout.toMillis());
     config.enforceForeignKeys(true);
-    // A writer waits for the file when it begins, where waiting helps, not in the middle.
-    config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
     SQLiteDataSource source = new SQLiteDataSource(config);
     source.setUrl("jdbc:sqlite:" + file);
     return Jdbi.create(source);

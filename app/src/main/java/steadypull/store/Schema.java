@@ -19,13 +19,16 @@ final class Schema {
     if (versionOf(handle, file) == NEWEST) {
       return;
     }
-    handle.useTransaction(
+    WriteTransaction.in(
+        handle,
         transaction -> {
           // Asked again: another program may have been quicker before we held the file.
-          for (int version = versionOf(transaction, file) + 1; version <= NEWEST; version++) {
+          int found = versionOf(transaction, file);
+          for (int version = found + 1; version <= NEWEST; version++) {
             transaction.createScript(Sql.of("migration.V" + version)).executeAsSeparateStatements();
             transaction.execute("pragma user_version = " + version);
           }
+          return NEWEST - found;
         });
   }
 

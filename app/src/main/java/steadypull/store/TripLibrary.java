@@ -110,7 +110,7 @@ public final class TripLibrary implements AutoCloseable {
   TripRecorder begin(NewTrip trip, int mostPending) throws LibraryException {
     Handle handle = handle(jdbi, file);
     try {
-      Inserted inserted = handle.inTransaction(transaction -> insert(transaction, trip));
+      Inserted inserted = WriteTransaction.in(handle, transaction -> insert(transaction, trip));
       return new TripRecorder(
           inserted.id, file, handle, new TripWriter(inserted.tripKey), mostPending);
     } catch (JdbiException e) {
@@ -131,7 +131,8 @@ public final class TripLibrary implements AutoCloseable {
     return ask(
         "keep a trip",
         handle ->
-            handle.inTransaction(
+            WriteTransaction.in(
+                handle,
                 transaction -> {
                   Inserted inserted = insert(transaction, trip);
                   writeAll(transaction, new TripWriter(inserted.tripKey), samples, endMicros);

@@ -23,13 +23,15 @@ final class TripWriter {
     this.tripKey = tripKey;
   }
 
-  void write(Handle handle, List<TripEntry> entries, TripTally tally, boolean sealed) {
+  /** Writes and returns how many entries that were. */
+  int write(Handle handle, List<TripEntry> entries, TripTally tally, boolean sealed) {
     Map<Channel, Long> keys = writeChannels(handle, tally.channels());
     List<TripTally.GapMicros> gaps = tally.gaps();
     writeEntries(handle, entries, keys);
     writeGaps(handle, gaps.subList(written.gaps, gaps.size()));
     updateTrip(handle, tally, sealed);
     written = new Progress(written.entries + entries.size(), gaps.size(), keys);
+    return entries.size();
   }
 
   void committed() {

@@ -1,0 +1,36 @@
+package steadypull.store;
+
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.HandleCallback;
+import org.jdbi.v3.core.JdbiException;
+
+/**
+ * Runs work in one transaction that asks for the writer's place at its beginning, where waiting for
+ * another writer helps. Written in SQL: the driver's own way leaves a connection that could not
+ * begin in a state from which it does not come back.
+ */
+final class WriteTransaction {
+  private WriteTransaction() {}
+
+  /** Runs the work; all of it is durable afterwards, or nothing of it if anything is thrown. */
+  static <T, X extends Exception> T in(Handle handle, HandleCallback<T, X> work) throws X {
+    handle.execute("begin immediate");
+    try {
+      T result = work.withHandle(handle);
+      handle.execute("commit");
+      return result;
+    } catch (Throwable fault) {
+      rollBack(handle, fault);
+      throw fault;
+    }
+  }
+
+  private static void rollBack(Handle handle, Throwable fault) {
+    try {
+      handle.execute("rollback");
+    } catch (JdbiException e) {
+      // After some faults, a full disk among them, the database has rolled back already.
+      fault.addSuppressed(e);
+    }
+  }
+}
