@@ -4,13 +4,18 @@ import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.BufferedInputStream;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PushbackInputStream;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import steadypull.channel.Channel;
 import steadypull.channel.Sample;
@@ -22,6 +27,9 @@ import steadypull.channel.Sample;
 final class TableReader {
   /** No field of a table is longer; more is a missing quote or an attack on memory. */
   private static final int LONGEST_FIELD = 16_384;
+
+  /** U+FEFF in UTF-8 (RFC 3629, section 6). */
+  private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
 
   private final Path file;
   private final List<Sample> samples = new ArrayList<>();
@@ -56,12 +64,23 @@ final class TableReader {
 
   private CsvReader<CsvRecord> open() throws IOException {
     return CsvReader.builder()
-        .detectBomHeader(true)
         .maxBufferSize(LONGEST_FIELD)
         .allowExtraFields(true)
         .allowMissingFields(true)
         .allowExtraCharsAfterClosingQuote(false)
-        .ofCsvRecord(file, StandardCharsets.UTF_8);
+        .ofCsvRecord(text());
+  }
+
+  /** The text behind a byte-order mark, if there is one; marks of other encodings are refused. */
+  private Reader text() throws IOException {
+    PushbackInputStream bytes =
+        new PushbackInputStream(
+            new BufferedInputStream(Files.newInputStream(file)), BYTE_ORDER_MARK.length);
+    byte[] start = bytes.readNBytes(BYTE_ORDER_MARK.length);
+    if (!Arrays.equals(start, BYTE_ORDER_MARK)) {
+      bytes.unread(start);
+    }
+    return new InputStreamReader(bytes, StandardCharsets.UTF_8);
   }
 
   private ImportedTable read(CloseableIterator<CsvRecord> records) throws TableException {
