@@ -41,7 +41,7 @@ public record AdviceEvent(
     Objects.requireNonNull(text);
   }
 
-  /** The closed set of events. */
+  /** The closed set of events; all but the driver's responses are printed by a replay. */
   public enum Kind {
     RAISED("raised"),
     ESCALATED("escalated"),
@@ -63,6 +63,16 @@ public record AdviceEvent(
     /** The word used in files and command output. */
     public String word() {
       return word;
+    }
+
+    /**
+     * Whether it tells of an answer to an advisory (or of a rule put aside), not of the vehicle.
+     */
+    public boolean isResponse() {
+      return switch (this) {
+        case ACKNOWLEDGED, SHELVED, UNSHELVED -> true;
+        case RAISED, ESCALATED, EASED, CLEARED, DERATE_BEGAN, DERATE_ENDED, POWER_LIMITED -> false;
+      };
     }
   }
 }

@@ -72,11 +72,11 @@ final class Advisory {
 
   boolean isActive() {
     return switch (state) {
-      case AdvisoryState.Normal normal -> false;
-      case AdvisoryState.Returned returned -> false;
-      case AdvisoryState.Unacknowledged open -> true;
-      case AdvisoryState.Acknowledged acknowledged -> true;
-      case AdvisoryState.Shelved shelved -> true;
+      case AdvisoryState.Normal _ -> false;
+      case AdvisoryState.Returned _ -> false;
+      case AdvisoryState.Unacknowledged _ -> true;
+      case AdvisoryState.Acknowledged _ -> true;
+      case AdvisoryState.Shelved _ -> true;
     };
   }
 

@@ -15,6 +15,7 @@ import dev.cel.runtime.CelRuntimeFactory;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import steadypull.channel.NearMatch;
 
 /**
  * Turns the text of a condition into a checked program. The language has no loops here (no macros
@@ -96,11 +97,16 @@ final class ConditionCompiler {
         plain(issue.getMessage()));
   }
 
+  private String hint(String name) {
+    String question = NearMatch.question(name, names);
+    return question.isEmpty() ? " There are " + String.join(", ", names) + "." : question;
+  }
+
   private String plain(String message) {
     Matcher undeclared = UNDECLARED.matcher(message);
     if (undeclared.matches()) {
       String name = undeclared.group(1);
-      return "unknown name \"%s\"%s".formatted(name, NearMatches.hint(name, names));
+      return "unknown name \"%s\".%s".formatted(name, hint(name));
     }
     int candidates = message.indexOf(" (candidates:");
     return candidates < 0 ? message : message.substring(0, candidates);

@@ -30,9 +30,9 @@ final class DerateRecord {
 
   private static Optional<Channel> cause(Derate derate) {
     return switch (derate) {
-      case Derate.None none -> Optional.empty();
+      case Derate.None _ -> Optional.empty();
       case Derate.Active active -> Optional.of(active.cause());
-      case Derate.PowerLimited limited -> Optional.empty();
+      case Derate.PowerLimited _ -> Optional.empty();
     };
   }
 }

@@ -7,10 +7,12 @@ import steadypull.channel.Channel;
 /** Makes the advice line out of the advisory that matters most, or of the calm. */
 final class LineComposer {
   private final AdviceWords words;
+  private final EaseWords easeWords;
   private final CalmLines calm;
 
   LineComposer(AdviceWords words) {
     this.words = words;
+    easeWords = new EaseWords(words);
     calm = new CalmLines(words);
   }
 
@@ -31,11 +33,11 @@ final class LineComposer {
 
   private AdviceLine line(Advisory advisory, SituationFacts facts) {
     return switch (advisory.state()) {
-      case AdvisoryState.Normal normal -> calm.line(facts);
-      case AdvisoryState.Returned returned -> returned(advisory, facts);
-      case AdvisoryState.Unacknowledged open -> active(advisory, facts);
-      case AdvisoryState.Acknowledged acknowledged -> active(advisory, facts);
-      case AdvisoryState.Shelved shelved -> active(advisory, facts);
+      case AdvisoryState.Normal _ -> calm.line(facts);
+      case AdvisoryState.Returned _ -> returned(advisory, facts);
+      case AdvisoryState.Unacknowledged _ -> active(advisory, facts);
+      case AdvisoryState.Acknowledged _ -> active(advisory, facts);
+      case AdvisoryState.Shelved _ -> active(advisory, facts);
     };
   }
 
@@ -76,7 +78,7 @@ final class LineComposer {
       case WATCH -> channel.map(words::mayReach).orElseGet(() -> words.ownWords(lead.rule()));
       case EASE ->
           channel.isPresent() && advisory.remedy().isPresent()
-              ? words.ease(channel.get(), advisory.remedy().get(), lead.rule().level(), facts)
+              ? easeWords.saying(channel.get(), advisory.remedy().get(), lead.rule().level(), facts)
               : words.ownWords(lead.rule());
     };
   }
@@ -96,9 +98,9 @@ final class LineComposer {
 
   private static AdviceLine.Response response(AdvisoryState state) {
     return switch (state) {
-      case AdvisoryState.Normal normal -> new AdviceLine.Response.None();
-      case AdvisoryState.Returned returned -> new AdviceLine.Response.None();
-      case AdvisoryState.Unacknowledged open -> new AdviceLine.Response.None();
+      case AdvisoryState.Normal _ -> new AdviceLine.Response.None();
+      case AdvisoryState.Returned _ -> new AdviceLine.Response.None();
+      case AdvisoryState.Unacknowledged _ -> new AdviceLine.Response.None();
       case AdvisoryState.Acknowledged(long at) -> new AdviceLine.Response.Acknowledged(at);
       case AdvisoryState.Shelved(long until, Urgency urgency) ->
           new AdviceLine.Response.Snoozed(until);

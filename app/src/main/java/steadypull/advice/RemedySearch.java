@@ -55,10 +55,10 @@ final class RemedySearch {
           isFree(facts)
               && facts.speed().isPresent()
               && facts.speed().getAsDouble() - ease.kilometresPerHour() <= LARGEST_STEP_KM_H;
-      case Remedy.NextParkingArea parking -> isFree(facts) || breaksOnDescent(facts);
-      case Remedy.EaseOff off -> isFree(facts);
-      case Remedy.OnDescent descent -> isDescent(facts) && !breaksOnDescent(facts);
-      case Remedy.Standing standing -> isStanding(facts);
+      case Remedy.NextParkingArea _ -> isFree(facts) || breaksOnDescent(facts);
+      case Remedy.EaseOff _ -> isFree(facts);
+      case Remedy.OnDescent _ -> isDescent(facts) && !breaksOnDescent(facts);
+      case Remedy.Standing _ -> isStanding(facts);
     };
   }
 

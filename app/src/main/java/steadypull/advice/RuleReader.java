@@ -14,6 +14,7 @@ import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
+import steadypull.channel.NearMatch;
 
 /** Reads the text of a rule file; collects every fault instead of stopping at the first. */
 final class RuleReader {
@@ -85,8 +86,8 @@ final class RuleReader {
     refuseUnknownKeys(table);
     String id = id(table, start);
     List<Channel> watch = watch(table, start);
-    Optional<Condition> raisesWhen = raisesWhen(table, start, !watch.isEmpty());
-    Optional<Condition> staysWhile = staysWhile(table, raisesWhen, !watch.isEmpty());
+    Optional<Condition> raisesWhen = raisesWhen(table, start);
+    Optional<Condition> staysWhile = staysWhile(table, raisesWhen);
     Level level = level(table, start);
     Answer advise = advise(table, start);
     String why = fields.text(table, "why", start);
@@ -107,22 +108,30 @@ final class RuleReader {
   private void refuseUnknownKeys(TomlTable table) {
     for (String key : table.keySet()) {
       if (!KEYS.contains(key)) {
-        String hint = NearMatches.hint(key, KEYS);
-        fields.fault(table, key, "unknown key \"%s\"%s".formatted(key, hint));
+        String hint = NearMatch.question(key, KEYS);
+        fields.fault(table, key, "unknown key \"%s\".%s".formatted(key, hint));
       }
     }
   }
 
   private String id(TomlTable table, TomlPosition start) {
     String id = fields.text(table, "id", start);
-    if (!id.isEmpty() && !id.matches("[a-z{][a-z0-9{}-]*")) {
+    if (!id.isEmpty() && !id.replace(Rule.CHANNEL_PLACE, "x").matches("[a-z][a-z0-9-]*")) {
       fields.fault(
           table, "id", "expected lower-case words joined by -, found \"%s\"".formatted(id));
+    }
+    if (id.contains(Rule.CHANNEL_PLACE) && !watchesChannels(table)) {
+      fields.fault(table, "id", "expected no {channel} in it, as no channel is watched");
     }
     if (!id.isEmpty() && !idsSeen.add(id)) {
       fields.fault(table, "id", "expected an id of its own, found \"%s\" again".formatted(id));
     }
     return id;
+  }
+
+  /** Whether the rule means to watch channels, be their names right or wrong. */
+  private static boolean watchesChannels(TomlTable table) {
+    return !(table.get("watch") instanceof TomlArray names) || !names.isEmpty();
   }
 
   private List<Channel> watch(TomlTable table, TomlPosition start) {
@@ -150,32 +159,26 @@ final class RuleReader {
       List<String> known =
           Stream.concat(Stream.of(ALL_THERMAL), Channels.thermal().stream().map(Channel::id))
               .toList();
-      String hint = NearMatches.hint(name, known);
-      fields.fault(position, "unknown channel \"%s\"%s".formatted(name, hint));
+      String hint = NearMatch.question(name, known);
+      fields.fault(position, "unknown channel \"%s\".%s".formatted(name, hint));
     }
     return found;
   }
 
-  private Optional<Condition> raisesWhen(
-      TomlTable table, TomlPosition start, boolean watchesChannels) {
-    return fields.has(table, "condition", start)
-        ? condition(table, "condition", watchesChannels)
-        : Optional.empty();
+  private Optional<Condition> raisesWhen(TomlTable table, TomlPosition start) {
+    return fields.has(table, "condition", start) ? condition(table, "condition") : Optional.empty();
   }
 
-  private Optional<Condition> staysWhile(
-      TomlTable table, Optional<Condition> otherwise, boolean watchesChannels) {
-    return table.contains("stays_while")
-        ? condition(table, "stays_while", watchesChannels)
-        : otherwise;
+  private Optional<Condition> staysWhile(TomlTable table, Optional<Condition> otherwise) {
+    return table.contains("stays_while") ? condition(table, "stays_while") : otherwise;
   }
 
-  private Optional<Condition> condition(TomlTable table, String key, boolean watchesChannels) {
+  private Optional<Condition> condition(TomlTable table, String key) {
     if (!(table.get(key) instanceof String text)) {
       fields.fault(table, key, "expected a condition in quotes");
       return Optional.empty();
     }
-    ConditionCompiler compiler = watchesChannels ? forChannels : forVehicle;
+    ConditionCompiler compiler = watchesChannels(table) ? forChannels : forVehicle;
     return switch (compiler.compile(text)) {
       case ConditionCompiler.Outcome.Compiled(Condition condition) -> Optional.of(condition);
       case ConditionCompiler.Outcome.Refused(List<ConditionCompiler.Fault> found) -> {

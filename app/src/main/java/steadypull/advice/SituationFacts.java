@@ -44,8 +44,8 @@ final class SituationFacts {
     Optional<ChannelForecast.Ready> ready =
         switch (situation.forecast().of(channel).orElse(new ChannelForecast.Learning(channel))) {
           case ChannelForecast.Ready forecast -> Optional.of(forecast);
-          case ChannelForecast.Learning learning -> Optional.empty();
-          case ChannelForecast.NoData noData -> Optional.empty();
+          case ChannelForecast.Learning _ -> Optional.empty();
+          case ChannelForecast.NoData _ -> Optional.empty();
         };
     OptionalDouble sample = fresh(channel);
     OptionalDouble value =
@@ -185,7 +185,7 @@ final class SituationFacts {
   /** Percentage points of torque that are cut; 0 when none. */
   double powerCutPercent() {
     return switch (situation.derate()) {
-      case Derate.None none -> 0;
+      case Derate.None _ -> 0;
       case Derate.Active active -> active.cutPercent();
       case Derate.PowerLimited limited -> limited.cutPercent();
     };

@@ -65,11 +65,11 @@ final class StandingRemedy {
 
   private static double strictness(Remedy remedy) {
     return switch (remedy) {
-      case Remedy.OnDescent descent -> -3000;
-      case Remedy.Standing standing -> -2000;
-      case Remedy.EaseOff off -> -1000;
+      case Remedy.OnDescent _ -> -3000;
+      case Remedy.Standing _ -> -2000;
+      case Remedy.EaseOff _ -> -1000;
       case Remedy.EaseTo ease -> -ease.kilometresPerHour();
-      case Remedy.NextParkingArea parking -> 0;
+      case Remedy.NextParkingArea _ -> 0;
     };
   }
 }

@@ -4,20 +4,13 @@ import java.util.Map;
 import java.util.Set;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
+import steadypull.vehicle.Consequence;
 
 /**
  * What a thermal channel means to the driver: whether something breaks at its limit, and how slowly
  * it moves. Immutable.
  */
 final class ThermalNature {
-  /** Things that break; the others only cost power (common practice, no source). */
-  private static final Set<Channel> BREAKS =
-      Set.of(
-          Channels.ENGINE_COOLANT_TEMP,
-          Channels.ENGINE_OIL_TEMP,
-          Channels.TRANSMISSION_FLUID_TEMP,
-          Channels.EXHAUST_TEMP_BEFORE_TURBINE);
-
   /** Heat stores of several minutes, for which 600 s count instead of 180 s. */
   private static final Set<Channel> SLOW =
       Set.of(
@@ -35,7 +28,7 @@ final class ThermalNature {
   private ThermalNature() {}
 
   static boolean breaks(Channel channel) {
-    return BREAKS.contains(channel);
+    return Consequence.of(channel) == Consequence.BREAKS;
   }
 
   static boolean isSlow(Channel channel) {
