@@ -89,6 +89,14 @@ public final class QuantityFormat {
     return String.format(locale, "%,d lb", Math.round(kilograms / KILOGRAMS_PER_POUND / 100) * 100);
   }
 
+  /** A distance with one decimal: {@code 24.6 km} or {@code 15.3 mi}. */
+  public String distance(double metres) {
+    double kilometres = metres / 1000;
+    return system == UnitSystem.METRIC
+        ? String.format(locale, "%.1f km", kilometres)
+        : String.format(locale, "%.1f mi", kilometres / KILOMETRES_PER_MILE);
+  }
+
   /** A grade with one decimal and no unit: {@code 5.0}. */
   public String gradeDigits(double percent) {
     // Rounded first: a road that is level to one decimal has no sign, in whatever digits it prints.

@@ -35,4 +35,9 @@ public record DriveSnapshot(
     Objects.requireNonNull(vehicle);
     strips = List.copyOf(strips);
   }
+
+  /** The same moment with another state of the recording. */
+  public DriveSnapshot with(RecordingState other) {
+    return new DriveSnapshot(timeMicros, clock, vehicle, demo, other, link, advice, strips, road);
+  }
 }

@@ -1,0 +1,83 @@
+package steadypull;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import steadypull.cli.DemoDesk;
+import steadypull.demo.DemoWorld;
+import steadypull.demo.bench.BenchServer;
+import steadypull.demo.bench.PseudoTerminal;
+import steadypull.demo.road.Scenario;
+import steadypull.drive.LinkOffer;
+import steadypull.drive.PortChoice;
+
+/** Hands the built-in demo world to the rooms that must not know it. */
+final class DemoBench implements DemoDesk {
+  private static final String PREFIX = "demo:";
+  private static final int CHOICE_SPEED = 20;
+
+  LinkOffer offer() {
+    List<PortChoice> choices = DemoWorld.scenarios().stream().map(DemoBench::choice).toList();
+    return new LinkOffer(DemoWorld.links(), choices, DemoBench::vehicleFile);
+  }
+
+  private static PortChoice choice(Scenario scenario) {
+    return new PortChoice(
+        PREFIX + scenario.name() + "?speed=" + CHOICE_SPEED,
+        scenario.name(),
+        scenario.sentence(),
+        true);
+  }
+
+  private static Optional<String> vehicleFile(String address) {
+    if (!address.startsWith(PREFIX)) {
+      return Optional.empty();
+    }
+    String name = address.substring(PREFIX.length()).replaceFirst("\\?.*", "");
+    return DemoWorld.scenario(name).map(DemoWorld::vehicleFile);
+  }
+
+  @Override
+  public List<ScenarioLine> scenarios() {
+    return DemoWorld.scenarios().stream()
+        .map(
+            scenario ->
+                new ScenarioLine(
+                    scenario.name(),
+                    scenario.sentence(),
+                    Math.toIntExact(scenario.duration().toSeconds())))
+        .toList();
+  }
+
+  @Override
+  public Serving serve(String scenario, String place) throws IOException {
+    String address = scenario.startsWith(PREFIX) ? scenario : PREFIX + scenario;
+    return place.equals("pty") ? onTerminal(address) : onTcp(address, tcpPort(place));
+  }
+
+  private static Serving onTerminal(String address) throws IOException {
+    PseudoTerminal terminal = PseudoTerminal.serve(address);
+    return new Offered(terminal.path(), terminal::close);
+  }
+
+  private static Serving onTcp(String address, int port) throws IOException {
+    BenchServer server = BenchServer.serve(address, port);
+    return new Offered("tcp://127.0.0.1:" + server.port(), server::close);
+  }
+
+  private static int tcpPort(String place) throws IOException {
+    if (!place.matches("tcp:\\d{1,5}")) {
+      throw new IOException(
+          "Could not serve at \"%s\": expected pty or tcp:PORT, such as tcp:35000; tcp:0 chooses a port."
+              .formatted(place));
+    }
+    return Integer.parseInt(place.substring("tcp:".length()));
+  }
+
+  private record Offered(String address, Runnable ending) implements Serving {
+    @Override
+    public void close() {
+      ending.run();
+    }
+  }
+}

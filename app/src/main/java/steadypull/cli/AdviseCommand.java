@@ -1,0 +1,124 @@
+package steadypull.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import steadypull.advice.AdviceJson;
+import steadypull.advice.RuleSet;
+import steadypull.drive.DriveSetup;
+import steadypull.drive.Replay;
+import steadypull.exchange.TripTable;
+import steadypull.exchange.VehicleFile;
+import steadypull.store.TripLibrary;
+import steadypull.store.TripSummary;
+import steadypull.vehicle.Limit;
+import steadypull.vehicle.Vehicle;
+
+/** Runs a trip or a table through forecaster and rules exactly as the live drive would. */
+@Command(
+    name = "advise",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Runs a trip of the library, or a trip table, through the forecaster and the rules exactly"
+          + " as",
+      "the live drive would, and prints what would have been said as JSON lines."
+    })
+final class AdviseCommand implements Callable<Integer> {
+  @ParentCommand private @Nullable SteadypullCommand parent;
+
+  @Parameters(paramLabel = "FILE.csv|TRIP", description = "A trip table, or the id of a trip.")
+  private String what = "";
+
+  @Option(names = "--vehicle", paramLabel = "NAME", description = "Judges as for this vehicle.")
+  private @Nullable String vehicle;
+
+  @Option(
+      names = "--limit",
+      paramLabel = "id=value",
+      converter = LimitOption.class,
+      description = "A thermal limit in degC, in place of the vehicle's.")
+  private List<Limit> limits = new ArrayList<>();
+
+  @Option(names = "--rig", paramLabel = "RIG.json", description = "What was towed.")
+  private @Nullable Path rig;
+
+  @Option(
+      names = "--rules",
+      paramLabel = "FILE",
+      description = "Rules in place of the shipped ones.")
+  private @Nullable Path rules;
+
+  @Option(
+      names = "--forecasts",
+      paramLabel = "SECONDS",
+      description = "Also prints the forecasts, every so many seconds of the trip.")
+  private @Nullable Integer forecastSeconds;
+
+  @Override
+  public Integer call() throws Exception {
+    SteadypullCommand main = Parents.require(parent);
+    requireSensibleInterval();
+    Path file = Path.of(what);
+    RuleSet inForce = rules == null ? RuleSet.shipped() : RuleSet.load(rules);
+    long endMicros = Files.exists(file) ? table(main, inForce, file) : trip(main, inForce);
+    main.out().println(AdviceJson.end(endMicros));
+    main.out().flush();
+    return 0;
+  }
+
+  private void requireSensibleInterval() {
+    if (forecastSeconds != null && forecastSeconds < 1) {
+      throw new picocli.CommandLine.ParameterException(
+          Parents.require(parent).commandLine(),
+          "Invalid value for option '--forecasts': expected 1 second or more, found "
+              + forecastSeconds);
+    }
+  }
+
+  private long table(SteadypullCommand main, RuleSet inForce, Path file) throws Exception {
+    var table = TripTable.read(file);
+    Vehicle base = vehicle == null ? TableVehicle.of("table", table.samples()) : named(main);
+    return replay(main, inForce, base).run(table.samples());
+  }
+
+  private long trip(SteadypullCommand main, RuleSet inForce) throws Exception {
+    try (TripLibrary library = main.openLibrary()) {
+      TripSummary trip = library.find(what);
+      Vehicle base = vehicle == null ? library.vehicleOf(trip.id()) : named(main);
+      return replay(main, inForce, base).run(library, trip);
+    }
+  }
+
+  private Vehicle named(SteadypullCommand main) throws Exception {
+    String name = vehicle == null ? "" : vehicle;
+    try (TripLibrary library = main.openLibrary()) {
+      Optional<Vehicle> known = library.vehicle(name);
+      if (known.isEmpty()) {
+        throw new CommandFailure(
+            "Could not judge as for \"%s\": the library in %s knows %s."
+                .formatted(name, main.libraryFolder(), library.vehicleNames()));
+      }
+      return known.get();
+    }
+  }
+
+  private Replay replay(SteadypullCommand main, RuleSet inForce, Vehicle base) throws Exception {
+    Vehicle judged = base;
+    for (Limit limit : limits) {
+      judged = judged.withLimit(limit);
+    }
+    if (rig != null) {
+      judged = judged.withRig(VehicleFile.readRig(rig));
+    }
+    DriveSetup setup = main.words(inForce).setup(judged, false);
+    return new Replay(setup, new AdviceLines(main.out(), Optional.ofNullable(forecastSeconds)));
+  }
+}

@@ -1,0 +1,65 @@
+package steadypull.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import steadypull.drive.LiveDrives;
+import steadypull.drive.PortChoice;
+import steadypull.drive.PortFinding;
+
+/** Lists serial ports, and asks them for an adapter. */
+@Command(
+    name = "ports",
+    mixinStandardHelpOptions = true,
+    description =
+        "Lists serial ports; --probe asks each for an adapter and the adapter for a vehicle.")
+final class PortsCommand implements Callable<Integer> {
+  @ParentCommand private @Nullable SteadypullCommand parent;
+
+  @Parameters(
+      paramLabel = "PORT",
+      arity = "0..*",
+      description = "Ports to look at in place of all serial ports; tcp://host:port as well.")
+  private List<String> addresses = List.of();
+
+  @Option(names = "--probe", description = "Asks each port; takes seconds where nothing answers.")
+  private boolean probe;
+
+  @Override
+  public Integer call() throws Exception {
+    SteadypullCommand main = Parents.require(parent);
+    List<PortChoice> ports = addresses.isEmpty() ? LiveDrives.serialPorts() : named();
+    if (ports.isEmpty()) {
+      main.err()
+          .println(
+              "No serial ports found. Plug the adapter in; a wireless one must be paired first. A"
+                  + " Wi-Fi adapter is tcp://host:port.");
+    }
+    boolean found = false;
+    for (PortChoice port : ports) {
+      found |= tell(main, port);
+    }
+    return probe && !found ? 1 : 0;
+  }
+
+  private List<PortChoice> named() {
+    return addresses.stream().map(each -> new PortChoice(each, each, "", false)).toList();
+  }
+
+  private boolean tell(SteadypullCommand main, PortChoice port) throws Exception {
+    String line = port.detail().isEmpty() ? port.address() : port.address() + "  " + port.detail();
+    boolean isAdapter = false;
+    if (probe) {
+      PortFinding finding = LiveDrives.probe(port.address(), main.program().offers());
+      line = port.address() + "  " + finding.sentence();
+      isAdapter = finding.isAdapter();
+    }
+    main.out().println(line);
+    main.out().flush();
+    return isAdapter;
+  }
+}

@@ -1,0 +1,88 @@
+package steadypull.cli;
+
+import java.time.Duration;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import steadypull.advice.RuleSet;
+import steadypull.drive.DriveEnd;
+import steadypull.drive.DriveOutcome;
+import steadypull.drive.DriveRequest;
+import steadypull.drive.LiveDrives;
+import steadypull.drive.Pace;
+import steadypull.drive.PipelineOutput;
+import steadypull.drive.RunningDrive;
+import steadypull.store.TripLibrary;
+
+/** Logs a drive without a window. */
+@Command(
+    name = "record",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Logs a drive without a window until Ctrl-C, or for as long as --for says. What happens is"
+          + " told",
+      "on standard error; the new trip's id is printed on standard output at the end."
+    })
+final class RecordCommand implements Callable<Integer> {
+  @ParentCommand private @Nullable SteadypullCommand parent;
+
+  @Option(
+      names = "--port",
+      required = true,
+      paramLabel = "PORT",
+      description = "A device, tcp://host:port, or demo:SCENARIO[?speed=20&seed=1].")
+  private String port = "";
+
+  @Option(
+      names = "--vehicle",
+      required = true,
+      paramLabel = "NAME",
+      description = "Name of the vehicle; a new name makes a new one with cautious limits.")
+  private String vehicle = "";
+
+  @Option(
+      names = "--for",
+      paramLabel = "DURATION",
+      converter = Span.class,
+      description = "Length of the trip: 90s, 15m or 2h.")
+  private @Nullable Duration length;
+
+  @Option(names = "--pace", paramLabel = "PACE", description = "polite (the default) or full.")
+  private Pace pace = Pace.POLITE;
+
+  @Option(names = "--label", paramLabel = "TEXT", description = "Run label, such as baseline.")
+  private String label = "";
+
+  @Option(names = "--quiet", description = "Tells only troubles.")
+  private boolean quiet;
+
+  @Override
+  public Integer call() throws Exception {
+    SteadypullCommand main = Parents.require(parent);
+    try (TripLibrary library = main.openLibrary()) {
+      LiveDrives drives = main.drives(library, RuleSet.shipped());
+      // A simulated drive ends with its scenario; a real vehicle may start again any time.
+      DriveEnd end = new DriveEnd(Optional.ofNullable(length), drives.isSimulated(port));
+      PipelineOutput observer =
+          quiet ? new PipelineOutput() {} : new DriveProgress(main.err(), main.format());
+      RunningDrive drive =
+          drives.begin(new DriveRequest(port, vehicle, label, pace, end), observer);
+      return StoppableDrive.await(drive, outcome -> report(main, outcome));
+    }
+  }
+
+  private static int report(SteadypullCommand main, DriveOutcome outcome) {
+    outcome.lastTrouble().ifPresent(main.err()::println);
+    main.err().flush();
+    if (outcome.tripId().isEmpty()) {
+      main.err().println("Nothing was heard from the vehicle, so no trip was kept.");
+      return 1;
+    }
+    main.out().println(outcome.tripId().get());
+    main.out().flush();
+    return 0;
+  }
+}

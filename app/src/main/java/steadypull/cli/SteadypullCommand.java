@@ -1,0 +1,177 @@
+package steadypull.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+import steadypull.advice.RuleSet;
+import steadypull.channel.QuantityFormat;
+import steadypull.channel.UnitSystem;
+import steadypull.drive.DriveWords;
+import steadypull.drive.LiveDrives;
+import steadypull.store.LibraryException;
+import steadypull.store.TripLibrary;
+
+/**
+ * The program's command line. Without a command it opens the window. {@link #run} is the one entry;
+ * it returns the exit status: 0 done, 1 failed with a reason on standard error, 2 wrong usage.
+ */
+@Command(
+    name = "steadypull",
+    mixinStandardHelpOptions = true,
+    versionProvider = SteadypullCommand.Version.class,
+    description =
+        "Logs drives of towing vehicles, forecasts which temperature runs out first and says so"
+            + " early.",
+    footer = {
+      "",
+      "A passenger operates it, never the driver. The vehicle's own warnings, the maker's",
+      "ratings, local codes and licensed workshops come first. It only reads the vehicle."
+    },
+    subcommands = {
+      AdviseCommand.class,
+      ExportCommand.class,
+      ImportCommand.class,
+      PortsCommand.class,
+      RecordCommand.class,
+      ScenariosCommand.class,
+      TripsCommand.class,
+      VehicleCommand.class
+    })
+public final class SteadypullCommand implements Callable<Integer> {
+  private final Program program;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Option(
+      names = "--library",
+      paramLabel = "DIR",
+      scope = ScopeType.INHERIT,
+      description =
+          "Folder of the trip library; else $STEADYPULL_LIBRARY, else the platform's place.")
+  private @Nullable Path library;
+
+  @Option(
+      names = "--language",
+      paramLabel = "TAG",
+      scope = ScopeType.INHERIT,
+      description = "Language of advice and screens, such as en or de; default en.")
+  private String language = "en";
+
+  @Option(
+      names = "--units",
+      paramLabel = "SYSTEM",
+      scope = ScopeType.INHERIT,
+      description = "metric or imperial, for what people read; files stay metric.")
+  private UnitSystem units = UnitSystem.METRIC;
+
+  @Option(
+      names = "--port",
+      paramLabel = "PORT",
+      description =
+          "Opens the window on this port at once: a device, tcp://host:port or demo:SCENARIO.")
+  private @Nullable String port;
+
+  @Option(
+      names = "--vehicle",
+      paramLabel = "NAME",
+      description = "The vehicle for --port; default: the one used last.")
+  private @Nullable String vehicle;
+
+  private SteadypullCommand(Program program) {
+    this.program = program;
+  }
+
+  /**
+   * Runs one command line.
+   *
+   * @param out takes results
+   * @param err takes diagnostics
+   * @return the exit status
+   */
+  public static int run(Program program, PrintWriter out, PrintWriter err, String... arguments) {
+    return new CommandLine(new SteadypullCommand(program))
+        .setOut(out)
+        .setErr(err)
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler(SteadypullCommand::explain)
+        .execute(arguments);
+  }
+
+  private static int explain(
+      Exception failure, CommandLine commandLine, CommandLine.ParseResult parsed) {
+    PrintWriter err = commandLine.getErr();
+    err.println(Explanation.of(failure));
+    err.flush();
+    return commandLine.getCommandSpec().exitCodeOnExecutionException();
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    return new WindowOrTerminal(this).open(Optional.ofNullable(port), Optional.ofNullable(vehicle));
+  }
+
+  Program program() {
+    return program;
+  }
+
+  PrintWriter out() {
+    return commandLine().getOut();
+  }
+
+  PrintWriter err() {
+    return commandLine().getErr();
+  }
+
+  Path libraryFolder() {
+    return LibraryPlace.of(Optional.ofNullable(library), program);
+  }
+
+  TripLibrary openLibrary() throws LibraryException {
+    return TripLibrary.open(libraryFolder());
+  }
+
+  Locale locale() {
+    return Locale.forLanguageTag(language);
+  }
+
+  QuantityFormat format() {
+    return new QuantityFormat(locale(), units);
+  }
+
+  DriveWords words(RuleSet rules) {
+    return new DriveWords(rules, locale(), units);
+  }
+
+  LiveDrives drives(TripLibrary open, RuleSet rules) {
+    return new LiveDrives(open, program.offers(), words(rules), program.wall(), program.version());
+  }
+
+  CommandLine commandLine() {
+    if (spec == null) {
+      throw new IllegalStateException("Commands run through SteadypullCommand.run");
+    }
+    return spec.commandLine();
+  }
+
+  /** Tells the version that the program was given. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Spec private @Nullable CommandSpec spec;
+
+    @Override
+    public String[] getVersion() {
+      Object command = spec == null ? null : spec.root().userObject();
+      return command instanceof SteadypullCommand main
+          ? new String[] {"steadypull " + main.program.version()}
+          : new String[0];
+    }
+  }
+}

@@ -1,0 +1,127 @@
+package steadypull.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import steadypull.advice.AdviceEvent;
+import steadypull.advice.AdviceLine;
+import steadypull.advice.RuleSet;
+import steadypull.drive.DriveEnd;
+import steadypull.drive.DriveOutcome;
+import steadypull.drive.DriveRequest;
+import steadypull.drive.DriveSnapshot;
+import steadypull.drive.LinkSummary;
+import steadypull.drive.LiveDrives;
+import steadypull.drive.Pace;
+import steadypull.drive.PipelineOutput;
+import steadypull.drive.RunningDrive;
+import steadypull.store.TripLibrary;
+import steadypull.ui.DrivePictures;
+
+/**
+ * The window's drive on a machine without a display: advice in the terminal as it comes, and
+ * pictures of the Drive screen afterwards.
+ */
+final class TerminalDrive {
+  private static final String NEW_RIG = "My rig";
+
+  private final SteadypullCommand main;
+
+  TerminalDrive(SteadypullCommand main) {
+    this.main = main;
+  }
+
+  /** Drives until the end, Ctrl-C included; returns the exit status. */
+  int run(String port, Optional<String> vehicle) throws Exception {
+    try (TripLibrary library = main.openLibrary()) {
+      LiveDrives drives = main.drives(library, RuleSet.shipped());
+      String name = vehicle.isPresent() ? vehicle.get() : drives.usualVehicle(port).orElse(NEW_RIG);
+      Watching watching = new Watching(new DriveProgress(main.out(), main.format()));
+      DriveEnd end = new DriveEnd(Optional.empty(), drives.isSimulated(port));
+      RunningDrive drive =
+          drives.begin(new DriveRequest(port, name, "", Pace.POLITE, end), watching);
+      return StoppableDrive.await(drive, outcome -> report(outcome, watching));
+    }
+  }
+
+  private int report(DriveOutcome outcome, Watching watching) {
+    outcome.lastTrouble().ifPresent(main.err()::println);
+    if (outcome.tripId().isEmpty()) {
+      main.err().println("Nothing was heard from the vehicle, so no trip was kept.");
+      return 1;
+    }
+    main.out().printf("Recorded as trip %s in %s.%n", outcome.tripId().get(), main.libraryFolder());
+    try {
+      paint(watching.moments());
+    } catch (IOException unwritable) {
+      main.err().println("Could not write the pictures: " + Explanation.of(unwritable));
+      return 1;
+    } finally {
+      main.out().flush();
+    }
+    return 0;
+  }
+
+  private void paint(Map<AdviceLine.State, DriveSnapshot> moments) throws IOException {
+    DrivePictures pictures =
+        new DrivePictures(main.locale(), main.format().system(), ZoneId.systemDefault());
+    Path folder = main.libraryFolder().resolve("pictures").toAbsolutePath();
+    List<Path> written = new ArrayList<>();
+    for (Map.Entry<AdviceLine.State, DriveSnapshot> moment : moments.entrySet()) {
+      for (boolean night : new boolean[] {false, true}) {
+        Path file = folder.resolve(PictureName.of(moment.getKey(), night));
+        pictures.write(moment.getValue(), night, file);
+        written.add(file);
+      }
+    }
+    main.out().println("Pictures of the Drive screen:");
+    written.forEach(main.out()::println);
+  }
+
+  /** Remembers one telling moment of each state of the advice line. Pipeline thread, then main. */
+  private static final class Watching implements PipelineOutput {
+    /** A state is pictured when it has stood for so long, or at its last moment. */
+    private static final long SETTLED_MICROS = 8_000_000;
+
+    private final DriveProgress progress;
+    private final Map<AdviceLine.State, DriveSnapshot> moments =
+        Collections.synchronizedMap(new EnumMap<>(AdviceLine.State.class));
+    private AdviceLine.State state = AdviceLine.State.LEARNING;
+    private long sinceMicros;
+
+    Watching(DriveProgress progress) {
+      this.progress = progress;
+    }
+
+    Map<AdviceLine.State, DriveSnapshot> moments() {
+      return new EnumMap<>(moments);
+    }
+
+    @Override
+    public void advice(AdviceEvent event) {
+      progress.advice(event);
+    }
+
+    @Override
+    public void second(DriveSnapshot snapshot) {
+      progress.second(snapshot);
+      if (snapshot.link().state() != LinkSummary.State.CONNECTED) {
+        return;
+      }
+      if (snapshot.advice().state() != state) {
+        state = snapshot.advice().state();
+        sinceMicros = snapshot.timeMicros();
+      }
+      if (snapshot.timeMicros() - sinceMicros <= SETTLED_MICROS
+          || state == AdviceLine.State.HOLDS) {
+        moments.put(state, snapshot);
+      }
+    }
+  }
+}

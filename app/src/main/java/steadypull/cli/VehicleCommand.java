@@ -1,0 +1,141 @@
+package steadypull.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import steadypull.exchange.VehicleFile;
+import steadypull.store.TripLibrary;
+import steadypull.vehicle.CoolingLayout;
+import steadypull.vehicle.Limit;
+import steadypull.vehicle.SpeedRange;
+import steadypull.vehicle.Vehicle;
+
+/** Shows or sets a vehicle. */
+@Command(
+    name = "vehicle",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Shows a vehicle, or sets what is given. A limit that nobody has confirmed is a cautious",
+      "default: replace it with the maker's or workshop's figure."
+    })
+final class VehicleCommand implements Callable<Integer> {
+  @ParentCommand private @Nullable SteadypullCommand parent;
+
+  @Parameters(paramLabel = "NAME", description = "Name of the vehicle; a new name makes a new one.")
+  private String name = "";
+
+  @Option(
+      names = "--limit",
+      paramLabel = "id=value[:source]",
+      converter = LimitOption.class,
+      description =
+          "A thermal limit in degC and where it comes from: maker, workshop, or your own words.")
+  private List<Limit> limits = new ArrayList<>();
+
+  @Option(
+      names = "--layout",
+      paramLabel = "LAYOUT",
+      converter = LayoutOption.class,
+      description = "How the charge air is cooled: air-to-air or water-to-air.")
+  private @Nullable CoolingLayout layout;
+
+  @Option(
+      names = "--rig",
+      paramLabel = "RIG.json",
+      description = "mass_kg, drag_area_m2, rolling_resistance, tyre_radius_m; each optional.")
+  private @Nullable Path rig;
+
+  @Option(
+      names = "--speed-range",
+      paramLabel = "A..B",
+      converter = SpeedRangeOption.class,
+      description = "Speeds in km/h that advice may name; default 60..90.")
+  private @Nullable SpeedRange speeds;
+
+  @Option(names = "--export", paramLabel = "FILE", description = "Writes the vehicle to a file.")
+  private @Nullable Path exportTo;
+
+  @Option(
+      names = "--import",
+      paramLabel = "FILE",
+      description = "Takes the vehicle from such a file, under this name.")
+  private @Nullable Path importFrom;
+
+  @Override
+  public Integer call() throws Exception {
+    SteadypullCommand main = Parents.require(parent);
+    try (TripLibrary library = main.openLibrary()) {
+      Vehicle vehicle = changed(base(library));
+      if (isChange()) {
+        library.save(vehicle);
+      }
+      if (exportTo != null) {
+        VehicleFile.write(exportTo, vehicle);
+      }
+      main.out().print(VehicleText.of(vehicle));
+      main.out().flush();
+    }
+    return 0;
+  }
+
+  private boolean isChange() {
+    return !limits.isEmpty()
+        || layout != null
+        || rig != null
+        || speeds != null
+        || importFrom != null;
+  }
+
+  private Vehicle base(TripLibrary library) throws Exception {
+    if (importFrom != null) {
+      return VehicleFile.read(importFrom).withName(name);
+    }
+    Optional<Vehicle> known = library.vehicle(name);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    if (!isChange()) {
+      throw new CommandFailure(
+          "Could not show the vehicle \"%s\": the library knows %s. Set a limit or a layout to make a new one."
+              .formatted(name, named(library.vehicleNames())));
+    }
+    return Vehicle.unknown(name, layout == null ? CoolingLayout.AIR_TO_AIR : layout);
+  }
+
+  private static String named(List<String> names) {
+    return names.isEmpty() ? "none yet" : String.join(", ", names);
+  }
+
+  private Vehicle changed(Vehicle vehicle) throws Exception {
+    Vehicle changed = layout == null ? vehicle : vehicle.withLayout(layout);
+    for (Limit limit : limits) {
+      changed = changed.withLimit(limit);
+    }
+    if (rig != null) {
+      changed = changed.withRig(VehicleFile.readRig(rig));
+    }
+    return speeds == null ? changed : changed.withSpeeds(speeds);
+  }
+
+  /** Reads a layout by its word. */
+  static final class LayoutOption implements picocli.CommandLine.ITypeConverter<CoolingLayout> {
+    @Override
+    public CoolingLayout convert(String text) {
+      for (CoolingLayout each : CoolingLayout.values()) {
+        if (each.word().equals(text.toLowerCase(Locale.ROOT))) {
+          return each;
+        }
+      }
+      throw new picocli.CommandLine.TypeConversionException(
+          "expected air-to-air or water-to-air, found \"" + text + "\"");
+    }
+  }
+}

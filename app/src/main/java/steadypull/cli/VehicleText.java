@@ -1,0 +1,57 @@
+package steadypull.cli;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import steadypull.vehicle.Limit;
+import steadypull.vehicle.Provenance;
+import steadypull.vehicle.Rig;
+import steadypull.vehicle.Vehicle;
+
+/** A vehicle as lines of text. */
+final class VehicleText {
+  private VehicleText() {}
+
+  static String of(Vehicle vehicle) {
+    StringBuilder text = new StringBuilder();
+    text.append(vehicle.name()).append(", charge air cooled ").append(vehicle.layout().word());
+    text.append(
+        String.format(
+            Locale.ROOT,
+            "%nadvisable speeds %.0f to %.0f km/h%n",
+            vehicle.speeds().lowestKilometresPerHour(),
+            vehicle.speeds().highestKilometresPerHour()));
+    describe(vehicle.rig(), text);
+    vehicle.limits().values().forEach(limit -> describe(limit, text));
+    return text.toString();
+  }
+
+  private static void describe(Rig rig, StringBuilder text) {
+    line(text, "mass", rig.massKilograms(), "kg");
+    line(text, "drag area", rig.dragAreaSquareMetres(), "m2");
+    line(text, "rolling resistance", rig.rollingResistance(), "");
+    line(text, "tyre radius", rig.tyreRadiusMetres(), "m");
+  }
+
+  private static void line(StringBuilder text, String name, OptionalDouble value, String unit) {
+    value.ifPresent(
+        known ->
+            text.append("%s %s %s".formatted(name, Double.toString(known), unit).strip())
+                .append('\n'));
+  }
+
+  private static void describe(Limit limit, StringBuilder text) {
+    Provenance provenance = limit.provenance();
+    String source =
+        provenance.kind() == Provenance.Kind.DEFAULT
+            ? "cautious default, not confirmed by anyone"
+            : provenance.kind().name().toLowerCase(Locale.ROOT);
+    text.append(
+        String.format(
+            Locale.ROOT,
+            "limit %-28s %6.1f degC  %s%s%n",
+            limit.channel().id(),
+            limit.celsius(),
+            source,
+            provenance.note().isEmpty() ? "" : ": " + provenance.note()));
+  }
+}

@@ -1,0 +1,17 @@
+package steadypull.drive;
+
+import steadypull.adapter.LinkState;
+import steadypull.adapter.Reading;
+import steadypull.store.TripEvent;
+
+/** What reaches the pipeline's thread from other threads. A closed set. */
+sealed interface Arrival {
+  record Heard(Reading reading) implements Arrival {}
+
+  record LinkChanged(LinkState state, long nanoTime) implements Arrival {}
+
+  /** A person did something; it counts from the moment that the pipeline takes it. */
+  record Answered(TripEvent.Kind kind) implements Arrival {}
+
+  record End() implements Arrival {}
+}

@@ -1,0 +1,197 @@
+package steadypull.drive;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import steadypull.adapter.LinkState;
+import steadypull.adapter.Reading;
+import steadypull.advice.AdviceEvent;
+import steadypull.channel.Sample;
+import steadypull.store.LibraryException;
+import steadypull.store.NewTrip;
+import steadypull.store.TripEntry;
+import steadypull.store.TripEvent;
+import steadypull.store.TripLibrary;
+import steadypull.thermal.Forecast;
+
+/**
+ * Runs arrivals through the pipeline and keeps the trip. The trip begins with the first reading:
+ * what was shown while the link was being opened belongs to no trip. Pipeline thread only.
+ */
+final class DriveLog {
+  /** A simulated vehicle that was heard and is silent for so long has finished its drive. */
+  private static final long SILENT_END_MICROS = 8_000_000;
+
+  /**
+   * Where and under which name trips are kept.
+   *
+   * @param library the library
+   * @param label run label, may be empty
+   * @param softwareVersion kept with the trip
+   */
+  record Keeping(TripLibrary library, String label, String softwareVersion) {}
+
+  private final DriveRoute route;
+  private final SensorRoles roles;
+  private final Keeping keeping;
+  private final PipelineOutput observer;
+
+  private TripClock clock;
+  private ReadingIntake intake;
+  private DrivePipeline pipeline;
+  private @Nullable TripKeeper keeper;
+  private boolean begun;
+  private LinkEvent link = new LinkEvent(0, LinkSummary.State.OPENING, "", 0);
+  private RecordingState refused = new RecordingState.Off();
+  private Optional<String> lastTrouble = Optional.empty();
+
+  DriveLog(DriveRoute route, Keeping keeping, TripClock clock, PipelineOutput observer) {
+    this.route = route;
+    this.roles = route.roles();
+    this.keeping = keeping;
+    this.observer = observer;
+    this.clock = clock;
+    this.intake = new ReadingIntake(roles, clock);
+    this.pipeline = new DrivePipeline(route.setup(), clock.start(), new Output());
+  }
+
+  /** Takes one arrival; false when the drive is over. */
+  boolean take(Arrival arrival) {
+    return switch (arrival) {
+      case Arrival.Heard(Reading reading) -> hear(reading);
+      case Arrival.LinkChanged(LinkState state, long nanoTime) -> linkChanged(state, nanoTime);
+      case Arrival.Answered(TripEvent.Kind kind) -> {
+        pipeline.accept(new TripEntry.OfEvent(new TripEvent(pipeline.nowMicros(), kind, "")));
+        yield true;
+      }
+      case Arrival.End end -> false;
+    };
+  }
+
+  /** Seals the trip. */
+  DriveOutcome end() {
+    TripKeeper kept = keeper;
+    if (kept == null) {
+      return new DriveOutcome(Optional.empty(), lastTrouble);
+    }
+    kept.seal(pipeline.nowMicros());
+    return new DriveOutcome(Optional.of(kept.tripId()), kept.lastTrouble().or(() -> lastTrouble));
+  }
+
+  private boolean hear(Reading reading) {
+    if (!begun) {
+      begin(reading.nanoTime());
+    }
+    if (isOver(reading.nanoTime())) {
+      return false;
+    }
+    for (Sample sample : intake.samples(reading)) {
+      pipeline.accept(new TripEntry.OfSample(sample));
+    }
+    return true;
+  }
+
+  private void begin(long nanoTime) {
+    begun = true;
+    clock = clock.anchoredAt(nanoTime);
+    intake = new ReadingIntake(roles, clock);
+    pipeline = new DrivePipeline(route.setup(), clock.start(), new Output());
+    openTrip();
+    link = new LinkEvent(0, link.state(), link.detail(), link.expectedChannels());
+    pipeline.accept(new TripEntry.OfEvent(link.toTripEvent()));
+  }
+
+  private void openTrip() {
+    try {
+      keeper =
+          new TripKeeper(
+              keeping.library(),
+              new NewTrip(
+                  route.setup().vehicle(),
+                  clock.start(),
+                  keeping.label(),
+                  route.source().address(),
+                  keeping.softwareVersion()));
+    } catch (LibraryException refusal) {
+      lastTrouble = Optional.of(FaultText.of(refusal));
+      refused = new RecordingState.Failed(FaultText.of(refusal));
+    }
+  }
+
+  private boolean linkChanged(LinkState state, long nanoTime) {
+    if (isOver(nanoTime)) {
+      return false;
+    }
+    LinkEvent event = LinkStates.event(state, clock.micros(nanoTime), roles);
+    if (event.sameStateAs(link)) {
+      pipeline.advanceTo(event.timeMicros());
+    } else {
+      link = event;
+      noteTrouble(event);
+      pipeline.accept(new TripEntry.OfEvent(event.toTripEvent()));
+    }
+    return !hasFallenSilent(event.timeMicros());
+  }
+
+  private void noteTrouble(LinkEvent event) {
+    if (event.state() == LinkSummary.State.LOST) {
+      lastTrouble = Optional.of(event.detail());
+    }
+  }
+
+  private boolean isOver(long nanoTime) {
+    long endMicros = route.end().afterMicros();
+    if (clock.micros(nanoTime) < endMicros) {
+      return false;
+    }
+    pipeline.advanceTo(endMicros);
+    return true;
+  }
+
+  private boolean hasFallenSilent(long timeMicros) {
+    return route.end().whenVehicleSilent()
+        && begun
+        && link.state() == LinkSummary.State.VEHICLE_SILENT
+        && timeMicros - link.timeMicros() >= SILENT_END_MICROS;
+  }
+
+  private RecordingState recording() {
+    TripKeeper kept = keeper;
+    return kept == null ? refused : kept.state();
+  }
+
+  /** Keeps every entry, makes each second durable, then lets the observer see it. */
+  private final class Output implements PipelineOutput {
+    @Override
+    public void entry(TripEntry entry) {
+      TripKeeper kept = keeper;
+      if (kept != null) {
+        kept.keep(entry);
+      }
+      observer.entry(entry);
+    }
+
+    @Override
+    public void advice(AdviceEvent event) {
+      observer.advice(event);
+    }
+
+    @Override
+    public void forecast(Forecast forecast) {
+      observer.forecast(forecast);
+    }
+
+    @Override
+    public void second(DriveSnapshot snapshot) {
+      TripKeeper kept = keeper;
+      if (kept != null) {
+        kept.commit(snapshot.timeMicros());
+      }
+      observer.second(snapshot.with(recording()));
+    }
+
+    @Override
+    public void answered(DriveSnapshot snapshot) {
+      observer.answered(snapshot.with(recording()));
+    }
+  }
+}

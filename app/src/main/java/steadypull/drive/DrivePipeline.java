@@ -1,0 +1,186 @@
+package steadypull.drive;
+
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.LongFunction;
+import steadypull.advice.AdviceEvent;
+import steadypull.advice.AdviceJson;
+import steadypull.advice.Advisor;
+import steadypull.advice.Situation;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.channel.Sample;
+import steadypull.road.DerivedChannels;
+import steadypull.store.TripEntry;
+import steadypull.store.TripEvent;
+import steadypull.thermal.Derate;
+import steadypull.thermal.DerateDetector;
+import steadypull.thermal.Forecast;
+import steadypull.thermal.Forecaster;
+import steadypull.thermal.ThermalForecaster;
+
+/**
+ * The one way from sample to advice, for live drives and for replays alike. Entries go in in their
+ * order; at every whole second of the trip, before the first entry at or after it, the models
+ * advance, forecast and are judged. The pipeline has no clock: time is what the entries say.
+ *
+ * <p>Pipeline thread only. The same entries give the same output.
+ */
+public final class DrivePipeline {
+  private static final long SECOND_MICROS = 1_000_000;
+
+  private final DerivedChannels derived;
+  private final Forecaster forecaster;
+  private final DerateDetector derates;
+  private final Advisor advisor;
+  private final SnapshotMaker snapshots;
+  private final PipelineOutput output;
+
+  private final Map<Channel, Sample> latest = new HashMap<>();
+  private final TraceHistory traces = new TraceHistory();
+  private final RoadBehind road = new RoadBehind();
+  private final LinkMeter link = new LinkMeter();
+  private Derate derate = new Derate.None();
+  private Forecast forecast = new Forecast(0, new Forecast.Assumption.LoadHeld(), List.of());
+  private long nowMicros;
+  private long nextTickMicros = SECOND_MICROS;
+
+  /**
+   * A pipeline for one trip.
+   *
+   * @param setup vehicle, rules and words
+   * @param start when the trip began, in the wall's time; only for the clock on the screen
+   * @param output takes what comes out
+   */
+  public DrivePipeline(DriveSetup setup, Instant start, PipelineOutput output) {
+    this.derived = new DerivedChannels(setup.vehicle());
+    this.forecaster = new ThermalForecaster(setup.vehicle());
+    this.derates = new DerateDetector(setup.vehicle());
+    this.advisor = new Advisor(setup.vehicle(), setup.rules(), setup.locale(), setup.units());
+    this.snapshots = new SnapshotMaker(setup, start);
+    this.output = output;
+  }
+
+  /**
+   * Takes the next entry. Derived samples and advice of an earlier run are left aside: they are
+   * computed anew.
+   *
+   * @param entry not earlier than the one before
+   */
+  public void accept(TripEntry entry) {
+    switch (entry) {
+      case TripEntry.OfSample(Sample sample) -> {
+        if (!Channels.derived().contains(sample.channel())) {
+          advanceTo(sample.timeMicros());
+          take(sample);
+          output.entry(entry);
+        }
+      }
+      case TripEntry.OfEvent(TripEvent event) -> accept(event);
+    }
+  }
+
+  private void accept(TripEvent event) {
+    switch (event.kind()) {
+      case LINK -> {
+        advanceTo(event.timeMicros());
+        link.changed(LinkEvent.of(event));
+        output.entry(new TripEntry.OfEvent(event));
+      }
+      case MARK -> {
+        advanceTo(event.timeMicros());
+        output.entry(new TripEntry.OfEvent(event));
+      }
+      case ACKNOWLEDGED -> answer(event, advisor::acknowledge);
+      case SNOOZED -> answer(event, advisor::snooze);
+      case RESUMED -> answer(event, advisor::show);
+      // What an earlier run said or noted about itself is said anew, or belongs to that run.
+      case ADVICE, SHOWN, CLOCK, RECORDING, VEHICLE -> {}
+    }
+  }
+
+  private void answer(TripEvent event, LongFunction<List<AdviceEvent>> advisorAnswer) {
+    advanceTo(event.timeMicros());
+    output.entry(new TripEntry.OfEvent(event));
+    advisorAnswer.apply(event.timeMicros()).forEach(this::say);
+    output.answered(snapshot(nowMicros));
+  }
+
+  /**
+   * Lets time pass up to a moment at which nothing came.
+   *
+   * @param timeMicros microseconds since trip start; a moment that has passed already is harmless
+   */
+  public void advanceTo(long timeMicros) {
+    while (nextTickMicros <= timeMicros) {
+      tick(nextTickMicros);
+      nextTickMicros += SECOND_MICROS;
+    }
+    nowMicros = Math.max(nowMicros, timeMicros);
+  }
+
+  /** The latest moment that the pipeline has seen, microseconds since trip start. */
+  public long nowMicros() {
+    return nowMicros;
+  }
+
+  private void take(Sample sample) {
+    hear(sample);
+    link.heard(sample);
+    derived.accept(sample);
+  }
+
+  private void hear(Sample sample) {
+    latest.put(sample.channel(), sample);
+    traces.add(sample);
+    derates.accept(sample);
+    forecaster.accept(sample);
+  }
+
+  private void tick(long timeMicros) {
+    nowMicros = timeMicros;
+    for (Sample sample : derived.tick(timeMicros)) {
+      hear(sample);
+      output.entry(new TripEntry.OfSample(sample));
+    }
+    derate = derates.tick(timeMicros);
+    forecast = forecaster.tick(timeMicros);
+    output.forecast(forecast);
+    advisor.step(situation(timeMicros)).forEach(this::say);
+    rememberRoad(timeMicros);
+    output.second(snapshot(timeMicros));
+  }
+
+  private Situation situation(long timeMicros) {
+    return new Situation(
+        timeMicros, forecast, forecaster::under, latest, derate, link.secondsSilent(timeMicros));
+  }
+
+  private void rememberRoad(long timeMicros) {
+    road.second(
+        timeMicros,
+        fresh(Channels.VEHICLE_SPEED, timeMicros),
+        fresh(Channels.ROAD_GRADE, timeMicros));
+  }
+
+  private void say(AdviceEvent event) {
+    output.entry(
+        new TripEntry.OfEvent(
+            new TripEvent(event.timeMicros(), TripEvent.Kind.ADVICE, AdviceJson.event(event))));
+    output.advice(event);
+  }
+
+  private DriveSnapshot snapshot(long timeMicros) {
+    return snapshots.make(
+        timeMicros,
+        new SnapshotMaker.Parts(forecast, forecaster, derate, advisor, latest, traces, road),
+        link.summary(timeMicros, latest));
+  }
+
+  private OptionalDouble fresh(Channel channel, long timeMicros) {
+    return LinkMeter.fresh(latest.get(channel), timeMicros);
+  }
+}

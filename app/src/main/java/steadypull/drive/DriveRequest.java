@@ -1,0 +1,23 @@
+package steadypull.drive;
+
+import java.util.Objects;
+
+/**
+ * What somebody wants to drive.
+ *
+ * @param address device, {@code tcp://host:port}, or {@code demo:SCENARIO}
+ * @param vehicleName name in the library; one that it does not know is created
+ * @param label run label, may be empty
+ * @param pace how hard to ask
+ * @param end when it ends by itself
+ */
+public record DriveRequest(
+    String address, String vehicleName, String label, Pace pace, DriveEnd end) {
+  public DriveRequest {
+    Objects.requireNonNull(address);
+    Objects.requireNonNull(vehicleName);
+    Objects.requireNonNull(label);
+    Objects.requireNonNull(pace);
+    Objects.requireNonNull(end);
+  }
+}

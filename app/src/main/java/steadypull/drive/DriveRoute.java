@@ -1,0 +1,44 @@
+package steadypull.drive;
+
+import java.util.List;
+import java.util.Set;
+import steadypull.adapter.ReaderSettings;
+import steadypull.adapter.diagnostic.DefinedSignal;
+import steadypull.adapter.link.LinkSource;
+import steadypull.vehicle.VehicleSignal;
+
+/**
+ * From which link a drive comes and what is asked for. Immutable.
+ *
+ * @param source where the adapter is
+ * @param setup vehicle, rules and words
+ * @param pace how hard to ask
+ * @param end when it ends by itself
+ */
+record DriveRoute(LinkSource source, DriveSetup setup, ReaderSettings.Pace pace, DriveEnd end) {
+
+  SensorRoles roles() {
+    return new SensorRoles(setup.vehicle());
+  }
+
+  ReaderSettings readerSettings() {
+    List<DefinedSignal> defined =
+        setup.vehicle().signals().stream().map(DriveRoute::defined).toList();
+    return new ReaderSettings(Set.copyOf(roles().standardSignals()), defined, pace);
+  }
+
+  private static DefinedSignal defined(VehicleSignal signal) {
+    return new DefinedSignal(
+        signal.identifier(),
+        signal.header(),
+        signal.channelId(),
+        signal.firstBit(),
+        signal.bitLength(),
+        signal.signed(),
+        signal.scale(),
+        signal.offset(),
+        signal.unit(),
+        signal.lowest(),
+        signal.highest());
+  }
+}

@@ -1,0 +1,22 @@
+package steadypull.drive;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import steadypull.adapter.link.LinkProvider;
+
+/**
+ * A further kind of link that the program brings along, such as a simulated vehicle.
+ *
+ * @param provider recognises and opens its addresses
+ * @param choices what can be chosen from a list
+ * @param vehicleFile the vehicle file that goes with an address, if the address is of this kind
+ */
+public record LinkOffer(
+    LinkProvider provider,
+    List<PortChoice> choices,
+    Function<String, Optional<String>> vehicleFile) {
+  public LinkOffer {
+    choices = List.copyOf(choices);
+  }
+}

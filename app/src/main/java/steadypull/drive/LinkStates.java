@@ -1,0 +1,42 @@
+package steadypull.drive;
+
+import steadypull.adapter.LinkState;
+import steadypull.channel.Channel;
+
+/** Translates the adapter's link states into those that a trip keeps. */
+final class LinkStates {
+  private LinkStates() {}
+
+  static LinkEvent event(LinkState state, long timeMicros, SensorRoles roles) {
+    return switch (state) {
+      case LinkState.Opening opening ->
+          event(timeMicros, LinkSummary.State.OPENING, opening.address(), 0);
+      case LinkState.Searching searching ->
+          event(timeMicros, LinkSummary.State.SEARCHING, searching.adapter(), 0);
+      case LinkState.Connected connected ->
+          event(
+              timeMicros,
+              LinkSummary.State.CONNECTED,
+              connected.adapter() + ", " + connected.protocol(),
+              channels(connected, roles));
+      case LinkState.VehicleSilent silent ->
+          event(timeMicros, LinkSummary.State.VEHICLE_SILENT, silent.adapter(), 0);
+      case LinkState.Lost lost -> event(timeMicros, LinkSummary.State.LOST, lost.reason(), 0);
+      case LinkState.Closed closed -> event(timeMicros, LinkSummary.State.CLOSED, "", 0);
+    };
+  }
+
+  private static LinkEvent event(
+      long timeMicros, LinkSummary.State state, String detail, int expected) {
+    return new LinkEvent(timeMicros, state, detail, expected);
+  }
+
+  private static int channels(LinkState.Connected connected, SensorRoles roles) {
+    return (int)
+        connected.signals().stream()
+            .flatMap(key -> roles.channelsOf(key).stream())
+            .map(Channel::id)
+            .distinct()
+            .count();
+  }
+}

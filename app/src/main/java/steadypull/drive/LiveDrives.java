@@ -1,0 +1,210 @@
+package steadypull.drive;
+
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import steadypull.adapter.ReaderSettings;
+import steadypull.adapter.link.LinkException;
+import steadypull.adapter.link.LinkProvider;
+import steadypull.adapter.link.LinkSource;
+import steadypull.adapter.link.SerialLinks;
+import steadypull.adapter.link.TcpLinks;
+import steadypull.store.LibraryException;
+import steadypull.store.TripLibrary;
+import steadypull.vehicle.CoolingLayout;
+import steadypull.vehicle.Vehicle;
+import steadypull.vehicle.VehicleFileException;
+import steadypull.vehicle.VehicleJson;
+
+/**
+ * Opens live drives: the place where ports, library, rules and the wall's clock meet. Any thread.
+ */
+public final class LiveDrives implements DriveDesk {
+  private final TripLibrary library;
+  private final List<LinkOffer> offers;
+  private final DriveWords words;
+  private final InstantSource wall;
+  private final String softwareVersion;
+
+  /**
+   * A desk over one library.
+   *
+   * @param library open; not closed here
+   * @param offers further kinds of links
+   * @param words language, units and rules
+   * @param wall tells when a trip begins
+   * @param softwareVersion kept with each trip
+   */
+  public LiveDrives(
+      TripLibrary library,
+      List<LinkOffer> offers,
+      DriveWords words,
+      InstantSource wall,
+      String softwareVersion) {
+    this.library = library;
+    this.offers = List.copyOf(offers);
+    this.words = words;
+    this.wall = wall;
+    this.softwareVersion = softwareVersion;
+  }
+
+  @Override
+  public List<PortChoice> ports() {
+    List<PortChoice> choices = new ArrayList<>(serialPorts());
+    offers.forEach(offer -> choices.addAll(offer.choices()));
+    return List.copyOf(choices);
+  }
+
+  @Override
+  public List<String> vehicleNames() {
+    try {
+      return library.vehicleNames();
+    } catch (LibraryException unreadable) {
+      // The screen still lets a name be typed; opening the drive reports the trouble in words.
+      return List.of();
+    }
+  }
+
+  @Override
+  public DriveSession open(String address, String vehicleName, Consumer<DriveSnapshot> onSnapshot)
+      throws DriveException {
+    DriveRequest request =
+        new DriveRequest(address, vehicleName, "", Pace.POLITE, DriveEnd.never());
+    return begin(request, new SnapshotsOnly(onSnapshot));
+  }
+
+  /**
+   * Begins a drive and returns at once.
+   *
+   * @param observer takes what the pipeline brings forth, on its thread
+   * @throws DriveException if the address is malformed or the vehicle cannot be kept
+   */
+  public RunningDrive begin(DriveRequest request, PipelineOutput observer) throws DriveException {
+    Port port = port(request.address(), offers);
+    DriveSetup setup = words.setup(vehicle(request, port), port.offer().isPresent());
+    ReaderSettings.Pace pace =
+        request.pace() == Pace.FULL ? ReaderSettings.Pace.FULL : ReaderSettings.Pace.POLITE;
+    LiveDrive drive =
+        new LiveDrive(
+            new DriveRoute(port.source(), setup, pace, request.end()),
+            new DriveLog.Keeping(library, request.label(), softwareVersion),
+            wall,
+            observer);
+    drive.start();
+    return drive;
+  }
+
+  /** The serial ports of this machine. */
+  public static List<PortChoice> serialPorts() {
+    return SerialLinks.list().stream()
+        .map(port -> new PortChoice(port.name(), port.name(), port.description(), false))
+        .toList();
+  }
+
+  /**
+   * Asks an address for an adapter, and the adapter for a vehicle. Takes seconds where nothing
+   * answers; works on the calling thread.
+   *
+   * @throws DriveException if the address is malformed
+   */
+  public static PortFinding probe(String address, List<LinkOffer> offers) throws DriveException {
+    return PortProbe.probe(port(address, offers).source());
+  }
+
+  /**
+   * Whether an address is that of a simulated vehicle.
+   *
+   * @throws DriveException if the address is malformed
+   */
+  public boolean isSimulated(String address) throws DriveException {
+    return port(address, offers).offer().isPresent();
+  }
+
+  /**
+   * The vehicle that a drive on this address is for when nobody says so: a simulated vehicle's own
+   * name, else the one used last.
+   *
+   * @return the name; empty if the library knows no vehicle yet
+   * @throws DriveException if the address is malformed
+   */
+  public Optional<String> usualVehicle(String address) throws DriveException {
+    Port port = port(address, offers);
+    try {
+      Optional<Vehicle> own = port.ownVehicle();
+      return own.isPresent() ? own.map(Vehicle::name) : vehicleNames().stream().findFirst();
+    } catch (VehicleFileException broken) {
+      throw new DriveException(FaultText.of(broken), broken);
+    }
+  }
+
+  /**
+   * An address that was recognised.
+   *
+   * @param source opens it
+   * @param offer the offer that it belongs to, if it is not a port of this machine
+   */
+  private record Port(LinkSource source, Optional<LinkOffer> offer) {
+    Optional<Vehicle> ownVehicle() throws VehicleFileException {
+      Optional<String> file = offer.flatMap(each -> each.vehicleFile().apply(source.address()));
+      return file.isEmpty()
+          ? Optional.empty()
+          : Optional.of(VehicleJson.read(file.get(), source.address()));
+    }
+  }
+
+  private static Port port(String address, List<LinkOffer> offers) throws DriveException {
+    try {
+      for (LinkOffer offer : offers) {
+        Optional<LinkSource> offered = offer.provider().find(address);
+        if (offered.isPresent()) {
+          return new Port(offered.get(), Optional.of(offer));
+        }
+      }
+      for (LinkProvider provider : List.of(new TcpLinks(), new SerialLinks())) {
+        Optional<LinkSource> found = provider.find(address);
+        if (found.isPresent()) {
+          return new Port(found.get(), Optional.empty());
+        }
+      }
+    } catch (LinkException malformed) {
+      throw new DriveException(FaultText.of(malformed), malformed);
+    }
+    throw new DriveException(
+        ("Could not open \"%s\": expected a serial device, tcp://host:port or demo:SCENARIO. "
+                + "\"steadypull ports\" and \"steadypull scenarios\" list them.")
+            .formatted(address),
+        null);
+  }
+
+  private Vehicle vehicle(DriveRequest request, Port port) throws DriveException {
+    try {
+      Optional<Vehicle> known = library.vehicle(request.vehicleName());
+      Vehicle vehicle = known.isPresent() ? known.get() : newVehicle(request.vehicleName(), port);
+      library.save(vehicle);
+      return vehicle;
+    } catch (LibraryException | VehicleFileException | IllegalArgumentException refused) {
+      throw new DriveException(FaultText.of(refused), refused);
+    }
+  }
+
+  private static Vehicle newVehicle(String name, Port port) throws VehicleFileException {
+    Optional<Vehicle> own = port.ownVehicle();
+    return own.isPresent()
+        ? own.get().withName(name)
+        : Vehicle.unknown(name, CoolingLayout.AIR_TO_AIR);
+  }
+
+  private record SnapshotsOnly(Consumer<DriveSnapshot> consumer) implements PipelineOutput {
+    @Override
+    public void second(DriveSnapshot snapshot) {
+      consumer.accept(snapshot);
+    }
+
+    @Override
+    public void answered(DriveSnapshot snapshot) {
+      consumer.accept(snapshot);
+    }
+  }
+}

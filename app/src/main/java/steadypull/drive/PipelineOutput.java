@@ -1,0 +1,28 @@
+package steadypull.drive;
+
+import steadypull.advice.AdviceEvent;
+import steadypull.store.TripEntry;
+import steadypull.thermal.Forecast;
+
+/** Takes what the pipeline brings forth, in order, on the pipeline's thread. */
+public interface PipelineOutput {
+
+  /** An entry of the trip: what came in, and what was derived from it. */
+  default void entry(TripEntry entry) {}
+
+  /** Something that the rules or the derate detector said. */
+  default void advice(AdviceEvent event) {}
+
+  /** The forecast of a second, present load held. */
+  default void forecast(Forecast forecast) {}
+
+  /**
+   * A whole second is done: everything up to it has been handed out.
+   *
+   * @param snapshot what the screen shows now
+   */
+  default void second(DriveSnapshot snapshot) {}
+
+  /** The advice line has changed between two seconds, by a person's answer. */
+  default void answered(DriveSnapshot snapshot) {}
+}

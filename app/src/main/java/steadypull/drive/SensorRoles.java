@@ -1,0 +1,88 @@
+package steadypull.drive;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.vehicle.CoolingLayout;
+import steadypull.vehicle.SignalSource;
+import steadypull.vehicle.Vehicle;
+import steadypull.vehicle.VehicleSignal;
+
+/**
+ * Which signal of the adapter feeds which channel of this vehicle. The usual sources are those of
+ * the channel table (SAE J1979 service 01); the vehicle's own roles come first. Immutable.
+ */
+final class SensorRoles {
+  private final Map<String, List<Channel>> channelsBySignal = new LinkedHashMap<>();
+  private final Map<Channel, List<String>> signalsByChannel = new LinkedHashMap<>();
+
+  SensorRoles(Vehicle vehicle) {
+    for (VehicleSignal signal : vehicle.signals()) {
+      feed(
+          new Channel(signal.channelId(), signal.unit()),
+          "22.%04X.%d".formatted(signal.identifier(), signal.firstBit()));
+    }
+    for (SignalSource source : vehicle.sources()) {
+      Channels.find(source.channelId()).ifPresent(channel -> feed(channel, source.signalKey()));
+    }
+    feed(Channels.ENGINE_COOLANT_TEMP, "01.05", "01.67.1");
+    if (vehicle.layout() == CoolingLayout.WATER_TO_AIR) {
+      feed(Channels.CHARGE_COOLANT_TEMP, "01.67.2");
+    }
+    feed(Channels.CHARGE_AIR_TEMP_IN, "01.75.2");
+    feed(Channels.CHARGE_AIR_TEMP_OUT, "01.77.1");
+    feed(Channels.INTAKE_AIR_TEMP, "01.0F", "01.68.1");
+    feed(Channels.AMBIENT_AIR_TEMP, "01.46");
+    feed(Channels.ENGINE_OIL_TEMP, "01.5C");
+    feed(Channels.EXHAUST_TEMP_BEFORE_TURBINE, "01.75.3");
+    feed(Channels.EXHAUST_TEMP_AFTER_TURBINE, "01.75.4");
+    feed(Channels.EXHAUST_GAS_TEMP, "01.78.1");
+    feed(Channels.FILTER_REGENERATION, "01.8B.1");
+    feed(Channels.BAROMETRIC_PRESSURE, "01.33");
+    feed(Channels.MANIFOLD_PRESSURE, "01.87.1", "01.0B");
+    feed(Channels.AIR_MASS_FLOW, "01.66.1", "01.10");
+    feed(Channels.ENGINE_SPEED, "01.0C");
+    feed(Channels.VEHICLE_SPEED, "01.0D");
+    feed(Channels.ENGINE_LOAD, "01.04");
+    feed(Channels.ACCELERATOR_PEDAL, "01.49", "01.5A");
+    feed(Channels.DEMANDED_TORQUE, "01.61");
+    feed(Channels.DELIVERED_TORQUE, "01.62");
+    feed(Channels.REFERENCE_TORQUE, "01.63");
+    feed(Channels.FUEL_RATE, "01.5E");
+    feed(Channels.GEAR, "01.A4.1");
+    feed(Channels.MODULE_VOLTAGE, "01.42");
+  }
+
+  /** Later calls for the same channel add sources of lower rank. */
+  private void feed(Channel channel, String... keys) {
+    signalsByChannel
+        .computeIfAbsent(channel, each -> new ArrayList<>())
+        .addAll(Arrays.asList(keys));
+    for (String key : keys) {
+      channelsBySignal.computeIfAbsent(key, each -> new ArrayList<>()).add(channel);
+    }
+  }
+
+  /** Channels that a signal may feed; empty if none wants it. */
+  List<Channel> channelsOf(String signalKey) {
+    return channelsBySignal.getOrDefault(signalKey, List.of());
+  }
+
+  /** Rank of a signal for a channel: 0 is the first choice. */
+  int rank(Channel channel, String signalKey) {
+    int rank = signalsByChannel.getOrDefault(channel, List.of()).indexOf(signalKey);
+    if (rank < 0) {
+      throw new IllegalArgumentException(signalKey + " does not feed " + channel.id());
+    }
+    return rank;
+  }
+
+  /** Keys of all standard signals that some channel may want. */
+  List<String> standardSignals() {
+    return channelsBySignal.keySet().stream().filter(key -> key.startsWith("01.")).toList();
+  }
+}

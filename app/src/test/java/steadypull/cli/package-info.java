@@ -1,0 +1,4 @@
+@NullMarked
+package steadypull.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package steadypull.drive;
+
+import org.jspecify.annotations.NullMarked;
