@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkProvider;
 import steadypull.demo.bench.BenchLinks;
 import steadypull.demo.road.Drive;
@@ -58,5 +60,16 @@ public final class DemoWorld {
    */
   public static LinkProvider links() {
     return new BenchLinks();
+  }
+
+  /**
+   * How long the drive behind a demo address lasts on its link's clock; then the engine is switched
+   * off and the vehicle falls silent.
+   *
+   * @return empty if the address is no demo address
+   * @throws LinkException if it is one but malformed
+   */
+  public static Optional<Duration> lasts(String address) throws LinkException {
+    return BenchLinks.lasts(address);
   }
 }

@@ -41,6 +41,13 @@ final class AdapterMode {
     return protocol == '6' || isProtocolSearched;
   }
 
+  /** Takes a protocol: its number, searched for if it is 0 or has an A before it. */
+  void select(String wanted) {
+    disconnect();
+    isProtocolSearched = wanted.length() == 2 || wanted.equals("0");
+    protocol = wanted.charAt(wanted.length() - 1);
+  }
+
   void disconnect() {
     isConnected = false;
   }

@@ -1,14 +1,11 @@
 package steadypull.demo.bench;
 
-import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** The adapter's own commands. Takes a command without its first two letters, without blanks. */
 final class AtCommands {
   static final String IDENTITY = "STEADYPULL BENCH v1.0";
-
-  private static final String OK = "OK";
-  private static final String NOT_UNDERSTOOD = "?";
 
   private final VehicleBus bus;
   private AdapterMode mode = new AdapterMode();
@@ -31,94 +28,60 @@ final class AtCommands {
   /** The reply, without line ends. */
   String answer(String command, long nanos) {
     return switch (command) {
-      case "D" -> {
-        reset();
-        yield OK;
-      }
       case "I" -> IDENTITY;
       case "@1" -> "BENCH ADAPTER OF AN INVENTED WORLD";
       case "RV" -> bus.isAwake(nanos) ? "14.1V" : "12.4V";
       case "IGN" -> bus.isAwake(nanos) ? "ON" : "OFF";
       case "DP" -> mode.protocolName();
       case "DPN" -> mode.protocolNumber();
-      case "PC" -> {
-        mode.disconnect();
-        yield OK;
-      }
-      case "AL", "NL", "M0", "M1", "R0", "R1", "LP" -> OK;
-      case "AR", "CRA" -> {
-        mode.receiveOnly = OptionalInt.empty();
-        yield OK;
-      }
-      default -> switched(command);
+      default -> changed(command);
     };
   }
 
-  private String switched(String command) {
+  private String changed(String command) {
+    Optional<Runnable> change = switching(command).or(() -> setting(command));
+    change.ifPresent(Runnable::run);
+    return change.isPresent() ? "OK" : "?";
+  }
+
+  /** Commands that are one word. */
+  private Optional<Runnable> switching(String command) {
+    boolean isOn = command.endsWith("1");
     return switch (command) {
-      case "E0", "E1" -> {
-        mode.echo = isOn(command) || isEchoStuck;
-        yield OK;
-      }
-      case "L0", "L1" -> {
-        mode.linefeeds = isOn(command);
-        yield OK;
-      }
-      case "S0", "S1" -> {
-        mode.spaces = isOn(command);
-        yield OK;
-      }
-      case "H0", "H1" -> {
-        mode.headers = isOn(command);
-        yield OK;
-      }
-      case "CAF0", "CAF1" -> {
-        mode.formatting = isOn(command);
-        yield OK;
-      }
-      case "CFC0", "CFC1" -> {
-        mode.flowControl = isOn(command);
-        yield OK;
-      }
-      case "AT0", "AT1", "AT2" -> {
-        mode.adaptiveTiming = command.charAt(2) - '0';
-        yield OK;
-      }
-      default -> withValue(command);
+      case "D" -> Optional.of(this::reset);
+      case "PC" -> Optional.of(mode::disconnect);
+      case "AR", "CRA" -> Optional.of(() -> mode.receiveOnly = OptionalInt.empty());
+      case "E0", "E1" -> Optional.of(() -> mode.echo = isOn || isEchoStuck);
+      case "L0", "L1" -> Optional.of(() -> mode.linefeeds = isOn);
+      case "S0", "S1" -> Optional.of(() -> mode.spaces = isOn);
+      case "H0", "H1" -> Optional.of(() -> mode.headers = isOn);
+      case "CAF0", "CAF1" -> Optional.of(() -> mode.formatting = isOn);
+      case "CFC0", "CFC1" -> Optional.of(() -> mode.flowControl = isOn);
+      case "AT0", "AT1", "AT2" ->
+          Optional.of(() -> mode.adaptiveTiming = Character.digit(command.charAt(2), 10));
+      case "AL", "NL", "M0", "M1", "R0", "R1", "LP" -> Optional.of(() -> {});
+      default -> Optional.empty();
     };
   }
 
-  private String withValue(String command) {
+  /** Commands that carry a value. */
+  private Optional<Runnable> setting(String command) {
     if (command.matches("ST[0-9A-F]{1,2}")) {
-      mode.setTimeout(hex(command.substring(2)));
-      return OK;
+      return Optional.of(() -> mode.setTimeout(hex(command.substring(2))));
     }
     if (command.matches("SH[0-9A-F]{3}([0-9A-F]{3})?")) {
-      mode.header = hex(command.substring(2));
-      return OK;
+      return Optional.of(() -> mode.header = hex(command.substring(2)));
     }
     if (command.matches("CRA[0-9A-F]{3}")) {
-      mode.receiveOnly = OptionalInt.of(hex(command.substring(3)));
-      return OK;
+      return Optional.of(() -> mode.receiveOnly = OptionalInt.of(hex(command.substring(3))));
     }
     if (command.matches("(SP|TP)A?[0-9A-C]")) {
-      return protocol(command.substring(2));
+      return Optional.of(() -> mode.select(command.substring(2)));
     }
-    return NOT_UNDERSTOOD;
-  }
-
-  private String protocol(String wanted) {
-    mode.disconnect();
-    mode.isProtocolSearched = wanted.length() == 2 || wanted.equals("0");
-    mode.protocol = wanted.charAt(wanted.length() - 1);
-    return OK;
-  }
-
-  private static boolean isOn(String command) {
-    return command.endsWith("1");
+    return Optional.empty();
   }
 
   private static int hex(String digits) {
-    return Integer.parseInt(digits.toUpperCase(Locale.ROOT), 16);
+    return Integer.parseInt(digits, 16);
   }
 }

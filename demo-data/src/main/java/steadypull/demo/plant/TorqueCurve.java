@@ -28,6 +28,6 @@ final class TorqueCurve {
         return SHARE[i - 1] + part * (SHARE[i] - SHARE[i - 1]);
       }
     }
-    return 0;
+    return SHARE[SHARE.length - 1];
   }
 }
