@@ -10,37 +10,28 @@ final class Band {
   private Band() {}
 
   /**
-   * Stretches draws about their median at every moment.
+   * The fan of draws that all begin at the present temperature. The draws themselves are stretched
+   * about their median in place.
    *
-   * @param draws degC by draw, then by time
+   * @param draws degC by draw, then by point of the grid
    * @param factor 1 leaves them as they are
    */
-  static double[][] stretched(double[][] draws, double factor) {
-    double[][] stretched = new double[draws.length][draws[0].length];
-    double[] column = new double[draws.length];
-    for (int point = 0; point < draws[0].length; point++) {
-      fill(column, draws, point);
-      double median = quantile(column, 0.5);
-      for (int draw = 0; draw < draws.length; draw++) {
-        stretched[draw][point] = median + factor * (draws[draw][point] - median);
-      }
-    }
-    return stretched;
-  }
-
-  /** The fan of draws that all begin at the present temperature. */
-  static Fan fan(double[] secondsAhead, double nowCelsius, double[][] draws) {
+  static Fan fan(double[] secondsAhead, double nowCelsius, double[][] draws, double factor) {
     double[][] celsius = new double[Fan.LEVELS.size()][secondsAhead.length];
+    Arrays.stream(celsius).forEach(level -> level[0] = nowCelsius);
     double[] widest = new double[Fan.LEVELS.size()];
     double[] column = new double[draws.length];
-    for (int point = 0; point < secondsAhead.length; point++) {
+    for (int point = 1; point < secondsAhead.length; point++) {
       fill(column, draws, point);
-      double median = point == 0 ? nowCelsius : quantile(column, 0.5);
+      double median = quantile(column, 0.5);
       for (int level = 0; level < celsius.length; level++) {
-        double away = point == 0 ? 0 : quantile(column, Fan.LEVELS.get(level)) - median;
+        double away = factor * (quantile(column, Fan.LEVELS.get(level)) - median);
         widest[level] =
             level < Fan.MEDIAN ? Math.min(widest[level], away) : Math.max(widest[level], away);
         celsius[level][point] = median + (level == Fan.MEDIAN ? 0 : widest[level]);
+      }
+      for (double[] draw : draws) {
+        draw[point] = median + factor * (draw[point] - median);
       }
     }
     return new Fan(secondsAhead, celsius);

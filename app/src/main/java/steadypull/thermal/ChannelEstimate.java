@@ -71,7 +71,9 @@ final class ChannelEstimate {
     if (reading.isPresent() && seconds - lastReadingSeconds > RESTART_SECONDS) {
       restart(seconds, reading.getAsDouble());
     } else if (seconds > estimate.getTime()) {
-      estimate = filter.estimationStep(new Observation(seconds, load, around, reading));
+      estimate =
+          filter.estimationStep(
+              new Observation(seconds, load, around, reading, balance.readingKelvin()));
     }
     if (reading.isPresent()) {
       lastReadingSeconds = seconds;

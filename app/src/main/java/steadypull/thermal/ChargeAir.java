@@ -8,16 +8,9 @@ import steadypull.vehicle.CoolingLayout;
  * cold side is the charge coolant, or the outside air warmed by what stands before the core.
  *
  * <p>eps = 1 - exp(-NTU), the relation of any heat exchanger whose cold stream hardly warms (Kays
- * and London, Compact Heat Exchangers; Incropera and DeWitt ch. 11, Cr = 0). NTU falls with the air
- * flow to the power 0.4, as the inside conductance grows with flow to about 0.6 only (estimated).
+ * and London, Compact Heat Exchangers; Incropera and DeWitt ch. 11, Cr = 0).
  */
 record ChargeAir(CoolingLayout layout) implements HeatBalance {
-  private static final double REFERENCE_AIR_FLOW = 0.2;
-  private static final double FLOW_EXPONENT = -0.4;
-
-  /** A trickle of air has no more transfer units than this share of a gram per second. */
-  private static final double LEAST_AIR_FLOW = 0.01;
-
   /** Air-to-air: a core at rest keeps this share of its transfer units (estimated). */
   private static final double STANDING_SHARE = 0.35;
 
@@ -46,8 +39,7 @@ record ChargeAir(CoolingLayout layout) implements HeatBalance {
 
   /** Effectiveness, 0 to 1, of a core with the given transfer units at 0.2 kg/s and 25 m/s. */
   double effectiveness(double transferUnits, Load load) {
-    double flow = Math.max(LEAST_AIR_FLOW, load.airKilogramsPerSecond()) / REFERENCE_AIR_FLOW;
-    return -Math.expm1(-transferUnits * Math.pow(flow, FLOW_EXPONENT) * wind(load));
+    return -Math.expm1(-transferUnits * load.transferUnitsShare() * wind(load));
   }
 
   private double wind(Load load) {

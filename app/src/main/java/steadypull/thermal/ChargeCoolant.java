@@ -13,14 +13,17 @@ record ChargeCoolant() implements HeatBalance {
   /**
    * Heat capacity in J/K: 6 L of 50/50 coolant is 22 kJ/K (ASHRAE data: 1040 kg/m3, 3.5 kJ/(kg K)),
    * core, hoses and radiator half as much again. Conductance in W/K at 25 m/s: 8 to 30 kW at 30 to
-   * 60 K above outside. Share of it at standstill, from a fan. Estimated; common practice.
+   * 60 K above outside. Share of it at standstill, from a fan. Kelvin that the air before the
+   * radiator is warmer than outside: a condenser of 2 to 6 kW in front of it. Estimated; common
+   * practice.
    */
   @Override
   public List<Parameter> parameters() {
     return List.of(
         Parameter.positive(32_000, 0.4),
         Parameter.positive(420, 0.5),
-        Parameter.positive(0.35, 0.5));
+        Parameter.positive(0.35, 0.5),
+        Parameter.free(4, 5));
   }
 
   @Override
@@ -29,7 +32,7 @@ record ChargeCoolant() implements HeatBalance {
     double heat = load.airKilogramsPerSecond() * AIR_HEAT_CAPACITY * given;
     double standing = Math.min(1, p[2]);
     double conductance = p[1] * (standing + (1 - standing) * load.ramAir());
-    return (heat - conductance * (celsius - load.outsideCelsius())) / p[0];
+    return (heat - conductance * (celsius - load.outsideCelsius() - p[3])) / p[0];
   }
 
   @Override

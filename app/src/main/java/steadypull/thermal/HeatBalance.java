@@ -11,7 +11,13 @@ import java.util.List;
  * or estimated; that is why each is learnt and starts with a wide spread.
  */
 sealed interface HeatBalance
-    permits LoadFollower, ChargeAir, ChargeCoolant, EngineCoolant, EngineOil, TransmissionFluid {
+    permits CompressorOutlet,
+        ExhaustGas,
+        ChargeAir,
+        ChargeCoolant,
+        EngineCoolant,
+        EngineOil,
+        TransmissionFluid {
 
   /** What is believed before the vehicle has shown anything, in the order of the coordinates. */
   List<Parameter> parameters();
@@ -33,6 +39,15 @@ sealed interface HeatBalance
 
   /** Random wander of the temperature itself, K per square root of a second. */
   double wander();
+
+  /**
+   * Standard deviation of one reading, K. Steps of 1 degC alone give 0.29 K, but neighbouring
+   * readings share their rounding error and the sensor's lag, so that each counts for less
+   * (estimated).
+   */
+  default double readingKelvin() {
+    return 0.7;
+  }
 
   /** Where the store probably stands before its first sample, degC. */
   double probableStart(double outsideCelsius);

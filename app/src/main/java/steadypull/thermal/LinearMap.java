@@ -62,12 +62,7 @@ final class LinearMap {
 
   /** The value at a power and engine speed. */
   double at(double kilowatts, double engineRpm) {
-    double[] features = features(kilowatts, engineRpm);
-    double sum = 0;
-    for (int i = 0; i < SIZE; i++) {
-      sum += coefficients[i] * features[i];
-    }
-    return sum;
+    return coefficients[0] + coefficients[1] * kilowatts / 100 + coefficients[2] * engineRpm / 1000;
   }
 
   private static double[] features(double kilowatts, double engineRpm) {

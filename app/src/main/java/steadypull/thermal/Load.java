@@ -1,23 +1,15 @@
 package steadypull.thermal;
 
 /**
- * What the engine and the road do to the stores at one moment. Immutable.
- *
- * @param kilowatts engine power at the crankshaft, 0 or more
- * @param engineRpm engine speed, r/min
- * @param metresPerSecond road speed, 0 or more
- * @param fuelKilowatts heat of the fuel burnt, 0 or more
- * @param airKilogramsPerSecond air through the engine, 0 or more
- * @param outsideCelsius outside air
+ * What the engine and the road do to the stores at one moment. Immutable; the two powers that every
+ * store would otherwise raise again are raised once.
  */
-record Load(
-    double kilowatts,
-    double engineRpm,
-    double metresPerSecond,
-    double fuelKilowatts,
-    double airKilogramsPerSecond,
-    double outsideCelsius) {
+final class Load {
   private static final double REFERENCE_SPEED = 25;
+  private static final double REFERENCE_AIR_FLOW = 0.2;
+
+  /** A trickle of air counts as this much, kg/s, so that no core becomes perfect. */
+  private static final double LEAST_AIR_FLOW = 0.01;
 
   /**
    * Air-side conductance of a finned core against air speed: exponent 0.5 to 0.7 (estimated from
@@ -26,8 +18,116 @@ record Load(
    */
   private static final double CORE_SPEED_EXPONENT = 0.6;
 
-  /** How much of the wind of 25 m/s blows through a core, as conductance: 1 at 25 m/s. */
+  /**
+   * Transfer units of a charge cooler against its air flow: the inside conductance grows with flow
+   * to about 0.6 only (estimated, likewise).
+   */
+  private static final double TRANSFER_UNITS_FLOW_EXPONENT = -0.4;
+
+  private final double kilowatts;
+  private final double engineRpm;
+  private final double metresPerSecond;
+  private final double fuelKilowatts;
+  private final double airKilogramsPerSecond;
+  private final double outsideCelsius;
+  private final double ramAir;
+  private final double transferUnitsShare;
+
+  /**
+   * A load.
+   *
+   * @param kilowatts engine power at the crankshaft, 0 or more
+   * @param engineRpm engine speed, r/min
+   * @param metresPerSecond road speed, 0 or more
+   * @param fuelKilowatts heat of the fuel burnt, 0 or more
+   * @param airKilogramsPerSecond air through the engine, 0 or more
+   * @param outsideCelsius outside air
+   */
+  Load(
+      double kilowatts,
+      double engineRpm,
+      double metresPerSecond,
+      double fuelKilowatts,
+      double airKilogramsPerSecond,
+      double outsideCelsius) {
+    this(
+        kilowatts,
+        engineRpm,
+        metresPerSecond,
+        fuelKilowatts,
+        airKilogramsPerSecond,
+        outsideCelsius,
+        Math.pow(metresPerSecond / REFERENCE_SPEED, CORE_SPEED_EXPONENT));
+  }
+
+  private Load(
+      double kilowatts,
+      double engineRpm,
+      double metresPerSecond,
+      double fuelKilowatts,
+      double airKilogramsPerSecond,
+      double outsideCelsius,
+      double ramAir) {
+    this.kilowatts = kilowatts;
+    this.engineRpm = engineRpm;
+    this.metresPerSecond = metresPerSecond;
+    this.fuelKilowatts = fuelKilowatts;
+    this.airKilogramsPerSecond = airKilogramsPerSecond;
+    this.outsideCelsius = outsideCelsius;
+    this.ramAir = ramAir;
+    double flow = Math.max(LEAST_AIR_FLOW, airKilogramsPerSecond) / REFERENCE_AIR_FLOW;
+    this.transferUnitsShare = Math.pow(flow, TRANSFER_UNITS_FLOW_EXPONENT);
+  }
+
+  /** The same speeds at another power, with the fuel and air that go with it. */
+  Load at(double otherKilowatts, double otherFuelKilowatts, double otherAirKilogramsPerSecond) {
+    return new Load(
+        otherKilowatts,
+        engineRpm,
+        metresPerSecond,
+        otherFuelKilowatts,
+        otherAirKilogramsPerSecond,
+        outsideCelsius,
+        ramAir);
+  }
+
+  /** Engine power at the crankshaft, kW. */
+  double kilowatts() {
+    return kilowatts;
+  }
+
+  /** Engine speed, r/min. */
+  double engineRpm() {
+    return engineRpm;
+  }
+
+  /** Road speed, m/s. */
+  double metresPerSecond() {
+    return metresPerSecond;
+  }
+
+  /** Heat of the fuel burnt, kW. */
+  double fuelKilowatts() {
+    return fuelKilowatts;
+  }
+
+  /** Air through the engine, kg/s. */
+  double airKilogramsPerSecond() {
+    return airKilogramsPerSecond;
+  }
+
+  /** Outside air, degC. */
+  double outsideCelsius() {
+    return outsideCelsius;
+  }
+
+  /** Conductance of a core in the wind of the road, against that at 25 m/s: 0 at rest. */
   double ramAir() {
-    return Math.pow(metresPerSecond / REFERENCE_SPEED, CORE_SPEED_EXPONENT);
+    return ramAir;
+  }
+
+  /** Transfer units of a charge cooler at this air flow, against those at 0.2 kg/s. */
+  double transferUnitsShare() {
+    return transferUnitsShare;
   }
 }

@@ -49,12 +49,12 @@ final class LoadMaps {
         from.fuelKilowatts()
             + fuelKilowatts(kilowatts, engineRpm)
             - fuelKilowatts(from.kilowatts(), from.engineRpm());
-    return new Load(
-        kilowatts,
-        engineRpm,
-        metresPerSecond,
-        Math.max(0, fuel),
-        Math.max(0, air),
-        from.outsideCelsius());
+    double known = Math.max(0, fuel);
+    double breathed = Math.max(0, air);
+    boolean isSameSpeed =
+        engineRpm == from.engineRpm() && metresPerSecond == from.metresPerSecond();
+    return isSameSpeed
+        ? from.at(kilowatts, known, breathed)
+        : new Load(kilowatts, engineRpm, metresPerSecond, known, breathed, from.outsideCelsius());
   }
 }

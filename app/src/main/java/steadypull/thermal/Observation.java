@@ -12,16 +12,11 @@ import org.hipparchus.linear.RealVector;
  * a temperature. Immutable.
  */
 final class Observation implements Measurement {
-  /**
-   * Standard deviation of one reading. Steps of 1 degC alone give 0.29 K, but neighbouring readings
-   * share their rounding error and the sensor's lag, so that each counts for less (estimated).
-   */
-  private static final double READING_KELVIN = 0.7;
-
   private final double seconds;
   private final Load load;
   private final double[] around;
   private final OptionalDouble celsius;
+  private final double readingKelvin;
 
   /**
    * Takes a copy of the temperatures around.
@@ -30,12 +25,15 @@ final class Observation implements Measurement {
    * @param load what acted since the last moment
    * @param around degC of every store, by {@link Store#index()}
    * @param celsius the reading, if one came
+   * @param readingKelvin standard deviation of a reading
    */
-  Observation(double seconds, Load load, double[] around, OptionalDouble celsius) {
+  Observation(
+      double seconds, Load load, double[] around, OptionalDouble celsius, double readingKelvin) {
     this.seconds = seconds;
     this.load = load;
     this.around = around.clone();
     this.celsius = celsius;
+    this.readingKelvin = readingKelvin;
   }
 
   Load load() {
@@ -65,6 +63,6 @@ final class Observation implements Measurement {
 
   @Override
   public RealMatrix getCovariance() {
-    return MatrixUtils.createRealDiagonalMatrix(new double[] {READING_KELVIN * READING_KELVIN});
+    return MatrixUtils.createRealDiagonalMatrix(new double[] {readingKelvin * readingKelvin});
   }
 }

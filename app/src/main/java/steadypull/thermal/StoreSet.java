@@ -98,19 +98,20 @@ final class StoreSet {
               ? List.of(Store.CHARGE_INLET, Store.CHARGE_AIR, Store.CHARGE_COOLANT)
               : List.of(Store.CHARGE_INLET);
       case ENGINE_OIL, TRANSMISSION_FLUID -> List.of(Store.ENGINE_COOLANT);
-      case CHARGE_INLET, ENGINE_COOLANT, EXHAUST -> List.of();
+      case EXHAUST -> List.of(Store.CHARGE_AIR, Store.CHARGE_INLET);
+      case CHARGE_INLET, ENGINE_COOLANT -> List.of();
     };
   }
 
   private HeatBalance balance(Store store) {
     return switch (store) {
-      case CHARGE_INLET -> LoadFollower.compressorOutlet();
+      case CHARGE_INLET -> new CompressorOutlet();
       case CHARGE_AIR -> new ChargeAir(layout);
       case CHARGE_COOLANT -> new ChargeCoolant();
       case ENGINE_COOLANT -> new EngineCoolant();
       case ENGINE_OIL -> new EngineOil();
       case TRANSMISSION_FLUID -> new TransmissionFluid();
-      case EXHAUST -> LoadFollower.exhaust();
+      case EXHAUST -> new ExhaustGas();
     };
   }
 }

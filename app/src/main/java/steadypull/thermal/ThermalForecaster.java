@@ -191,13 +191,14 @@ public final class ThermalForecaster implements Forecaster {
   private ChannelForecast.Ready ready(Store store, Outlook outlook) {
     double now = stores.celsius(store).orElseThrow();
     double factor = calibrations.getOrDefault(store, new BandCalibration()).factor();
-    double[][] draws = Band.stretched(outlook.draws(store), factor);
+    double[][] draws = outlook.draws(store);
     double[] secondsAhead = ensemble.secondsAhead();
+    Fan fan = Band.fan(secondsAhead, now, draws, factor);
     Optional<Limit> limit = vehicle.limit(store.channel());
     return new ChannelForecast.Ready(
         store.channel(),
         now,
-        Band.fan(secondsAhead, now, draws),
+        fan,
         outlook.settled(store),
         limit.map(each -> LimitCrossing.forecast(secondsAhead, draws, each.celsius())));
   }
