@@ -34,6 +34,24 @@ class AdviceOnSpeedTest {
   }
 
   @Test
+  void aSpeedThatHoldsFourTimesInFiveIsEnough() {
+    story.lasts(5, near().holdsAt(0).riskWhereItDoesNotHold(0.2));
+    assertThat(story.line().easedSpeed()).hasValue(90);
+  }
+
+  @Test
+  void aSpeedThatHoldsLessOftenIsNot() {
+    story.lasts(5, near().holdsAt(0).riskWhereItDoesNotHold(0.21));
+    assertThat(story.line().easedSpeed()).isEmpty();
+  }
+
+  @Test
+  void aSpeedThatSpoilsAnotherChannelIsNotAdvised() {
+    story.lasts(5, near().holdsAt(87).spoiltByEasing(ENGINE_COOLANT_TEMP));
+    assertThat(story.line().easedSpeed()).isEmpty();
+  }
+
+  @Test
   void whereOneStepIsNotEnoughTheDeepestIsAdvisedAndTheRestIsSaid() {
     story.lasts(5, near().holdsAt(65));
     assertThat(story.line().action()).isEqualTo("Let speed fall to 80");

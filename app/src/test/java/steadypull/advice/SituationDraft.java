@@ -1,10 +1,12 @@
 package steadypull.advice;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -22,6 +24,8 @@ final class SituationDraft {
   private double secondsSilent;
   private boolean roadAheadKnown;
   private double holdsAt = 200;
+  private double riskWhereItDoesNotHold = 0.7;
+  private final Set<Channel> spoiltByEasing = new HashSet<>();
 
   /** How often the model was asked. */
   int modelCalls;
@@ -82,9 +86,21 @@ final class SituationDraft {
     return this;
   }
 
-  /** The model: at this speed and under, every channel settles 9 degrees under its limit. */
+  /** The model: at this speed and under, what is near its limit settles 9 degrees under it. */
   SituationDraft holdsAt(double kilometresPerHour) {
     holdsAt = kilometresPerHour;
+    return this;
+  }
+
+  /** The model: probability that the limit is reached at speeds that do not hold. */
+  SituationDraft riskWhereItDoesNotHold(double probability) {
+    riskWhereItDoesNotHold = probability;
+    return this;
+  }
+
+  /** The model: this channel gets worse at any lower speed, as for want of air. */
+  SituationDraft spoiltByEasing(Channel channel) {
+    spoiltByEasing.add(channel);
     return this;
   }
 
@@ -114,14 +130,24 @@ final class SituationDraft {
         timeMicros, assumption, held.values().stream().map(each -> eased(each, holds)).toList());
   }
 
-  private static ChannelForecast eased(ChannelForecast held, boolean holds) {
+  private ChannelForecast eased(ChannelForecast held, boolean speedHolds) {
     if (!(held instanceof ChannelForecast.Ready ready) || ready.toLimit().isEmpty()) {
       return held;
     }
+    boolean isSpoilt = spoiltByEasing.contains(held.channel());
+    if (ready.toLimit().get().probability180() == 0 && !isSpoilt) {
+      return held;
+    }
     double limit = ready.toLimit().get().limitCelsius();
-    return holds
+    return speedHolds && !isSpoilt
         ? ready(ready.channel(), ready.nowCelsius(), limit - 9, limit, 0.1, OptionalDouble.empty())
-        : ready(ready.channel(), ready.nowCelsius(), limit + 3, limit, 0.7, OptionalDouble.of(110));
+        : ready(
+            ready.channel(),
+            ready.nowCelsius(),
+            limit + 3,
+            limit,
+            riskWhereItDoesNotHold,
+            OptionalDouble.of(110));
   }
 
   private static ChannelForecast.Ready ready(
