@@ -31,7 +31,7 @@ final class CourseWords {
       return lastHeard(strip.secondsSinceHeard());
     }
     return switch (strip.forecast()) {
-      case ChannelForecast.Learning _ -> "";
+      case ChannelForecast.Learning _ -> words.say("strip.forecastLater");
       case ChannelForecast.NoData _ -> words.say("strip.noForecast");
       case ChannelForecast.Ready ready -> ready(strip, ready);
     };
@@ -44,7 +44,7 @@ final class CourseWords {
           words.say(
               strip.level() == StripState.StripLevel.NO_DATA
                   ? "strip.noForecast"
-                  : "strip.forecastLater");
+                  : "strip.noForecastYet");
       case ChannelForecast.NoData _ -> words.say("strip.noForecast");
       case ChannelForecast.Ready _ ->
           strip.level() == StripState.StripLevel.NO_DATA ? words.say("strip.noForecast") : "";

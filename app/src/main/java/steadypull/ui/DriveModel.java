@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
+import steadypull.advice.AdviceLine;
 import steadypull.channel.QuantityFormat;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.StripState;
@@ -51,6 +52,11 @@ final class DriveModel {
 
   ReadOnlyObjectProperty<Optional<RoadFace>> roadProperty() {
     return road.getReadOnlyProperty();
+  }
+
+  /** State of the advice line shown at present; empty before the first snapshot. */
+  Optional<AdviceLine.State> adviceState() {
+    return Optional.ofNullable(latest).map(snapshot -> snapshot.advice().state());
   }
 
   /** Takes the newest snapshot. */

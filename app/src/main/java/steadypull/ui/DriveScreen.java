@@ -71,7 +71,7 @@ final class DriveScreen implements Screen {
 
   private Optional<Runnable> action(KeyCode key) {
     return switch (key) {
-      case M -> Optional.of(actions.mark());
+      case M -> Optional.of(rail::pressMark);
       case G -> Optional.of(actions.gotIt());
       case S -> Optional.of(actions.snooze());
       case V -> Optional.of(actions.show());

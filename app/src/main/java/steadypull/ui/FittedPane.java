@@ -25,6 +25,7 @@ final class FittedPane extends Pane {
     changed.root().getTransforms().add(scale);
     changed.setLight(light);
     getChildren().setAll(changed.root());
+    changed.root().requestFocus();
   }
 
   /** Changes the colours. */
@@ -32,6 +33,11 @@ final class FittedPane extends Pane {
     light = changed;
     getStyleClass().setAll("root", "steadypull", changed.styleClass());
     screen.ifPresent(shown -> shown.setLight(changed));
+  }
+
+  /** The colours that are on. */
+  Light light() {
+    return light;
   }
 
   @Override

@@ -16,6 +16,11 @@ final class FxThread {
     }
   }
 
+  /** Runs there at its next turn. Any thread; returns at once. */
+  static void later(Runnable work) {
+    Platform.runLater(work);
+  }
+
   /** Starts the toolkit on its headless platform; one that runs already is left as it is. */
   static void startWithoutDisplay() {
     setUnlessSet("glass.platform", "Headless");

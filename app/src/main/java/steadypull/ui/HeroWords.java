@@ -37,7 +37,14 @@ final class HeroWords {
     return new Hero(
         title(strip.level(), limit, headroom.getAsDouble()),
         quantities.temperatureDifference(Math.abs(headroom.getAsDouble())),
-        words.say(headroom.getAsDouble() >= 0 ? "strip.unitUnder" : "strip.unitOver"));
+        unit(strip.level(), headroom.getAsDouble()));
+  }
+
+  private String unit(StripLevel level, double headroom) {
+    if (headroom >= 0) {
+      return words.say("strip.unitUnder");
+    }
+    return level == StripLevel.DERATED ? words.say("strip.unitOver") : "";
   }
 
   /** What stands beside the word of a strip that does not lead. */

@@ -30,7 +30,13 @@ final class Pen {
     context.strokeLine(fromX, fromY, toX, toY);
   }
 
-  /** Sets an undashed line. */
+  /** Sets a thin line that lets the ground through. */
+  void faintStroke(Token token, double opacity, double width) {
+    stroke(token, width);
+    context.setStroke(faded(token, opacity));
+  }
+
+  /** Sets a line, dashed if lengths are given. */
   void stroke(Token token, double width, double... dashes) {
     context.setStroke(palette.colour(token));
     context.setLineWidth(width);

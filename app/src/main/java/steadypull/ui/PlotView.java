@@ -87,6 +87,9 @@ final class PlotView extends Region {
     context.scale(density, density);
     Palette palette = Palette.of(light);
     Pen pen = new Pen(context, palette);
+    if (strips.isEmpty()) {
+      emptyPanel(pen);
+    }
     strips.forEach(strip -> new StripPainter(pen).paint(strip, nowMicros));
     road.ifPresent(face -> drawRoad(face, pen, palette));
     context.restore();
@@ -99,6 +102,15 @@ final class PlotView extends Region {
       new CrossingPainter(pen).paint(strips, face);
     }
     painter.rig(face);
+  }
+
+  private static void emptyPanel(Pen pen) {
+    pen.fill(
+        Token.SURFACE,
+        DriveGeometry.STRIP_LEFT,
+        DriveGeometry.STRIPS_TOP,
+        DriveGeometry.STRIP_RIGHT - DriveGeometry.STRIP_LEFT,
+        DriveGeometry.STRIPS_BOTTOM - DriveGeometry.STRIPS_TOP);
   }
 
   private void fitCanvas() {

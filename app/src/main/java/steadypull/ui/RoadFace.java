@@ -16,6 +16,7 @@ import steadypull.drive.RoadState;
  * @param outside digits
  * @param outsideUnit unit
  * @param gradeAhead label of the dotted line; empty if the grade is not known
+ * @param ahead what is assumed about the road ahead
  * @param spoken all of it for a screen reader
  */
 record RoadFace(
@@ -30,6 +31,7 @@ record RoadFace(
     String outside,
     String outsideUnit,
     String gradeAhead,
+    String ahead,
     String spoken) {
   /** Stands where a quantity could not be told. */
   static final String UNKNOWN = "–";

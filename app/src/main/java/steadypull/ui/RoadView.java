@@ -10,6 +10,8 @@ import steadypull.ui.TextRow.Anchor;
 final class RoadView extends Pane {
   private final Text speed = TextRow.text("speed");
   private final Text speedUnit = TextRow.text("speed-unit");
+  private final Text place = TextRow.text("place");
+  private final Text ahead = TextRow.text("second");
   private final Text gradeAhead = TextRow.text("bold");
   private final Text grade = TextRow.text("readout");
   private final Text power = TextRow.text("readout");
@@ -21,6 +23,7 @@ final class RoadView extends Pane {
 
   RoadView(Words words) {
     getStyleClass().add("road");
+    place.setText(words.say("road.unknown"));
     setManaged(false);
     setAccessibleRole(AccessibleRole.TEXT);
     getChildren()
@@ -29,8 +32,8 @@ final class RoadView extends Pane {
                 .add(speed, 0)
                 .add(speedUnit, 13)
                 .at(DriveGeometry.ROAD_SPEED_LEFT, DriveGeometry.ROAD_SPEED_BASELINE),
-            stateLine(words, "road.unknown", DriveGeometry.ROAD_PLACE_BASELINE, "place"),
-            stateLine(words, "road.holding", DriveGeometry.ROAD_PLACE_NOTE_BASELINE, "second"),
+            stateLine(place, DriveGeometry.ROAD_PLACE_BASELINE),
+            stateLine(ahead, DriveGeometry.ROAD_PLACE_NOTE_BASELINE),
             gradeRow,
             readout(words, "road.grade", Anchor.LEFT, DriveGeometry.TEXT_LEFT)
                 .add(grade, 10)
@@ -49,6 +52,7 @@ final class RoadView extends Pane {
     speed.setText(face.speed());
     speedUnit.setText(face.speedUnit());
     gradeAhead.setText(face.gradeAhead());
+    ahead.setText(face.ahead());
     grade.setText(face.grade());
     power.setText(face.power());
     powerUnit.setText(face.powerUnit());
@@ -77,9 +81,7 @@ final class RoadView extends Pane {
     return new TextRow(anchor).add(label, 0).at(x, DriveGeometry.ROAD_READOUT_BASELINE);
   }
 
-  private static TextRow stateLine(Words words, String key, double baseline, String style) {
-    Text text = TextRow.text(style);
-    text.setText(words.say(key));
+  private static TextRow stateLine(Text text, double baseline) {
     return new TextRow(Anchor.LEFT)
         .add(text, 0)
         .at(DriveGeometry.STATE_LEFT, baseline)

@@ -35,6 +35,7 @@ final class RoadWords {
         outside,
         quantities.outsideTemperatureUnit(),
         gradeAhead(road),
+        words.say(road.gradePercent().isPresent() ? "road.holding" : "road.noGrade"),
         spoken(road, grade, power, gear));
   }
 

@@ -73,7 +73,8 @@ final class StripPainter {
         width,
         height,
         () -> {
-          pen.stroke(tone.hatch(), tone == Tone.NEUTRAL ? 1 : 1.8);
+          pen.faintStroke(
+              tone.hatch(), tone == Tone.NEUTRAL ? 0.75 : 1, tone == Tone.NEUTRAL ? 1 : 1.8);
           for (double x = 0; x < width + height; x += HATCH_STEP) {
             double from = DriveGeometry.CHART_LEFT + x;
             pen.context().strokeLine(from, top, from - height, limitY);

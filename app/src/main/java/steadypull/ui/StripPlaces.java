@@ -26,7 +26,7 @@ record StripPlaces(double height, StripSlot.Form form) {
   }
 
   double nameBaseline() {
-    return choose(34, 38, 40);
+    return choose(31, 38, 40);
   }
 
   /** How much the first line of a name rises when the name takes two lines. */
@@ -47,7 +47,7 @@ record StripPlaces(double height, StripSlot.Form form) {
   }
 
   double valueBaseline() {
-    return choose(85, 140, 48.5);
+    return choose(86, 140, 48.5);
   }
 
   /** Values stand at the right; a leading one under its name at the left. */

@@ -3,6 +3,7 @@ package steadypull.ui;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.IntStream;
 import steadypull.channel.Channel;
 import steadypull.drive.StripState;
 import steadypull.drive.StripState.StripLevel;
@@ -22,7 +23,7 @@ final class Strips {
   private double from;
   private double now;
   private double to = Double.NaN;
-  private double spread = 0.8;
+  private double spread = 1.2;
   private double silentSeconds;
   private StripLevel level = StripLevel.HOLDS;
   private OptionalDouble reaches = OptionalDouble.empty();
@@ -93,10 +94,21 @@ final class Strips {
         strip.latestCelsius(),
         seconds,
         OptionalDouble.empty(),
-        strip.trace(),
+        earlier(strip.trace(), seconds),
         new ChannelForecast.NoData(strip.channel(), seconds),
         Optional.empty(),
         StripLevel.NO_DATA);
+  }
+
+  private static Trace earlier(Trace trace, double seconds) {
+    long until = Moments.NOW - (long) (seconds * 1e6);
+    int size = 0;
+    while (size < trace.size() && trace.timeMicros(size) <= until) {
+      size++;
+    }
+    return new Trace(
+        IntStream.range(0, size).mapToLong(trace::timeMicros).toArray(),
+        IntStream.range(0, size).mapToDouble(trace::value).toArray());
   }
 
   StripState build() {

@@ -1,0 +1,40 @@
+package steadypull.ui;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.scene.shape.Circle;
+
+/** One of several choices: a ring, a caption, a remark. */
+final class ChoiceRow extends ToggleButton {
+  private static final double RING = 12;
+  private static final double CORE = 6.5;
+  private static final double GAP = 18;
+
+  ChoiceRow(String text, String remark) {
+    getStyleClass().setAll("toggle-button", "press", "choice");
+    Circle ring = new Circle(RING);
+    Circle core = new Circle(CORE);
+    ring.getStyleClass().add("ring");
+    core.getStyleClass().add("core");
+    VBox lines = new VBox(label(text, "caption"));
+    if (!remark.isEmpty()) {
+      lines.getChildren().add(label(remark, "remark"));
+    }
+    lines.setAlignment(Pos.CENTER_LEFT);
+    HBox row = new HBox(GAP, new StackPane(ring, core), lines);
+    row.setAlignment(Pos.CENTER_LEFT);
+    setGraphic(row);
+    setMaxWidth(Double.MAX_VALUE);
+    setAccessibleText(remark.isEmpty() ? text : text + ", " + remark);
+  }
+
+  private static Label label(String text, String styleClass) {
+    Label label = new Label(text);
+    label.getStyleClass().add(styleClass);
+    return label;
+  }
+}

@@ -1,0 +1,88 @@
+package steadypull.ui;
+
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Pane;
+import steadypull.channel.UnitSystem;
+
+/** The full list of what else can be done, in large rows. FX thread only. */
+final class MenuScreen implements Screen {
+  private final Words words;
+  private final Pane root;
+  private final PressRow back;
+  private final PressRow end;
+  private final PressRow units;
+  private final PressRow light;
+  private int rows;
+
+  /**
+   * What the menu can ask for.
+   *
+   * @param back returns to the drive
+   * @param end ends the drive
+   * @param units changes between metric and imperial
+   * @param light changes between day, night and the clock
+   * @param about opens the cautions
+   */
+  record Actions(Runnable back, Runnable end, Runnable units, Runnable light, Runnable about) {}
+
+  MenuScreen(Words words, Actions actions) {
+    this.words = words;
+    this.root = Parked.page(words.say("menu.title"), "");
+    back = row("menu-back", words.say("menu.back"), actions.back());
+    end = row("menu-end", words.say("menu.end"), actions.end());
+    units = row("menu-units", words.say("menu.units"), actions.units());
+    light = row("menu-light", words.say("menu.light"), actions.light());
+    row("menu-about", words.say("menu.about"), actions.about());
+    back.getStyleClass().add("solid");
+    root.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (event.getCode() == KeyCode.ESCAPE) {
+            actions.back().run();
+            event.consume();
+          }
+        });
+  }
+
+  @Override
+  public Pane root() {
+    return root;
+  }
+
+  /** Gives the keyboard to the first row. */
+  void focus() {
+    back.requestFocus();
+  }
+
+  /** Shows what is chosen at present. */
+  void show(UnitSystem chosenUnits, LightChoice chosenLight) {
+    units.show(
+        words.say("menu.units"),
+        words.say(
+            switch (chosenUnits) {
+              case METRIC -> "menu.metric";
+              case IMPERIAL -> "menu.imperial";
+            }));
+    light.show(words.say("menu.light"), words.say(chosenLight.key()));
+  }
+
+  /** Says that the drive is being ended. */
+  void showEnding(boolean isEnding) {
+    end.setDisable(isEnding);
+    end.show(words.say(isEnding ? "menu.ending" : "menu.end"), "");
+  }
+
+  private PressRow row(String id, String text, Runnable action) {
+    PressRow row = new PressRow(text, action);
+    row.setId(id);
+    row.place(
+        ParkedGeometry.LEFT,
+        ParkedGeometry.MENU_TOP + rows * (ParkedGeometry.ROW_HEIGHT + ParkedGeometry.ROW_GAP),
+        ParkedGeometry.MENU_WIDTH,
+        ParkedGeometry.ROW_HEIGHT);
+    rows++;
+    root.getChildren().add(row);
+    return row;
+  }
+}

@@ -1,0 +1,250 @@
+package steadypull.ui;
+
+import java.time.InstantSource;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import javafx.application.Platform;
+import steadypull.advice.AdviceLine;
+import steadypull.channel.QuantityFormat;
+import steadypull.channel.UnitSystem;
+import steadypull.drive.DriveControls;
+import steadypull.drive.DriveDesk;
+import steadypull.drive.DriveException;
+import steadypull.drive.DriveSession;
+import steadypull.drive.DriveSnapshot;
+import steadypull.drive.PortChoice;
+
+/**
+ * Goes from screen to screen and holds the running drive. FX thread only; whatever may wait runs on
+ * the executor given.
+ */
+final class Shell {
+  private final DriveDesk desk;
+  private final Words words;
+  private final Surroundings surroundings;
+  private final FittedPane root = new FittedPane();
+  private final StartModel start = new StartModel();
+  private final MenuScreen menu;
+
+  private UnitSystem units;
+  private LightChoice light = LightChoice.BY_CLOCK;
+  private Optional<Running> running = Optional.empty();
+  private boolean isDriveShown;
+
+  /**
+   * What lies around the screens.
+   *
+   * @param zone time zone of the clock
+   * @param clock tells day from night while nothing drives
+   * @param nanoTime a clock that does not run backwards
+   * @param background runs what may wait
+   */
+  record Surroundings(
+      ZoneId zone, InstantSource clock, LongSupplier nanoTime, Executor background) {}
+
+  private record Running(DriveSession session, DriveModel model, DriveScreen screen) {}
+
+  Shell(DriveDesk desk, Words words, UnitSystem units, Surroundings surroundings) {
+    this.desk = desk;
+    this.words = words;
+    this.units = units;
+    this.surroundings = surroundings;
+    this.menu =
+        new MenuScreen(
+            words,
+            new MenuScreen.Actions(
+                this::showDrive,
+                this::endDrive,
+                this::changeUnits,
+                this::changeLight,
+                this::about));
+    applyLight(LocalTime.ofInstant(surroundings.clock().instant(), surroundings.zone()));
+  }
+
+  /** The root of the scene. */
+  FittedPane root() {
+    return root;
+  }
+
+  /** Shows the start screen and looks for ports. */
+  void showStart() {
+    isDriveShown = false;
+    root.show(new StartScreen(words, start, this::look, this::beginChosen));
+    look();
+  }
+
+  private void look() {
+    start.look();
+    surroundings.background().execute(this::find);
+  }
+
+  private void find() {
+    List<String> vehicles = desk.vehicleNames();
+    List<PortChoice> ports = desk.ports();
+    FxThread.run(() -> start.found(vehicles, ports, words.say("start.newVehicleName")));
+  }
+
+  private void beginChosen() {
+    StartModel.Choice choice = start.choiceProperty().get();
+    choice.port().ifPresent(port -> begin(port.address(), Optional.of(choice.vehicle())));
+  }
+
+  /**
+   * Begins a drive; the screen follows when the port is open.
+   *
+   * @param vehicle name, or the last used one if empty
+   */
+  void begin(String address, Optional<String> vehicle) {
+    start.setStage(new StartModel.Stage.Opening());
+    DriveModel model =
+        new DriveModel(
+            words,
+            new QuantityFormat(words.locale(), units),
+            surroundings.zone(),
+            surroundings.nanoTime());
+    SnapshotRelay relay =
+        new SnapshotRelay(snapshot -> take(model, snapshot), surroundings.nanoTime());
+    surroundings.background().execute(() -> open(address, vehicle, model, relay));
+  }
+
+  private void open(
+      String address,
+      Optional<String> vehicle,
+      DriveModel model,
+      Consumer<DriveSnapshot> onSnapshot) {
+    try {
+      DriveSession session = desk.open(address, vehicle.orElseGet(this::lastVehicle), onSnapshot);
+      FxThread.run(() -> opened(session, model));
+    } catch (DriveException refused) {
+      FxThread.run(() -> refuse(String.valueOf(refused.getMessage())));
+    }
+  }
+
+  private String lastVehicle() {
+    return desk.vehicleNames().stream()
+        .findFirst()
+        .orElseGet(() -> words.say("start.newVehicleName"));
+  }
+
+  private void refuse(String message) {
+    showStart();
+    start.setStage(new StartModel.Stage.Refused(message));
+  }
+
+  private void opened(DriveSession session, DriveModel model) {
+    start.setStage(new StartModel.Stage.Asking());
+    boolean moves = !Platform.getPreferences().isReducedMotion();
+    DriveScreen screen = new DriveScreen(words, model, actions(session), moves);
+    running = Optional.of(new Running(session, model, screen));
+    menu.showEnding(false);
+    showDrive();
+  }
+
+  private DriveActions actions(DriveControls controls) {
+    return new DriveActions(
+        controls::mark,
+        controls::acknowledge,
+        controls::snooze,
+        controls::show,
+        this::toggleLight,
+        this::showMenu);
+  }
+
+  private void take(DriveModel model, DriveSnapshot snapshot) {
+    boolean callsBack = callsBack(model, snapshot);
+    model.show(snapshot);
+    applyLight(LocalTime.ofInstant(snapshot.clock(), surroundings.zone()));
+    if (callsBack && !isDriveShown && running.isPresent()) {
+      showDrive();
+    }
+  }
+
+  /** Whether the advice has become louder, so that the drive must be seen whatever is shown. */
+  private static boolean callsBack(DriveModel model, DriveSnapshot snapshot) {
+    AdviceLine line = snapshot.advice();
+    boolean isLoud =
+        line.state() == AdviceLine.State.ADVISE || line.state() == AdviceLine.State.ACT_NOW;
+    return isLoud
+        && line.response() instanceof AdviceLine.Response.None
+        && model.adviceState().filter(line.state()::equals).isEmpty();
+  }
+
+  private void showDrive() {
+    running.ifPresentOrElse(
+        drive -> {
+          isDriveShown = true;
+          root.show(drive.screen());
+        },
+        this::showStart);
+  }
+
+  private void showMenu() {
+    isDriveShown = false;
+    menu.show(units, light);
+    root.show(menu);
+    menu.focus();
+  }
+
+  private void about() {
+    root.show(new AboutScreen(words, this::showMenu));
+  }
+
+  private void changeUnits() {
+    units =
+        switch (units) {
+          case METRIC -> UnitSystem.IMPERIAL;
+          case IMPERIAL -> UnitSystem.METRIC;
+        };
+    QuantityFormat quantities = new QuantityFormat(words.locale(), units);
+    running.ifPresent(drive -> drive.model().setQuantities(quantities));
+    menu.show(units, light);
+  }
+
+  private void changeLight() {
+    setLight(light.next());
+    menu.show(units, light);
+  }
+
+  private void toggleLight() {
+    setLight(root.light() == Light.DAY ? LightChoice.NIGHT : LightChoice.DAY);
+  }
+
+  private void setLight(LightChoice chosen) {
+    light = chosen;
+    applyLight(LocalTime.ofInstant(surroundings.clock().instant(), surroundings.zone()));
+  }
+
+  private void applyLight(LocalTime time) {
+    Light wanted = light.at(time);
+    if (wanted != root.light()) {
+      root.setLight(wanted);
+    }
+  }
+
+  private void endDrive() {
+    menu.showEnding(true);
+    leave(this::showStart);
+  }
+
+  /** Ends the drive, if one runs, and goes on when its trip is sealed. */
+  void leave(Runnable after) {
+    Optional<Running> ending = running;
+    running = Optional.empty();
+    if (ending.isEmpty()) {
+      after.run();
+      return;
+    }
+    surroundings
+        .background()
+        .execute(
+            () -> {
+              ending.get().session().close();
+              FxThread.run(after);
+            });
+  }
+}

@@ -1,0 +1,105 @@
+package steadypull.ui;
+
+import atlantafx.base.theme.PrimerLight;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicReference;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+import steadypull.drive.DriveDesk;
+
+/** The window of the program. */
+public final class SteadypullWindow {
+  private static final double LEAST_SHARE = 0.5;
+
+  private final DriveDesk desk;
+  private final WindowSettings settings;
+  private final CountDownLatch closed = new CountDownLatch(1);
+  private final AtomicReference<@Nullable Throwable> trouble = new AtomicReference<>();
+  private final ExecutorService background =
+      Executors.newSingleThreadExecutor(Thread.ofPlatform().name("desk").daemon().factory());
+
+  private SteadypullWindow(DriveDesk desk, WindowSettings settings) {
+    this.desk = desk;
+    this.settings = settings;
+  }
+
+  /**
+   * Opens the window and returns when it has been closed and a running drive has ended. Once in the
+   * life of the program; any thread but the FX thread.
+   *
+   * @throws WindowException if there is no display or a system library is missing; the message
+   *     names it and the package that brings it
+   */
+  public static void open(DriveDesk desk, WindowSettings settings) throws WindowException {
+    new SteadypullWindow(desk, settings).run();
+  }
+
+  private void run() throws WindowException {
+    try {
+      Platform.startup(this::show);
+      closed.await();
+    } catch (RuntimeException | LinkageError cannotStart) {
+      trouble.set(cannotStart);
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+    } finally {
+      background.shutdown();
+    }
+    Throwable found = trouble.get();
+    if (found != null) {
+      throw new WindowException(GraphicsTrouble.explain(found), found);
+    }
+  }
+
+  /** The toolkit meets some missing libraries only here, with the first text. */
+  private void show() {
+    try {
+      showStage();
+    } catch (RuntimeException | LinkageError cannotShow) {
+      trouble.set(cannotShow);
+      finish();
+    }
+  }
+
+  private void showStage() {
+    Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
+    Words words = new Words(settings.locale());
+    Shell shell =
+        new Shell(
+            desk,
+            words,
+            settings.units(),
+            new Shell.Surroundings(
+                ZoneId.systemDefault(), InstantSource.system(), System::nanoTime, background));
+    Stage stage = new Stage();
+    stage.setTitle(words.say("window.title"));
+    stage.setScene(new Scene(shell.root()));
+    stage.setMinWidth(DriveGeometry.WIDTH * LEAST_SHARE);
+    stage.setMinHeight(DriveGeometry.HEIGHT * LEAST_SHARE);
+    stage.setOnCloseRequest(
+        event -> {
+          event.consume();
+          shell.leave(() -> close(stage));
+        });
+    shell.showStart();
+    settings.port().ifPresent(port -> shell.begin(port, settings.vehicle()));
+    stage.show();
+  }
+
+  private void close(Stage stage) {
+    stage.close();
+    finish();
+  }
+
+  private void finish() {
+    closed.countDown();
+    Platform.exit();
+  }
+}

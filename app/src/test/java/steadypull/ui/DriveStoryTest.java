@@ -1,0 +1,284 @@
+package steadypull.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.text.Text;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import steadypull.advice.AdviceLine;
+import steadypull.channel.UnitSystem;
+import steadypull.drive.DriveSnapshot;
+
+/** What a person does on the screens, and what comes of it. */
+class DriveStoryTest {
+  private static final Instant NOON = Instant.parse("2026-01-17T12:00:00Z");
+
+  private final RecordingDesk desk = new RecordingDesk();
+  private final AtomicLong nanos = new AtomicLong(1_000_000_000_000L);
+  private Shell shell = Fx.call(this::newShell);
+
+  private Shell newShell() {
+    Shell made =
+        new Shell(
+            desk,
+            new Words(Locale.ENGLISH),
+            UnitSystem.METRIC,
+            new Shell.Surroundings(
+                ZoneOffset.UTC, InstantSource.fixed(NOON), nanos::get, Runnable::run));
+    new Scene(made.root());
+    return made;
+  }
+
+  @BeforeEach
+  void open() {
+    Fx.run(shell::showStart);
+  }
+
+  private void drive() {
+    press("drive");
+    show(Moments.calm());
+  }
+
+  private void show(DriveSnapshot snapshot) {
+    nanos.addAndGet(1_000_000_000L);
+    desk.onSnapshot.accept(snapshot);
+    Fx.settle();
+  }
+
+  private Optional<Node> find(String id) {
+    return Fx.call(
+        () -> {
+          shell.root().applyCss();
+          shell.root().layout();
+          return Optional.ofNullable(shell.root().lookup("#" + id)).filter(Node::isVisible);
+        });
+  }
+
+  private void press(String id) {
+    Node node = find(id).orElseThrow();
+    Fx.run(() -> ((Button) node).fire());
+    Fx.settle();
+  }
+
+  private void type(KeyCode key) {
+    Fx.run(
+        () -> {
+          Node target = shell.root().getChildren().getFirst();
+          KeyEvent event =
+              new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, false, false, false);
+          javafx.event.Event.fireEvent(target, event);
+        });
+    Fx.settle();
+  }
+
+  private List<String> texts() {
+    return Fx.call(
+        () ->
+            Fx.visible(shell.root()).stream()
+                .filter(Text.class::isInstance)
+                .map(node -> ((Text) node).getText())
+                .toList());
+  }
+
+  @Test
+  void oneTouchDrivesTheLastVehicleOnTheFirstRealPort() {
+    press("drive");
+    assertThat(desk.calls).containsExactly("open /dev/ttyS9 with Wattle 2");
+    assertThat(find("mark")).isPresent();
+  }
+
+  @Test
+  void typedNameIsDrivenInsteadOfTheChosenOne() {
+    Fx.run(() -> ((TextField) find("new-vehicle").orElseThrow()).setText("Red hauler"));
+    press("drive");
+    assertThat(desk.calls).containsExactly("open /dev/ttyS9 with Red hauler");
+  }
+
+  @Test
+  void simulatedPortSaysSo() {
+    assertThat(texts()).contains("simulated, an invented tow");
+  }
+
+  @Test
+  void driveCannotBeginWithoutAPort() {
+    desk.offered = List.of();
+    shell = Fx.call(this::newShell);
+    Fx.run(shell::showStart);
+    assertThat(find("drive").orElseThrow().isDisabled()).isTrue();
+    assertThat(texts()).contains("No port found. Plug the adapter in, then look again.");
+  }
+
+  @Test
+  void refusedPortShowsItsMessageInPlaceAndCanBeTriedAgain() {
+    desk.refusal =
+        "Tried /dev/ttyS9, expected to open it, found it in use. Close the other program.";
+    press("drive");
+    assertThat(texts()).contains(desk.refusal);
+    desk.refusal = "";
+    press("drive");
+    assertThat(find("mark")).isPresent();
+  }
+
+  @Test
+  void everyButtonOfTheDriveReachesTheControls() {
+    drive();
+    press("mark");
+    show(Moments.advise(new AdviceLine.Response.None()));
+    press("got-it");
+    press("snooze");
+    show(Moments.advise(new AdviceLine.Response.Snoozed(Moments.NOW + 9_000_000)));
+    press("show");
+    assertThat(desk.calls)
+        .containsExactly("open /dev/ttyS9 with Wattle 2", "mark", "acknowledge", "snooze", "show");
+  }
+
+  @Test
+  void everyKeyOfTheDriveReachesTheControls() {
+    drive();
+    for (KeyCode key : List.of(KeyCode.M, KeyCode.G, KeyCode.S, KeyCode.V)) {
+      type(key);
+    }
+    assertThat(desk.calls)
+        .containsExactly("open /dev/ttyS9 with Wattle 2", "mark", "acknowledge", "snooze", "show");
+  }
+
+  @Test
+  void actNowOffersNoSnooze() {
+    drive();
+    show(Moments.actNow(new AdviceLine.Response.None()));
+    assertThat(find("got-it")).isPresent();
+    assertThat(find("snooze")).isEmpty();
+  }
+
+  @Test
+  void lightButtonGoesToNightAndBack() {
+    drive();
+    press("light");
+    assertThat(shell.root().getStyleClass()).contains("night").doesNotContain("day");
+    assertThat(texts()).contains("Day");
+    press("light");
+    assertThat(shell.root().getStyleClass()).contains("day").doesNotContain("night");
+  }
+
+  @Test
+  void clockBringsTheNightByItself() {
+    drive();
+    DriveSnapshot calm = Moments.calm();
+    show(
+        new DriveSnapshot(
+            calm.timeMicros(),
+            Instant.parse("2026-01-17T19:00:00Z"),
+            calm.vehicle(),
+            calm.demo(),
+            calm.recording(),
+            calm.link(),
+            calm.advice(),
+            calm.strips(),
+            calm.road()));
+    assertThat(shell.root().getStyleClass()).contains("night");
+  }
+
+  @Test
+  void menuOpensByButtonAndClosesByEscape() {
+    drive();
+    press("menu");
+    assertThat(find("menu-back")).isPresent();
+    type(KeyCode.ESCAPE);
+    assertThat(find("mark")).isPresent();
+    type(KeyCode.ESCAPE);
+    assertThat(find("menu-back")).isPresent();
+  }
+
+  @Test
+  void unitsChangeWhileDriving() {
+    drive();
+    assertThat(texts()).contains("km/h", "88");
+    press("menu");
+    press("menu-units");
+    press("menu-back");
+    assertThat(texts()).contains("mph", "190").doesNotContain("km/h");
+  }
+
+  @Test
+  void endingTheDriveSealsTheTripAndReturnsToTheStart() {
+    drive();
+    press("menu");
+    press("menu-end");
+    assertThat(desk.calls).endsWith("close");
+    assertThat(find("drive")).isPresent();
+  }
+
+  @Test
+  void aboutReturnsToTheMenu() {
+    drive();
+    press("menu");
+    press("menu-about");
+    assertThat(texts()).anyMatch(text -> text.startsWith("Steadypull only reads."));
+    press("about-back");
+    assertThat(find("menu-end")).isPresent();
+  }
+
+  // A driver must not miss a warning because a passenger has the menu open.
+  @Test
+  void newAdviceBringsTheDriveBackFromTheMenuOnce() {
+    drive();
+    press("menu");
+    show(Moments.advise(new AdviceLine.Response.None()));
+    assertThat(find("got-it")).isPresent();
+    press("menu");
+    show(Moments.advise(new AdviceLine.Response.None()));
+    assertThat(find("menu-back")).isPresent();
+    show(Moments.actNow(new AdviceLine.Response.None()));
+    assertThat(find("got-it")).isPresent();
+  }
+
+  @Test
+  void closingTheWindowEndsTheDriveFirst() {
+    drive();
+    Fx.run(() -> shell.leave(() -> desk.calls.add("gone")));
+    Fx.settle();
+    assertThat(desk.calls).endsWith("close", "gone");
+  }
+
+  @Test
+  void everyTargetIsAtLeast84PixelsEachWay() {
+    drive();
+    show(Moments.advise(new AdviceLine.Response.None()));
+    assertTargets();
+    press("menu");
+    assertTargets();
+    press("menu-end");
+    assertTargets();
+  }
+
+  private void assertTargets() {
+    find("anything");
+    Fx.run(
+        () ->
+            Fx.visible(shell.root()).stream()
+                .filter(node -> node instanceof Button || node instanceof ChoiceRow)
+                .forEach(
+                    node -> {
+                      assertThat(node.getLayoutBounds().getWidth())
+                          .as(node.getId())
+                          .isGreaterThanOrEqualTo(84);
+                      assertThat(node.getLayoutBounds().getHeight())
+                          .as(node.getId())
+                          .isGreaterThanOrEqualTo(84);
+                      assertThat(node.getAccessibleText()).as(node.getId()).isNotBlank();
+                    }));
+  }
+}

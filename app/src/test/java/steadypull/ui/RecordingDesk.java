@@ -1,0 +1,71 @@
+package steadypull.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import steadypull.drive.DriveDesk;
+import steadypull.drive.DriveException;
+import steadypull.drive.DriveSession;
+import steadypull.drive.DriveSnapshot;
+import steadypull.drive.PortChoice;
+
+/** A desk that writes down what is asked of it. */
+final class RecordingDesk implements DriveDesk {
+  static final PortChoice REAL = new PortChoice("/dev/ttyS9", "Serial port 9", "", false);
+  static final PortChoice SIMULATED =
+      new PortChoice("demo:long-hot-grade", "Long hot grade", "an invented tow", true);
+
+  final List<String> calls = new ArrayList<>();
+  List<String> vehicles = List.of("Wattle 2", "Quarry tipper");
+  List<PortChoice> offered = List.of(REAL, SIMULATED);
+  String refusal = "";
+  Consumer<DriveSnapshot> onSnapshot = _ -> {};
+
+  @Override
+  public List<PortChoice> ports() {
+    return offered;
+  }
+
+  @Override
+  public List<String> vehicleNames() {
+    return vehicles;
+  }
+
+  @Override
+  public DriveSession open(String address, String vehicle, Consumer<DriveSnapshot> taker)
+      throws DriveException {
+    calls.add("open " + address + " with " + vehicle);
+    if (!refusal.isEmpty()) {
+      throw new DriveException(refusal, null);
+    }
+    onSnapshot = taker;
+    return new Session();
+  }
+
+  private final class Session implements DriveSession {
+    @Override
+    public void mark() {
+      calls.add("mark");
+    }
+
+    @Override
+    public void acknowledge() {
+      calls.add("acknowledge");
+    }
+
+    @Override
+    public void snooze() {
+      calls.add("snooze");
+    }
+
+    @Override
+    public void show() {
+      calls.add("show");
+    }
+
+    @Override
+    public void close() {
+      calls.add("close");
+    }
+  }
+}
