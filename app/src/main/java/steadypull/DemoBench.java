@@ -1,8 +1,10 @@
 package steadypull;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import steadypull.adapter.link.LinkException;
 import steadypull.cli.DemoDesk;
 import steadypull.demo.DemoWorld;
 import steadypull.demo.bench.BenchServer;
@@ -18,7 +20,7 @@ final class DemoBench implements DemoDesk {
 
   LinkOffer offer() {
     List<PortChoice> choices = DemoWorld.scenarios().stream().map(DemoBench::choice).toList();
-    return new LinkOffer(DemoWorld.links(), choices, DemoBench::vehicleFile);
+    return new LinkOffer(DemoWorld.links(), choices, DemoBench::vehicleFile, DemoBench::lasts);
   }
 
   private static PortChoice choice(Scenario scenario) {
@@ -35,6 +37,15 @@ final class DemoBench implements DemoDesk {
     }
     String name = address.substring(PREFIX.length()).replaceFirst("\\?.*", "");
     return DemoWorld.scenario(name).map(DemoWorld::vehicleFile);
+  }
+
+  private static Optional<Duration> lasts(String address) {
+    try {
+      return DemoWorld.lasts(address);
+    } catch (LinkException malformed) {
+      // Opening the address reports the fault in words; it has no length until then.
+      return Optional.empty();
+    }
   }
 
   @Override

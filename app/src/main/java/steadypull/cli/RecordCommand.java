@@ -65,7 +65,7 @@ final class RecordCommand implements Callable<Integer> {
     try (TripLibrary library = main.openLibrary()) {
       LiveDrives drives = main.drives(library, RuleSet.shipped());
       // A simulated drive ends with its scenario; a real vehicle may start again any time.
-      DriveEnd end = new DriveEnd(Optional.ofNullable(length), drives.isSimulated(port));
+      DriveEnd end = new DriveEnd(Optional.ofNullable(length), true);
       PipelineOutput observer =
           quiet ? new PipelineOutput() {} : new DriveProgress(main.err(), main.format());
       RunningDrive drive =

@@ -8,10 +8,8 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import steadypull.advice.AdviceEvent;
 import steadypull.advice.AdviceLine;
-import steadypull.advice.RuleSet;
 import steadypull.drive.DriveEnd;
 import steadypull.drive.DriveOutcome;
 import steadypull.drive.DriveRequest;
@@ -21,7 +19,6 @@ import steadypull.drive.LiveDrives;
 import steadypull.drive.Pace;
 import steadypull.drive.PipelineOutput;
 import steadypull.drive.RunningDrive;
-import steadypull.store.TripLibrary;
 import steadypull.ui.DrivePictures;
 
 /**
@@ -29,25 +26,23 @@ import steadypull.ui.DrivePictures;
  * pictures of the Drive screen afterwards.
  */
 final class TerminalDrive {
-  private static final String NEW_RIG = "My rig";
-
   private final SteadypullCommand main;
+  private final LiveDrives drives;
 
-  TerminalDrive(SteadypullCommand main) {
+  TerminalDrive(SteadypullCommand main, LiveDrives drives) {
     this.main = main;
+    this.drives = drives;
   }
 
   /** Drives until the end, Ctrl-C included; returns the exit status. */
-  int run(String port, Optional<String> vehicle) throws Exception {
-    try (TripLibrary library = main.openLibrary()) {
-      LiveDrives drives = main.drives(library, RuleSet.shipped());
-      String name = vehicle.isPresent() ? vehicle.get() : drives.usualVehicle(port).orElse(NEW_RIG);
-      Watching watching = new Watching(new DriveProgress(main.out(), main.format()));
-      DriveEnd end = new DriveEnd(Optional.empty(), drives.isSimulated(port));
-      RunningDrive drive =
-          drives.begin(new DriveRequest(port, name, "", Pace.POLITE, end), watching);
-      return StoppableDrive.await(drive, outcome -> report(outcome, watching));
-    }
+  int run(String port, String vehicle) throws Exception {
+    main.out().println("No display was found, so this drive runs in the terminal.");
+    main.out().flush();
+    Watching watching = new Watching(new DriveProgress(main.out(), main.format()));
+    DriveRequest request =
+        new DriveRequest(port, vehicle, "", Pace.POLITE, DriveEnd.withScenario());
+    RunningDrive drive = drives.begin(request, watching);
+    return StoppableDrive.await(drive, outcome -> report(outcome, watching));
   }
 
   private int report(DriveOutcome outcome, Watching watching) {

@@ -1,23 +1,53 @@
 package steadypull.cli;
 
 import java.util.Optional;
+import steadypull.advice.RuleSet;
+import steadypull.drive.LiveDrives;
+import steadypull.store.TripLibrary;
+import steadypull.ui.Displays;
+import steadypull.ui.SteadypullWindow;
+import steadypull.ui.WindowSettings;
 
 /** Opens the window where there is a display, and drives in the terminal where there is none. */
 final class WindowOrTerminal {
+  /** What a vehicle is called until somebody gives it a name. */
+  private static final String UNNAMED = "My rig";
+
   private final SteadypullCommand main;
 
   WindowOrTerminal(SteadypullCommand main) {
     this.main = main;
   }
 
+  /** Returns the exit status when the window was closed or the drive has ended. */
   int open(Optional<String> port, Optional<String> vehicle) throws Exception {
-    if (port.isEmpty()) {
+    boolean display = Displays.available();
+    if (!display && port.isEmpty()) {
       throw new CommandFailure(
-          "Could not open the window: no display was found. Name a port to drive in the terminal:"
-              + " steadypull --port PORT, or see steadypull --help.");
+          "Could not open the window: expected a display, found none (DISPLAY is not set). Name a"
+              + " port to drive in the terminal, as in \"steadypull --port"
+              + " demo:long-hot-grade?speed=20\", or see \"steadypull --help\" for the commands.");
     }
-    main.out().println("No display was found, so this drive runs in the terminal.");
-    main.out().flush();
-    return new TerminalDrive(main).run(port.get(), vehicle);
+    try (TripLibrary library = main.openLibrary()) {
+      LiveDrives drives = main.drives(library, RuleSet.shipped());
+      Optional<String> name = port.isEmpty() ? vehicle : Optional.of(named(drives, port, vehicle));
+      return display
+          ? window(drives, port, name)
+          : new TerminalDrive(main, drives).run(port.orElseThrow(), name.orElseThrow());
+    }
+  }
+
+  private static String named(LiveDrives drives, Optional<String> port, Optional<String> vehicle)
+      throws Exception {
+    return vehicle.isPresent()
+        ? vehicle.get()
+        : drives.usualVehicle(port.orElseThrow()).orElse(UNNAMED);
+  }
+
+  private int window(LiveDrives drives, Optional<String> port, Optional<String> vehicle)
+      throws Exception {
+    SteadypullWindow.open(
+        drives, new WindowSettings(port, vehicle, main.locale(), main.format().system()));
+    return 0;
   }
 }

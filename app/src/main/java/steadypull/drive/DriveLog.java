@@ -18,9 +18,6 @@ import steadypull.thermal.Forecast;
  * what was shown while the link was being opened belongs to no trip. Pipeline thread only.
  */
 final class DriveLog {
-  /** A simulated vehicle that was heard and is silent for so long has finished its drive. */
-  private static final long SILENT_END_MICROS = 8_000_000;
-
   /**
    * Where and under which name trips are kept.
    *
@@ -35,6 +32,7 @@ final class DriveLog {
   private final Keeping keeping;
   private final PipelineOutput observer;
 
+  private final long openedNanos;
   private TripClock clock;
   private ReadingIntake intake;
   private DrivePipeline pipeline;
@@ -50,6 +48,7 @@ final class DriveLog {
     this.keeping = keeping;
     this.observer = observer;
     this.clock = clock;
+    this.openedNanos = clock.startNanos();
     this.intake = new ReadingIntake(roles, clock);
     this.pipeline = new DrivePipeline(route.setup(), clock.start(), new Output());
   }
@@ -129,7 +128,7 @@ final class DriveLog {
       noteTrouble(event);
       pipeline.accept(new TripEntry.OfEvent(event.toTripEvent()));
     }
-    return !hasFallenSilent(event.timeMicros());
+    return true;
   }
 
   private void noteTrouble(LinkEvent event) {
@@ -139,19 +138,22 @@ final class DriveLog {
   }
 
   private boolean isOver(long nanoTime) {
-    long endMicros = route.end().afterMicros();
-    if (clock.micros(nanoTime) < endMicros) {
+    long endNanos = endNanos();
+    if (nanoTime - openedNanos < endNanos) {
       return false;
     }
-    pipeline.advanceTo(endMicros);
+    pipeline.advanceTo(clock.micros(openedNanos + endNanos));
     return true;
   }
 
-  private boolean hasFallenSilent(long timeMicros) {
-    return route.end().whenVehicleSilent()
-        && begun
-        && link.state() == LinkSummary.State.VEHICLE_SILENT
-        && timeMicros - link.timeMicros() >= SILENT_END_MICROS;
+  /** Nanoseconds from the opening of the source to the end of the drive. */
+  private long endNanos() {
+    long afterMicros = route.end().afterMicros();
+    long byLength =
+        afterMicros == Long.MAX_VALUE
+            ? Long.MAX_VALUE
+            : clock.startNanos() - openedNanos + afterMicros * 1000;
+    return Math.min(byLength, route.lastsNanos());
   }
 
   private RecordingState recording() {

@@ -1,6 +1,8 @@
 package steadypull.drive;
 
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import steadypull.adapter.ReaderSettings;
 import steadypull.adapter.diagnostic.DefinedSignal;
@@ -14,8 +16,21 @@ import steadypull.vehicle.VehicleSignal;
  * @param setup vehicle, rules and words
  * @param pace how hard to ask
  * @param end when it ends by itself
+ * @param lasts how long the source has something to tell, on its clock, if it ends
  */
-record DriveRoute(LinkSource source, DriveSetup setup, ReaderSettings.Pace pace, DriveEnd end) {
+record DriveRoute(
+    LinkSource source,
+    DriveSetup setup,
+    ReaderSettings.Pace pace,
+    DriveEnd end,
+    Optional<Duration> lasts) {
+
+  /** Nanoseconds from the opening of the source to its end; "never" is the greatest number. */
+  long lastsNanos() {
+    return end.isWithScenario()
+        ? lasts.map(Duration::toNanos).orElse(Long.MAX_VALUE)
+        : Long.MAX_VALUE;
+  }
 
   SensorRoles roles() {
     return new SensorRoles(setup.vehicle());

@@ -1,5 +1,6 @@
 package steadypull.drive;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -11,11 +12,13 @@ import steadypull.adapter.link.LinkProvider;
  * @param provider recognises and opens its addresses
  * @param choices what can be chosen from a list
  * @param vehicleFile the vehicle file that goes with an address, if the address is of this kind
+ * @param lasts how long an address has something to tell, on its link's clock, if it ends
  */
 public record LinkOffer(
     LinkProvider provider,
     List<PortChoice> choices,
-    Function<String, Optional<String>> vehicleFile) {
+    Function<String, Optional<String>> vehicleFile,
+    Function<String, Optional<Duration>> lasts) {
   public LinkOffer {
     choices = List.copyOf(choices);
   }

@@ -1,5 +1,6 @@
 package steadypull.drive;
 
+import java.time.Duration;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,7 +89,7 @@ public final class LiveDrives implements DriveDesk {
         request.pace() == Pace.FULL ? ReaderSettings.Pace.FULL : ReaderSettings.Pace.POLITE;
     LiveDrive drive =
         new LiveDrive(
-            new DriveRoute(port.source(), setup, pace, request.end()),
+            new DriveRoute(port.source(), setup, pace, request.end(), port.lasts()),
             new DriveLog.Keeping(library, request.label(), softwareVersion),
             wall,
             observer);
@@ -111,15 +112,6 @@ public final class LiveDrives implements DriveDesk {
    */
   public static PortFinding probe(String address, List<LinkOffer> offers) throws DriveException {
     return PortProbe.probe(port(address, offers).source());
-  }
-
-  /**
-   * Whether an address is that of a simulated vehicle.
-   *
-   * @throws DriveException if the address is malformed
-   */
-  public boolean isSimulated(String address) throws DriveException {
-    return port(address, offers).offer().isPresent();
   }
 
   /**
@@ -146,6 +138,10 @@ public final class LiveDrives implements DriveDesk {
    * @param offer the offer that it belongs to, if it is not a port of this machine
    */
   private record Port(LinkSource source, Optional<LinkOffer> offer) {
+    Optional<Duration> lasts() {
+      return offer.flatMap(each -> each.lasts().apply(source.address()));
+    }
+
     Optional<Vehicle> ownVehicle() throws VehicleFileException {
       Optional<String> file = offer.flatMap(each -> each.vehicleFile().apply(source.address()));
       return file.isEmpty()
