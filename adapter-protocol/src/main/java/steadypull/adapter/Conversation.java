@@ -79,7 +79,7 @@ final class Conversation {
         break;
       }
       switch (ladder.next(trouble)) {
-        case SEARCH_AGAIN -> life.announce(new LinkState.Searching(identity));
+        case SEARCH_AGAIN -> {}
         case CLOSE_PROTOCOL -> port.ask(WorkingMode.CLOSE_PROTOCOL, Duration.ofSeconds(2));
         case WARM_START -> {
           return converseOr(new AdapterStart(port).reset(WorkingMode.WARM_START));

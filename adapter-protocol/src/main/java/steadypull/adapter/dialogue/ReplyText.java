@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 final class ReplyText {
   /** Progress notes that may stand alone or be glued to the first line of data. */
   private static final Pattern PROGRESS =
-      Pattern.compile("^(SEARCHING\\.*|BUSINIT:?\\.*(OK)?(?!\\.*ERROR))+");
+      Pattern.compile("^(SEARCHING\\.*+|BUSINIT:?+\\.*+(OK)?+(?!ERROR))+");
 
   private static final Pattern SLEEP_WARNING = Pattern.compile("!?(ACT|LP)ALERT");
   private static final Pattern RESTART = Pattern.compile("LVRESET|ERR[0-9]{2}");
