@@ -1,0 +1,105 @@
+package steadypull.adapter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * Control units that answer requests with CAN frames, as an adapter prints them with headers on and
+ * blanks off: filler bytes included. Written from the reference examples, not from the reader.
+ */
+final class ScriptedVehicle {
+  /** Data of service 01 parameters by control unit, hex. */
+  final Map<String, Map<Integer, String>> units = new TreeMap<>();
+
+  /** Whole answers by request, tried first. */
+  final Map<String, String> fixed = new TreeMap<>();
+
+  boolean isAwake = true;
+  boolean answersSeveral = true;
+  String header = "7DF";
+
+  ScriptedVehicle parameter(String unit, int number, String data) {
+    units.computeIfAbsent(unit, u -> new TreeMap<>()).put(number, data);
+    return this;
+  }
+
+  String answer(String request) {
+    if (!isAwake) {
+      return "NO DATA\r";
+    }
+    String whole = fixed.get(header + " " + request);
+    if (whole != null) {
+      return whole;
+    }
+    if (!request.startsWith("01") || !header.equals("7DF")) {
+      return "NO DATA\r";
+    }
+    String frames =
+        units.entrySet().stream()
+            .flatMap(unit -> frames(unit.getKey(), payload(unit.getValue(), request)).stream())
+            .collect(Collectors.joining());
+    return frames.isEmpty() ? "NO DATA\r" : frames;
+  }
+
+  private String payload(Map<Integer, String> data, String request) {
+    List<Integer> asked = numbers(request);
+    if (asked.size() > 1 && !answersSeveral) {
+      return "";
+    }
+    StringBuilder payload = new StringBuilder("41");
+    for (int number : asked) {
+      String bytes = number % 0x20 == 0 ? map(data, number) : data.get(number);
+      if (bytes != null) {
+        payload.append("%02X".formatted(number)).append(bytes);
+      }
+    }
+    return payload.length() == 2 ? "" : payload.toString();
+  }
+
+  private static List<Integer> numbers(String request) {
+    return IntStream.range(1, request.length() / 2)
+        .mapToObj(i -> Integer.parseInt(request.substring(2 * i, 2 * i + 2), 16))
+        .toList();
+  }
+
+  private static String map(Map<Integer, String> data, int base) {
+    long bits = 0;
+    for (int number : data.keySet()) {
+      if (number > base && number <= base + 0x20) {
+        bits |= 1L << (base + 0x20 - number);
+      } else if (number > base + 0x20) {
+        bits |= 1;
+      }
+    }
+    return "%08X".formatted(bits);
+  }
+
+  /** ISO 15765-2 frames with filler AA, one line each. */
+  static List<String> frames(String unit, String payload) {
+    List<String> lines = new ArrayList<>();
+    int bytes = payload.length() / 2;
+    if (bytes == 0) {
+      return lines;
+    }
+    if (bytes <= 7) {
+      lines.add(line(unit + "%02X".formatted(bytes) + payload, unit));
+      return lines;
+    }
+    lines.add(line(unit + "1%03X".formatted(bytes) + payload.substring(0, 12), unit));
+    int sequence = 1;
+    for (int at = 12; at < payload.length(); at += 14) {
+      String part = payload.substring(at, Math.min(at + 14, payload.length()));
+      lines.add(line(unit + "2%X".formatted(sequence) + part, unit));
+      sequence = (sequence + 1) % 16;
+    }
+    return lines;
+  }
+
+  private static String line(String text, String unit) {
+    return text + "AA".repeat((unit.length() + 16 - text.length()) / 2) + "\r";
+  }
+}
