@@ -19,6 +19,11 @@ final class AdapterPort implements AutoCloseable {
   private static final Duration RESYNC_PATIENCE = Duration.ofSeconds(1);
   private static final byte[] LONE_RETURN = {'\r'};
 
+  /** ISO 15765-4: P2* is 5 s after "response pending"; half a second for the adapter. */
+  private static final Duration PENDING_PATIENCE = Duration.ofMillis(5500);
+
+  private static final Duration LONGEST_REPLY = Duration.ofSeconds(20);
+
   private final ReadOnlyGate gate;
   private final LinkClock clock;
   private final Pulse pulse;
@@ -46,14 +51,18 @@ final class AdapterPort implements AutoCloseable {
     return lastTextNanoTime;
   }
 
-  /** Sends a command and waits for its reply. Silence also when the reader is to stop. */
+  /**
+   * Sends a command and waits for its reply. A request whose answer has begun is given the time
+   * that a control unit may take after "response pending". Silence also when the reader is to stop.
+   */
   Reply ask(String command, Duration patience) throws LinkException {
     Optional<Reply.Restarted> uninvited = Dialogue.uninvited(gate.read(Duration.ZERO));
     if (uninvited.isPresent()) {
       return uninvited.get();
     }
     gate.write(dialogue.begin(command));
-    return await(patience);
+    boolean isForVehicle = !command.startsWith("AT");
+    return await(patience, isForVehicle ? PENDING_PATIENCE : Duration.ZERO);
   }
 
   /**
@@ -67,11 +76,12 @@ final class AdapterPort implements AutoCloseable {
     }
     dialogue.begin("");
     gate.write(LONE_RETURN);
-    return !(await(RESYNC_PATIENCE) instanceof Reply.Silence);
+    return !(await(RESYNC_PATIENCE, Duration.ZERO) instanceof Reply.Silence);
   }
 
-  private Reply await(Duration patience) throws LinkException {
-    long deadline = clock.nanoTime() + patience.toNanos();
+  private Reply await(Duration patience, Duration patienceOnceBegun) throws LinkException {
+    long start = clock.nanoTime();
+    long deadline = start + patience.toNanos();
     while (pulse.goesOn()) {
       Duration left = Duration.ofNanos(deadline - clock.nanoTime());
       if (!left.isPositive()) {
@@ -81,6 +91,10 @@ final class AdapterPort implements AutoCloseable {
       Optional<Reply> reply = accept(came);
       if (reply.isPresent()) {
         return reply.get();
+      }
+      if (came.length > 0) {
+        long longer = clock.nanoTime() + patienceOnceBegun.toNanos();
+        deadline = Math.max(deadline, Math.min(longer, start + LONGEST_REPLY.toNanos()));
       }
     }
     return dialogue.giveUp();

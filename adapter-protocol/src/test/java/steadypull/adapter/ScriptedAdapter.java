@@ -13,9 +13,13 @@ import steadypull.adapter.link.LinkClock;
 import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkSource;
 
-/** An adapter in memory, in the time of a manual clock. Every reply takes 30 ms. */
+/**
+ * An adapter in memory, in the time of a manual clock. Every reply takes 30 ms; what stands behind
+ * a bar in a reply comes four seconds later.
+ */
 final class ScriptedAdapter implements LinkSource {
   private static final Duration LATENCY = Duration.ofMillis(30);
+  private static final Duration LATER = Duration.ofSeconds(4);
 
   final ManualClock clock = new ManualClock();
   final ScriptedVehicle vehicle;
@@ -128,7 +132,13 @@ final class ScriptedAdapter implements LinkSource {
         return new byte[0];
       }
       clock.advance(Duration.ofNanos(wait));
-      int count = Math.min(mostBytesPerRead, pending.length);
+      if (pending[0] == '|') {
+        pending = Arrays.copyOfRange(pending, 1, pending.length);
+        arrivesNanoTime += LATER.toNanos();
+        return new byte[0];
+      }
+      int bar = new String(pending, StandardCharsets.ISO_8859_1).indexOf('|');
+      int count = Math.min(mostBytesPerRead, bar < 0 ? pending.length : bar);
       byte[] came = Arrays.copyOf(pending, count);
       pending = Arrays.copyOfRange(pending, count, pending.length);
       return came;

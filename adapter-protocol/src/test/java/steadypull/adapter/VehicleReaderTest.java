@@ -202,6 +202,19 @@ class VehicleReaderTest {
     assertThat(recording.story()).endsWith("Connected", "Closed");
   }
 
+  // ISO 14229-1 code 78: the answer comes later, within 5 s, to the request that is still open.
+  @Test
+  void pendingAnswerIsWaitedFor() {
+    vehicle.fixed.put("7E1 221E1C", "7E9037F2278AAAAAAAA\r|7E905621E1C0820AAAA\r");
+
+    drive(40);
+
+    assertThat(recording.of("22.1E1C.0").size()).isGreaterThan(5);
+    assertThat(recording.of("22.1E1C.0")).allMatch(r -> r.value() == 90.0);
+    assertThat(recording.story()).containsExactly("Opening", "Searching", "Connected", "Closed");
+    assertThat(adapter.sent).as("nothing interrupts the open request").doesNotContain("");
+  }
+
   @Test
   void repliesCutAnywhereAreStillRead() {
     adapter.mostBytesPerRead = 1;
