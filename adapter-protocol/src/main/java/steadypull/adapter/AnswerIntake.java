@@ -97,6 +97,7 @@ final class AnswerIntake {
           if (isBelieved(controlUnit, number)) {
             answered.add(number);
             plan.answered(new PollTarget.Parameter(number));
+            plan.learnt(new PollTarget.Parameter(number));
             VehicleLearning.parameter(number)
                 .ifPresent(parameter -> deliver(parameter, bytes, controlUnit, unit, nanoTime));
           }

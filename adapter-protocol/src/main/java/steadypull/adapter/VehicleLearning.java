@@ -56,6 +56,15 @@ final class VehicleLearning {
     return scaling;
   }
 
+  /** Whether the control unit that is believed has told how long this parameter is. */
+  boolean isLengthKnown(int parameter) {
+    return vehicle
+        .unitFor(parameter)
+        .flatMap(vehicle::findUnit)
+        .filter(unit -> unit.lengths().containsKey(parameter))
+        .isPresent();
+  }
+
   /** The vehicle's own identifiers, each once; none on the older buses. */
   Set<PollTarget.Identifier> identifiers() {
     Set<PollTarget.Identifier> targets =

@@ -70,8 +70,9 @@ final class VehiclePolling {
       trouble = askOneByOne(learning.scalingParameters());
     }
     for (int number : learning.parameters()) {
+      boolean packs = learning.isLengthKnown(number);
       plan.add(
-          new PollTarget.Parameter(number), Urgency.ofParameter(number), true, clock.nanoTime());
+          new PollTarget.Parameter(number), Urgency.ofParameter(number), packs, clock.nanoTime());
     }
     for (PollTarget.Identifier target : learning.identifiers()) {
       plan.add(target, Urgency.MEDIUM, false, clock.nanoTime());

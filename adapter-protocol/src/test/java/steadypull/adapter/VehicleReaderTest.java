@@ -157,9 +157,32 @@ class VehicleReaderTest {
     drive(20);
 
     assertThat(recording.of("01.0C").size()).isGreaterThan(40);
-    assertThat(adapter.sent.subList(adapter.sent.size() - 50, adapter.sent.size()))
-        .allMatch(line -> !line.startsWith("01") || line.length() == 4);
+    assertThat(lastSent(50)).allMatch(line -> !line.startsWith("01") || line.length() == 4);
     assertThat(recording.story()).containsExactly("Opening", "Searching", "Connected", "Closed");
+  }
+
+  private List<String> lastSent(int count) {
+    return adapter.sent.subList(adapter.sent.size() - count, adapter.sent.size());
+  }
+
+  // One lost answer while learning must not cost the whole drive its packed requests.
+  @Test
+  void parameterWhoseAnswerWasLostIsLearntLater() {
+    List<String> lost = new ArrayList<>();
+    adapter.wire =
+        reply -> {
+          if (reply.startsWith("7E803410D") && lost.isEmpty()) {
+            lost.add(reply);
+            return "NO DATA\r\r>";
+          }
+          return reply;
+        };
+
+    drive(20);
+
+    assertThat(lost).hasSize(1);
+    assertThat(recording.of("01.0D")).hasSizeGreaterThan(40);
+    assertThat(lastSent(20)).anyMatch(line -> line.startsWith("01") && line.length() > 10);
   }
 
   // Parameter 0D changes its length in packs only: everything after it would shift.
@@ -174,7 +197,7 @@ class VehicleReaderTest {
     drive(20);
 
     assertThat(recording.of("01.0D")).isNotEmpty().allMatch(r -> r.value() == 80.0);
-    assertThat(adapter.sent.getLast()).matches("01..|AT.*|22.*");
+    assertThat(lastSent(30)).allMatch(line -> !line.startsWith("01") || line.length() == 4);
   }
 
   @Test

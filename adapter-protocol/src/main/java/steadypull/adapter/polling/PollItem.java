@@ -38,8 +38,8 @@ final class PollItem {
     return packs;
   }
 
-  void askSingly() {
-    packs = false;
+  void learnt() {
+    packs = true;
   }
 
   /** Due again a period after it was due, but never in the past: no backlog builds up. */

@@ -16,6 +16,7 @@ import java.util.Optional;
 public final class PollingPlan {
   private final Pacing pacing;
   private final Map<PollTarget, PollItem> items = new LinkedHashMap<>();
+  private boolean asksSingly;
   private Optional<Long> lastRequest = Optional.empty();
 
   public PollingPlan(Pacing pacing) {
@@ -69,7 +70,7 @@ public final class PollingPlan {
 
   private PollRequest packed(PollItem first, long nowNanoTime) {
     List<PollItem> together = new ArrayList<>(List.of(first));
-    if (first.packs()) {
+    if (first.packs() && !asksSingly) {
       items.values().stream()
           .filter(item -> item != first && item.packs())
           .filter(item -> item.target() instanceof PollTarget.Parameter)
@@ -107,9 +108,14 @@ public final class PollingPlan {
     find(target).ifPresent(item -> item.postpone(nowNanoTime + span.toNanos()));
   }
 
-  /** From now on asks for every target alone. */
+  /** Notes that a target's length is known now: it may share a request. */
+  public void learnt(PollTarget target) {
+    find(target).ifPresent(PollItem::learnt);
+  }
+
+  /** From now on asks for every target alone, whatever is learnt. */
   public void askSingly() {
-    items.values().forEach(PollItem::askSingly);
+    asksSingly = true;
   }
 
   /** Never asks for a target again. */
