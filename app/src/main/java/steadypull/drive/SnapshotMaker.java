@@ -17,14 +17,11 @@ import steadypull.thermal.Derate;
 import steadypull.thermal.Fan;
 import steadypull.thermal.Forecast;
 import steadypull.thermal.Forecaster;
-import steadypull.vehicle.Limit;
+import steadypull.thermal.LimitForecast;
 
 /** Gathers what the screen shows into one immutable snapshot. Pipeline thread only. */
 final class SnapshotMaker {
-  /** Strips whose times to the limit are "never" are ordered by headroom, after all others. */
-  private static final double NEVER_SECONDS = 1e6;
-
-  private static final double STALE_ORDER = 1e9;
+  private static final double NEVER = Double.POSITIVE_INFINITY;
 
   /** What the pipeline holds at this moment. */
   record Parts(
@@ -61,7 +58,7 @@ final class SnapshotMaker {
   private List<StripState> strips(long nowMicros, Parts parts, AdviceLine line) {
     return parts.forecast().channels().stream()
         .map(channel -> strip(nowMicros, parts, line, channel))
-        .sorted(Comparator.comparingDouble(SnapshotMaker::order))
+        .sorted(ORDER)
         .toList();
   }
 
@@ -128,30 +125,36 @@ final class SnapshotMaker {
         .orElse(StripState.StripLevel.HOLDS);
   }
 
-  /** First to run out first, then least headroom; what cannot be told comes last. */
-  private static double order(StripState strip) {
-    if (strip.level() == StripState.StripLevel.DERATED) {
-      return -1;
-    }
-    return switch (strip.forecast()) {
-      case ChannelForecast.Ready ready -> secondsOrHeadroom(ready, strip.limit());
-      case ChannelForecast.Learning learning ->
-          NEVER_SECONDS + headroomNow(strip.latestCelsius(), strip.limit());
-      case ChannelForecast.NoData none -> STALE_ORDER;
+  /** Most urgent level first, then first to run out, then least headroom. */
+  private static final Comparator<StripState> ORDER =
+      Comparator.comparingInt(SnapshotMaker::rank)
+          .thenComparingDouble(SnapshotMaker::secondsToLimit)
+          .thenComparingDouble(SnapshotMaker::headroom);
+
+  private static int rank(StripState strip) {
+    return switch (strip.level()) {
+      case DERATED -> 0;
+      case ACT_NOW -> 1;
+      case ADVISE -> 2;
+      case MAY_REACH -> 3;
+      case HOLDS -> 4;
+      case LEARNING -> 5;
+      case NO_DATA -> 6;
     };
   }
 
-  private static double secondsOrHeadroom(ChannelForecast.Ready ready, Optional<Limit> limit) {
-    OptionalDouble seconds =
-        ready.toLimit().map(each -> each.seconds()).orElse(OptionalDouble.empty());
-    return seconds.orElseGet(
-        () -> NEVER_SECONDS + headroomNow(OptionalDouble.of(ready.nowCelsius()), limit));
+  /** Median time to the limit; endless if it never comes or cannot be told. */
+  private static double secondsToLimit(StripState strip) {
+    return strip.forecast() instanceof ChannelForecast.Ready ready
+        ? ready.toLimit().map(LimitForecast::seconds).orElse(OptionalDouble.empty()).orElse(NEVER)
+        : NEVER;
   }
 
-  private static double headroomNow(OptionalDouble celsius, Optional<Limit> limit) {
-    return limit.isPresent() && celsius.isPresent()
-        ? limit.get().celsius() - celsius.getAsDouble()
-        : 1000;
+  /** Degrees under the limit now; endless without a limit or a value. */
+  private static double headroom(StripState strip) {
+    return strip.limit().isPresent() && strip.latestCelsius().isPresent()
+        ? strip.limit().get().celsius() - strip.latestCelsius().getAsDouble()
+        : NEVER;
   }
 
   private static RoadState road(long nowMicros, Parts parts) {
