@@ -7,87 +7,90 @@ import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteException;
 import steadypull.store.LibraryException.Reason;
 
-/** Turns what database and file system say into words for the user. */
-final class LibraryFault {
+/** What database and file system can say, in words for the user. */
+enum LibraryFault {
+  DISK_FULL(
+      Reason.DISK_FULL,
+      "room to write",
+      "no room left",
+      "Free some room; what was recorded is kept in memory and written as soon as there is room"),
+  READ_ONLY(
+      Reason.READ_ONLY,
+      "a folder and a file that may be written",
+      "that it may not be written or opened",
+      "Give yourself the right to write there, or name another folder"),
+  BUSY(
+      Reason.BUSY,
+      "nobody else to be writing",
+      "another program holding it",
+      "Close the other program or try again"),
+  DAMAGED(
+      Reason.DAMAGED,
+      "a whole trip library",
+      "a damaged file",
+      "Nothing was changed; put a backup in its place or name another folder"),
+  NOT_A_LIBRARY(
+      Reason.NOT_A_LIBRARY,
+      "a trip library",
+      "a file of another kind",
+      "Nothing was changed; name another folder"),
+  INPUT_OUTPUT(
+      Reason.INPUT_OUTPUT,
+      "the file system to answer",
+      "a fault",
+      "Check the disk and its connection, then try again");
+
   /**
    * The low byte of an SQLite result code is the primary code (SQLite, "Result and Error Codes").
    */
   private static final int PRIMARY_CODE = 0xFF;
 
-  private LibraryFault() {}
+  private final Reason reason;
+  private final String expected;
+  private final String found;
+  private final String advice;
+
+  LibraryFault(Reason reason, String expected, String found, String advice) {
+    this.reason = reason;
+    this.expected = expected;
+    this.found = found;
+    this.advice = advice;
+  }
 
   /** The fault of a database call while trying something, such as {@code list the trips}. */
-  static LibraryException of(String tried, Path file, Throwable thrown) {
-    SQLiteException fault = find(thrown);
-    if (fault == null) {
-      return make(tried, file, Reason.INPUT_OUTPUT, String.valueOf(thrown.getMessage()), thrown);
+  static LibraryException of(String tried, Path file, RuntimeException thrown) {
+    SQLiteException cause = find(thrown);
+    if (cause == null) {
+      return INPUT_OUTPUT.exception(tried, file, String.valueOf(thrown.getMessage()), thrown);
     }
-    Reason reason =
-        switch (fault.getResultCode().code & PRIMARY_CODE) {
-          case 5, 6 -> Reason.BUSY;
-          case 8 -> Reason.READ_ONLY;
-          case 11 -> Reason.DAMAGED;
-          case 13 -> Reason.DISK_FULL;
-          case 14 -> Reason.READ_ONLY;
-          case 26 -> Reason.NOT_A_LIBRARY;
-          default -> Reason.INPUT_OUTPUT;
-        };
-    return make(tried, file, reason, fault.getResultCode().name(), thrown);
+    return ofCode(cause.getResultCode().code & PRIMARY_CODE)
+        .exception(tried, file, cause.getResultCode().name(), thrown);
   }
 
   /** The fault of a file call. */
   static LibraryException of(String tried, Path file, IOException thrown) {
-    Reason reason =
-        thrown instanceof AccessDeniedException ? Reason.READ_ONLY : Reason.INPUT_OUTPUT;
-    String found = thrown.getClass().getSimpleName() + ": " + thrown.getMessage();
-    return make(tried, file, reason, found, thrown);
+    LibraryFault fault = thrown instanceof AccessDeniedException ? READ_ONLY : INPUT_OUTPUT;
+    return fault.exception(
+        tried, file, thrown.getClass().getSimpleName() + ": " + thrown.getMessage(), thrown);
   }
 
-  private static LibraryException make(
-      String tried, Path file, Reason reason, String found, Throwable cause) {
-    String message =
-        "Could not %s in %s: expected %s, found %s (%s). %s."
-            .formatted(tried, file, expected(reason), inWords(reason), found, advice(reason));
-    return new LibraryException(reason, message, cause);
-  }
-
-  private static String expected(Reason reason) {
-    return switch (reason) {
-      case DISK_FULL, MEMORY_FULL -> "room to write";
-      case READ_ONLY -> "a folder and a file that may be written";
-      case BUSY -> "nobody else to be writing";
-      case DAMAGED, NOT_A_LIBRARY, NEWER_SCHEMA -> "a trip library";
-      case UNKNOWN_TRIP, AMBIGUOUS_TRIP -> "one trip";
-      case INPUT_OUTPUT -> "the file system to answer";
+  private static LibraryFault ofCode(int primaryCode) {
+    return switch (primaryCode) {
+      case 5, 6 -> BUSY; // SQLITE_BUSY, SQLITE_LOCKED
+      case 8, 14 -> READ_ONLY; // SQLITE_READONLY, SQLITE_CANTOPEN
+      case 11 -> DAMAGED; // SQLITE_CORRUPT
+      case 13 -> DISK_FULL; // SQLITE_FULL
+      case 26 -> NOT_A_LIBRARY; // SQLITE_NOTADB
+      default -> INPUT_OUTPUT;
     };
   }
 
-  private static String inWords(Reason reason) {
-    return switch (reason) {
-      case DISK_FULL, MEMORY_FULL -> "no room left";
-      case READ_ONLY -> "that it may not be written or opened";
-      case BUSY -> "another program holding it";
-      case DAMAGED -> "a damaged file";
-      case NOT_A_LIBRARY -> "a file that is not a library";
-      case NEWER_SCHEMA -> "a newer one";
-      case UNKNOWN_TRIP, AMBIGUOUS_TRIP -> "another number";
-      case INPUT_OUTPUT -> "a fault";
-    };
-  }
-
-  private static String advice(Reason reason) {
-    return switch (reason) {
-      case DISK_FULL, MEMORY_FULL ->
-          "Free some room; what was accepted is kept in memory and written as soon as there is"
-              + " room";
-      case READ_ONLY -> "Give yourself the right to write there, or name another folder";
-      case BUSY -> "Close the other program or try again";
-      case DAMAGED, NOT_A_LIBRARY ->
-          "Nothing was changed; put a backup in its place or name another folder";
-      case NEWER_SCHEMA -> "Update the program";
-      case UNKNOWN_TRIP, AMBIGUOUS_TRIP -> "Look it up in the list of trips";
-      case INPUT_OUTPUT -> "Check the disk and its connection, then try again";
-    };
+  private LibraryException exception(String tried, Path file, String detail, Exception cause) {
+    return new LibraryException(
+        reason,
+        "Could not %s (library %s): expected %s, found %s (%s). %s."
+            .formatted(tried, file, expected, found, detail, advice),
+        cause);
   }
 
   private static @Nullable SQLiteException find(Throwable thrown) {

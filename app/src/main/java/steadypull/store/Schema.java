@@ -19,7 +19,7 @@ final class Schema {
     if (versionOf(handle, file) == NEWEST) {
       return;
     }
-    WriteTransaction.in(
+    Transaction.write(
         handle,
         transaction -> {
           // Asked again: another program may have been quicker before we held the file.

@@ -5,16 +5,28 @@ import org.jdbi.v3.core.HandleCallback;
 import org.jdbi.v3.core.JdbiException;
 
 /**
- * Runs work in one transaction that asks for the writer's place at its beginning, where waiting for
- * another writer helps. Written in SQL: the driver's own way leaves a connection that could not
- * begin in a state from which it does not come back.
+ * Runs work in one transaction. Written in SQL: the driver's own way leaves a connection that could
+ * not begin in a state from which it does not come back.
  */
-final class WriteTransaction {
-  private WriteTransaction() {}
+final class Transaction {
+  private Transaction() {}
 
-  /** Runs the work; all of it is durable afterwards, or nothing of it if anything is thrown. */
-  static <T, X extends Exception> T in(Handle handle, HandleCallback<T, X> work) throws X {
-    handle.execute("begin immediate");
+  /**
+   * Runs work that writes; all of it is durable afterwards, or nothing of it if anything is thrown.
+   * It asks for the writer's place at its beginning, where waiting for another writer helps.
+   */
+  static <T, X extends Exception> T write(Handle handle, HandleCallback<T, X> work) throws X {
+    return in("begin immediate", handle, work);
+  }
+
+  /** Runs work that reads; all its statements see the library as it is at one moment. */
+  static <T, X extends Exception> T read(Handle handle, HandleCallback<T, X> work) throws X {
+    return in("begin deferred", handle, work);
+  }
+
+  private static <T, X extends Exception> T in(
+      String begin, Handle handle, HandleCallback<T, X> work) throws X {
+    handle.execute(begin);
     try {
       T result = work.withHandle(handle);
       handle.execute("commit");

@@ -1,11 +1,7 @@
 package steadypull.store;
 
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -27,9 +23,6 @@ import steadypull.vehicle.VehicleJson;
  */
 public final class TripLibrary implements AutoCloseable {
   private static final Duration BUSY_TIMEOUT = Duration.ofSeconds(5);
-
-  /** How many entries of an imported trip go into one batch. */
-  private static final int IMPORT_BATCH = 10_000;
 
   private final Path file;
   private final Jdbi jdbi;
@@ -92,7 +85,7 @@ public final class TripLibrary implements AutoCloseable {
 
   /** Keeps a vehicle in place of the one of the same name; it is now the last used. */
   public void save(Vehicle vehicle) throws LibraryException {
-    ask(
+    change(
         "save vehicle " + vehicle.name(),
         handle ->
             handle
@@ -110,9 +103,8 @@ public final class TripLibrary implements AutoCloseable {
   TripRecorder begin(NewTrip trip, int mostPending) throws LibraryException {
     Handle handle = handle(jdbi, file);
     try {
-      Inserted inserted = WriteTransaction.in(handle, transaction -> insert(transaction, trip));
-      return new TripRecorder(
-          inserted.id, file, handle, new TripWriter(inserted.tripKey), mostPending);
+      TripRow row = Transaction.write(handle, transaction -> TripRow.insert(transaction, trip));
+      return new TripRecorder(row.id(), file, handle, new TripWriter(row.key()), mostPending);
     } catch (JdbiException e) {
       handle.close();
       throw LibraryFault.of("begin a trip", file, e);
@@ -128,16 +120,13 @@ public final class TripLibrary implements AutoCloseable {
    */
   public String keep(NewTrip trip, Iterable<Sample> samples, long endMicros)
       throws LibraryException {
-    return ask(
+    return change(
         "keep a trip",
-        handle ->
-            WriteTransaction.in(
-                handle,
-                transaction -> {
-                  Inserted inserted = insert(transaction, trip);
-                  writeAll(transaction, new TripWriter(inserted.tripKey), samples, endMicros);
-                  return inserted.id;
-                }));
+        handle -> {
+          TripRow row = TripRow.insert(handle, trip);
+          new TripWriter(row.key()).writeAll(handle, samples, endMicros);
+          return row.id();
+        });
   }
 
   /** The trips, newest first; with a text those that mention it in id, vehicle or label. */
@@ -186,59 +175,13 @@ public final class TripLibrary implements AutoCloseable {
         ask(
             "replay trip " + tripId,
             handle -> {
-              Optional<Long> key = tripKey(handle, tripId);
-              key.ifPresent(found -> new TripReader(handle).replay(found, consumer));
-              return key.isPresent();
+              Optional<TripRow> row = TripRow.find(handle, tripId);
+              row.ifPresent(found -> new TripReader(handle).replay(found.key(), consumer));
+              return row.isPresent();
             });
     if (!isKnown) {
       throw unknownTrip(tripId);
     }
-  }
-
-  private static Inserted insert(Handle handle, NewTrip trip) {
-    String id = freeId(handle, trip.start());
-    handle
-        .createUpdate(Sql.of("insertTrip"))
-        .bind("id", id)
-        .bind("vehicleName", trip.vehicle().name())
-        .bind("vehicleFile", VehicleJson.write(trip.vehicle()))
-        .bind("startEpochMicros", ChronoUnit.MICROS.between(Instant.EPOCH, trip.start()))
-        .bind("label", trip.label())
-        .bind("source", trip.source())
-        .bind("softwareVersion", trip.softwareVersion())
-        .execute();
-    handle.createUpdate(Sql.of("useVehicle")).bind("name", trip.vehicle().name()).execute();
-    return new Inserted(id, tripKey(handle, id).orElseThrow());
-  }
-
-  private static String freeId(Handle handle, Instant start) {
-    SecureRandom random = new SecureRandom();
-    String id = TripId.of(start, random);
-    while (tripKey(handle, id).isPresent()) {
-      id = TripId.of(start, random);
-    }
-    return id;
-  }
-
-  private static void writeAll(
-      Handle handle, TripWriter writer, Iterable<Sample> samples, long endMicros) {
-    TripTally tally = new TripTally();
-    List<TripEntry> batch = new ArrayList<>();
-    for (Sample sample : samples) {
-      TripEntry entry = new TripEntry.OfSample(sample);
-      batch.add(entry);
-      tally.add(entry);
-      if (batch.size() == IMPORT_BATCH) {
-        writer.write(handle, batch, tally, false);
-        batch.clear();
-      }
-    }
-    tally.reach(endMicros);
-    writer.write(handle, batch, tally, true);
-  }
-
-  private static Optional<Long> tripKey(Handle handle, String id) {
-    return handle.createQuery(Sql.of("selectTripKey")).bind("id", id).mapTo(Long.class).findOne();
   }
 
   private LibraryException unknownTrip(String wanted) throws LibraryException {
@@ -268,7 +211,15 @@ public final class TripLibrary implements AutoCloseable {
 
   private <T> T ask(String tried, Function<Handle, T> question) throws LibraryException {
     try {
-      return jdbi.withHandle(question::apply);
+      return jdbi.withHandle(handle -> Transaction.read(handle, question::apply));
+    } catch (JdbiException e) {
+      throw LibraryFault.of(tried, file, e);
+    }
+  }
+
+  private <T> T change(String tried, Function<Handle, T> change) throws LibraryException {
+    try {
+      return jdbi.withHandle(handle -> Transaction.write(handle, change::apply));
     } catch (JdbiException e) {
       throw LibraryFault.of(tried, file, e);
     }
@@ -281,6 +232,4 @@ public final class TripLibrary implements AutoCloseable {
       throw LibraryFault.of("open the library", file, e);
     }
   }
-
-  private record Inserted(String id, long tripKey) {}
 }

@@ -48,11 +48,12 @@ final class TripReader {
   }
 
   private Map<Long, List<Channel>> channels(String prefix) {
+    Map<Long, Channel> all = allChannels();
     Map<Long, List<Channel>> byTrip = new HashMap<>();
     handle
         .createQuery(Sql.of("selectTripChannels"))
         .bind("prefix", prefix)
-        .map((row, context) -> new OfTrip<>(row.getLong("trip_key"), channel(row)))
+        .map((row, context) -> new OfTrip<>(row.getLong(1), known(all, row.getLong(2))))
         .forEach(found -> found.addTo(byTrip));
     return byTrip;
   }
@@ -120,16 +121,21 @@ final class TripReader {
     long time = row.getLong("time_micros");
     String kind = row.getString("kind");
     if (kind == null) {
-      Channel channel = channels.get(row.getLong("channel_key"));
-      if (channel == null) {
-        throw new SQLException("A sample at " + time + " us has a channel that is not in the list");
-      }
+      Channel channel = known(channels, row.getLong("channel_key"));
       return new TripEntry.OfSample(new Sample(channel, time, row.getDouble("value")));
     }
     TripEvent.Kind known =
         TripEvent.Kind.of(kind)
             .orElseThrow(() -> new SQLException("An event has the unknown kind \"" + kind + "\""));
     return new TripEntry.OfEvent(new TripEvent(time, known, row.getString("detail")));
+  }
+
+  private static Channel known(Map<Long, Channel> channels, long key) throws SQLException {
+    Channel channel = channels.get(key);
+    if (channel == null) {
+      throw new SQLException("The channel number " + key + " is not in the list of channels");
+    }
+    return channel;
   }
 
   private static double seconds(long micros) {

@@ -119,7 +119,7 @@ public final class TripRecorder implements AutoCloseable {
 
   private void write(String tried, boolean sealed) throws LibraryException {
     try {
-      WriteTransaction.in(handle, transaction -> writer.write(transaction, pending, tally, sealed));
+      Transaction.write(handle, transaction -> writer.write(transaction, pending, tally, sealed));
     } catch (JdbiException e) {
       isStuck = true;
       writer.rolledBack();

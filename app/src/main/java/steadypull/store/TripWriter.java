@@ -1,5 +1,6 @@
 package steadypull.store;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,8 @@ import steadypull.channel.Sample;
  * thread.
  */
 final class TripWriter {
+  private static final int BATCH = 10_000;
+
   private final long tripKey;
   private Progress durable = new Progress(0, 0, Map.of());
   private Progress written = durable;
@@ -32,6 +35,23 @@ final class TripWriter {
     updateTrip(handle, tally, sealed);
     written = new Progress(written.entries + entries.size(), gaps.size(), keys);
     return entries.size();
+  }
+
+  /** Writes a whole trip and seals it, without holding it in memory. */
+  void writeAll(Handle handle, Iterable<Sample> samples, long endMicros) {
+    TripTally tally = new TripTally();
+    List<TripEntry> batch = new ArrayList<>();
+    for (Sample sample : samples) {
+      TripEntry entry = new TripEntry.OfSample(sample);
+      batch.add(entry);
+      tally.add(entry);
+      if (batch.size() == BATCH) {
+        write(handle, batch, tally, false);
+        batch.clear();
+      }
+    }
+    tally.reach(endMicros);
+    write(handle, batch, tally, true);
   }
 
   void committed() {

@@ -20,6 +20,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.LongStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.jdbi.v3.core.Handle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import steadypull.channel.Channels;
@@ -74,6 +75,38 @@ class LibraryFaultTest {
 
       assertThat(timesOf(library, recorder.tripId())).isEqualTo(timesUpTo(1_000));
       assertThat(library.find(recorder.tripId()).sealed()).isTrue();
+    }
+  }
+
+  // A commit can fail after every row has been written.
+  @Test
+  void aCommitThatFailsAtItsVeryEndIsWrittenAgainWhole() throws LibraryException {
+    try (TripLibrary library = TripLibrary.open(folder);
+        Handle handle =
+            LibraryFile.connect(folder.resolve("library.sqlite"), Duration.ofSeconds(5)).open()) {
+      TripRow row = Transaction.write(handle, it -> TripRow.insert(it, TRIP));
+      TripWriter writer = new TripWriter(row.key());
+      TripTally tally = new TripTally();
+      List<TripEntry> entries =
+          List.of(new TripEntry.OfSample(sample(0)), new TripEntry.OfSample(sample(9_000_000)));
+      entries.forEach(tally::add);
+      assertThatThrownBy(
+              () ->
+                  Transaction.write(
+                      handle,
+                      it -> {
+                        writer.write(it, entries, tally, false);
+                        throw new IllegalStateException("the plug was pulled");
+                      }))
+          .hasMessage("the plug was pulled");
+      writer.rolledBack();
+
+      Transaction.write(handle, it -> writer.write(it, entries, tally, false));
+      writer.committed();
+
+      assertThat(timesOf(library, row.id())).containsExactly(0L, 9_000_000L);
+      assertThat(library.find(row.id()).gaps()).hasSize(1);
+      assertThat(library.find(row.id()).channels()).containsExactly(Channels.ENGINE_COOLANT_TEMP);
     }
   }
 

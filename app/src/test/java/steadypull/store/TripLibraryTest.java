@@ -225,7 +225,7 @@ class TripLibraryTest {
 
   @Test
   void onlyTheOwnerCanReadALibrary() throws Exception {
-    Path fresh = folder.resolve("a/library");
+    Path fresh = folder.resolve("a ?mode=memory #%20/library");
     try (TripLibrary library = TripLibrary.open(fresh)) {
       library.save(WATTLE);
       if (fresh.getFileSystem().supportedFileAttributeViews().contains("posix")) {
