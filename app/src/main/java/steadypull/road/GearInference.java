@@ -13,7 +13,7 @@ import steadypull.vehicle.Rig;
  * <p>n = v / (2 pi r) * 60 * gear * axle while everything is locked. A slipping converter makes the
  * engine turn faster than that, never slower.
  */
-public final class GearInference {
+final class GearInference {
   /** Tyre wear, load and the speedometer's rounding (common practice, no source). */
   private static final double LOWEST_MATCH = 0.96;
 
@@ -30,7 +30,7 @@ public final class GearInference {
   private final OptionalDouble metresPerSecondPerRpm;
 
   /** Knows the driveline of one vehicle; tells nothing if ratios or tyre radius are unknown. */
-  public GearInference(Driveline driveline, Rig rig) {
+  GearInference(Driveline driveline, Rig rig) {
     this.gearRatios = driveline.gearRatios();
     this.metresPerSecondPerRpm =
         driveline.axleRatio().isPresent() && rig.tyreRadiusMetres().isPresent()
@@ -49,7 +49,7 @@ public final class GearInference {
    * @param gear first gear is 1
    * @param slip share of the engine's turns lost in the converter, 0 if locked
    */
-  public record Engaged(int gear, double slip) {}
+  record Engaged(int gear, double slip) {}
 
   /**
    * The gear, or empty if none fits or too little is known. Two gears may fit when the converter
@@ -58,7 +58,7 @@ public final class GearInference {
    * @param engineRpm engine speed, r/min
    * @param metresPerSecond road speed
    */
-  public Optional<Engaged> tell(double engineRpm, double metresPerSecond) {
+  Optional<Engaged> tell(double engineRpm, double metresPerSecond) {
     if (metresPerSecondPerRpm.isEmpty() || metresPerSecond < LOWEST_METRES_PER_SECOND) {
       return Optional.empty();
     }

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * <p>The balance is one of energy over the last seconds, so that the speed in whole km/h is never
  * differentiated. While the engine does not pull, the brakes may: then the grade cannot be told.
  */
-public final class GradeEstimate {
+final class GradeEstimate {
   /** Long enough for 1 km/h steps to cost less than 1 % of grade at 60 km/h, short for a road. */
   private static final double WINDOW_SECONDS = 8;
 
@@ -47,7 +47,7 @@ public final class GradeEstimate {
    * @param wheelKilowatts at the wheels
    * @param metresPerSecond road speed
    */
-  public void accept(
+  void accept(
       double seconds,
       RoadLoad load,
       double engineKilowatts,
@@ -78,13 +78,13 @@ public final class GradeEstimate {
   }
 
   /** Says that the balance broke off: an input is missing. */
-  public void interrupt() {
+  void interrupt() {
     steps.clear();
     lastSeconds = Double.NEGATIVE_INFINITY;
   }
 
   /** The mean grade of the last seconds as a fraction, or empty if it cannot be told. */
-  public OptionalDouble grade(RoadLoad load) {
+  OptionalDouble grade(RoadLoad load) {
     double seconds = steps.stream().mapToDouble(Step::seconds).sum();
     if (seconds < SHORTEST_SECONDS) {
       return OptionalDouble.empty();

@@ -39,7 +39,7 @@ record ChargeAir(CoolingLayout layout) implements HeatBalance {
 
   /** Effectiveness, 0 to 1, of a core with the given transfer units at 0.2 kg/s and 25 m/s. */
   double effectiveness(double transferUnits, Load load) {
-    return -Math.expm1(-transferUnits * load.transferUnitsShare() * wind(load));
+    return 1 - Math.exp(-transferUnits * load.transferUnitsShare() * wind(load));
   }
 
   private double wind(Load load) {

@@ -20,8 +20,8 @@ record ChargeCoolant() implements HeatBalance {
   @Override
   public List<Parameter> parameters() {
     return List.of(
-        Parameter.positive(32_000, 0.4),
-        Parameter.positive(420, 0.5),
+        Parameter.positive(28_000, 0.5),
+        Parameter.positive(300, 0.8),
         Parameter.positive(0.35, 0.5),
         Parameter.free(4, 5));
   }

@@ -19,14 +19,35 @@ final class Ensemble {
   private final DrawSet draws = new DrawSet(DRAWS, 1 + Store.COUNT * DIMENSIONS_PER_STORE);
   private final double[] secondsAhead = HorizonGrid.secondsAhead();
   private final double[] untilSettled = HorizonGrid.untilSettled();
+  private final double[] kept = new double[secondsAhead.length];
+  private final double[] grown = new double[secondsAhead.length];
 
-  /**
-   * The load that a draw sees at a moment ahead.
-   *
-   * <p>Given the seconds ahead and the draw's standard normal number.
-   */
+  Ensemble() {
+    double[] middles = stepMiddles();
+    for (int point = 1; point < secondsAhead.length; point++) {
+      kept[point] = Math.exp(-middles[point] / StoreProcess.DISTURBANCE_SECONDS);
+      grown[point] = Math.sqrt(1 - kept[point] * kept[point]);
+    }
+  }
+
+  /** The load that a draw sees during the step that ends at a point of the grid. */
   interface LoadAhead {
-    Load at(double secondsAhead, double normal);
+    /**
+     * The load.
+     *
+     * @param point index into the horizon grid, 1 or more
+     * @param normal the draw's standard normal number
+     */
+    Load at(int point, double normal);
+  }
+
+  /** Seconds ahead of the middle of every step, by the point at which it ends; the first is 0. */
+  double[] stepMiddles() {
+    double[] middles = new double[secondsAhead.length];
+    for (int point = 1; point < middles.length; point++) {
+      middles[point] = (secondsAhead[point - 1] + secondsAhead[point]) / 2;
+    }
+    return middles;
   }
 
   double[] secondsAhead() {
@@ -64,7 +85,7 @@ final class Ensemble {
         estimates.stream().map(estimate -> middle(estimate, now)).toArray(StoreRunner[]::new);
     for (double step : untilSettled) {
       for (StoreRunner runner : runners) {
-        runner.advance(now, load, 0, step);
+        runner.advance(now, load, 0, 0, step);
       }
     }
     return now;
@@ -75,12 +96,10 @@ final class Ensemble {
     double normal = draws.at(draw, LOAD_DIMENSION);
     record(runners, now, draw, 0, celsius);
     for (int point = 1; point < secondsAhead.length; point++) {
-      double from = secondsAhead[point - 1];
-      double step = secondsAhead[point] - from;
-      double middle = from + step / 2;
-      Load load = loadAhead.at(middle, normal);
+      double step = secondsAhead[point] - secondsAhead[point - 1];
+      Load load = loadAhead.at(point, normal);
       for (StoreRunner runner : runners) {
-        runner.advance(now, load, middle, step);
+        runner.advance(now, load, kept[point], grown[point], step);
       }
       record(runners, now, draw, point, celsius);
     }

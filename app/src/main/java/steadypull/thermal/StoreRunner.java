@@ -40,17 +40,12 @@ final class StoreRunner {
    *
    * @param celsius degC of every store, by {@link Store#index()}; this store's is written
    * @param load what acts during the step
-   * @param secondsAhead middle of the step
+   * @param kept share of the present disturbance that is left by then, 0 to 1
+   * @param grown share of the disturbance to come that is there by then, 0 to 1
    * @param seconds length of the step
    */
-  void advance(double[] celsius, Load load, double secondsAhead, double seconds) {
-    celsius[index] =
-        balance.step(
-            celsius[index], parameters, load, celsius, disturbanceAt(secondsAhead), seconds);
-  }
-
-  private double disturbanceAt(double secondsAhead) {
-    double kept = Math.exp(-secondsAhead / StoreProcess.DISTURBANCE_SECONDS);
-    return disturbance * kept + disturbanceToCome * Math.sqrt(1 - kept * kept);
+  void advance(double[] celsius, Load load, double kept, double grown, double seconds) {
+    double added = disturbance * kept + disturbanceToCome * grown;
+    celsius[index] = balance.step(celsius[index], parameters, load, celsius, added, seconds);
   }
 }

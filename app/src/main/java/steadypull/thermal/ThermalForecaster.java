@@ -1,6 +1,7 @@
 package steadypull.thermal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -149,12 +150,13 @@ public final class ThermalForecaster implements Forecaster {
     Load ahead = assumed.load(held, assumption);
     boolean wanders = !(assumption instanceof Forecast.Assumption.StoppedAtIdle);
     double ceiling = Math.max(ahead.kilowatts(), ceilingKilowatts(held));
+    double[] deviations =
+        Arrays.stream(ensemble.stepMiddles())
+            .map(middle -> wanders ? loadSpread.kilowattsAfter(middle) : 0)
+            .toArray();
     Ensemble.LoadAhead loadAhead =
-        (secondsAhead, normal) -> {
-          if (!wanders) {
-            return ahead;
-          }
-          double moved = ahead.kilowatts() + normal * loadSpread.kilowattsAfter(secondsAhead);
+        (point, normal) -> {
+          double moved = ahead.kilowatts() + normal * deviations[point];
           return maps.moved(
               ahead, Math.clamp(moved, 0, ceiling), ahead.engineRpm(), ahead.metresPerSecond());
         };

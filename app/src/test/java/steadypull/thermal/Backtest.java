@@ -113,6 +113,11 @@ final class Backtest {
 
   /** Share of forecasts whose 80 % band held what was read later; the first two minutes not. */
   Coverage coverage(Channel channel, int horizon) {
+    return coverage(channel, horizon, 1);
+  }
+
+  /** The same if every band had been so many times as wide about its median. */
+  Coverage coverage(Channel channel, int horizon, double factor) {
     int held = 0;
     int below = 0;
     int all = 0;
@@ -126,8 +131,9 @@ final class Backtest {
           && came != null
           && forecasts.get(index) instanceof ChannelForecast.Ready ready) {
         double truth = came + 0.5; // sensors cut down to whole degrees
-        double low = ready.fan().at(1, horizon);
-        double high = ready.fan().at(5, horizon);
+        double median = ready.fan().at(Fan.MEDIAN, horizon);
+        double low = median + factor * (ready.fan().at(1, horizon) - median);
+        double high = median + factor * (ready.fan().at(5, horizon) - median);
         all++;
         held += truth >= low - 0.5 && truth <= high + 0.5 ? 1 : 0;
         below += truth < low - 0.5 ? 1 : 0;

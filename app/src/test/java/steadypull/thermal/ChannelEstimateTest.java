@@ -1,0 +1,91 @@
+package steadypull.thermal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ChannelEstimateTest {
+  private static final double OUTSIDE = 30;
+
+  /** How much coolant and how big a radiator a simulated circuit has. */
+  private record Circuit(double joulesPerKelvin, double wattsPerKelvin) {}
+
+  // Before and after a change: more coolant only delays, a bigger radiator lasts; identification
+  // must tell them apart (4.9 L of 50/50 coolant is worth 18 kJ/K, computed).
+  @ParameterizedTest
+  @CsvSource({"30000, 300", "48000, 300", "30000, 450", "48000, 450"})
+  void heatCapacityAndConductanceAreToldApart(double joulesPerKelvin, double wattsPerKelvin) {
+    double[] found = identified(new Circuit(joulesPerKelvin, wattsPerKelvin), 1500, 7);
+    assertThat(found[0]).isCloseTo(joulesPerKelvin, within(0.15 * joulesPerKelvin));
+    assertThat(found[1]).isCloseTo(wattsPerKelvin, within(0.10 * wattsPerKelvin));
+  }
+
+  @Test
+  void aWildReadingMovesTheTemperatureLittle() {
+    ChannelEstimate estimate = estimate();
+    for (int second = 1; second <= 60; second++) {
+      estimate.advance(second, load(second), around(60), OptionalDouble.of(60));
+    }
+    double before = estimate.celsius();
+    estimate.advance(61, load(61), around(60), OptionalDouble.of(215));
+    assertThat(estimate.celsius()).isCloseTo(before, within(3.0));
+  }
+
+  @Test
+  void afterALongGapTheTemperatureIsTakenAnewAndTheParametersAreKept() {
+    ChannelEstimate estimate = estimate();
+    for (int second = 1; second <= 60; second++) {
+      estimate.advance(second, load(second), around(60), OptionalDouble.of(60));
+    }
+    double[] before = estimate.physical(estimate.state());
+    estimate.advance(400, load(400), around(60), OptionalDouble.of(38));
+    assertThat(estimate.celsius()).isEqualTo(38);
+    assertThat(estimate.physical(estimate.state())).isEqualTo(before);
+  }
+
+  private static double[] identified(Circuit circuit, int seconds, long seed) {
+    Random random = new Random(seed);
+    ChannelEstimate estimate = estimate();
+    double celsius = OUTSIDE + 12;
+    for (int second = 1; second <= seconds; second++) {
+      Load load = load(second);
+      double outlet = celsius + 12;
+      double heat = load.airKilogramsPerSecond() * 1011 * (inlet(second) - outlet);
+      double lost = circuit.wattsPerKelvin() * (celsius - OUTSIDE);
+      celsius += (heat - lost) / circuit.joulesPerKelvin();
+      double shown = Math.floor(celsius + 0.5 + 0.1 * random.nextGaussian());
+      estimate.advance(second, load, around(inlet(second), outlet), OptionalDouble.of(shown));
+    }
+    return estimate.physical(estimate.state());
+  }
+
+  private static ChannelEstimate estimate() {
+    return new ChannelEstimate(Store.CHARGE_COOLANT, new ChargeCoolant(), 0, OUTSIDE);
+  }
+
+  /** Two minutes hard, two minutes easy, at 25 m/s. */
+  private static Load load(int second) {
+    boolean isHard = second / 120 % 2 == 0;
+    return new Load(isHard ? 150 : 40, 2000, 25, isHard ? 380 : 120, isHard ? 0.2 : 0.08, OUTSIDE);
+  }
+
+  private static double inlet(int second) {
+    return second / 120 % 2 == 0 ? 160 : 75;
+  }
+
+  private static double[] around(double celsius) {
+    return around(celsius, celsius);
+  }
+
+  private static double[] around(double inlet, double outlet) {
+    double[] around = new double[Store.COUNT];
+    around[Store.CHARGE_INLET.index()] = inlet;
+    around[Store.CHARGE_AIR.index()] = outlet;
+    return around;
+  }
+}
