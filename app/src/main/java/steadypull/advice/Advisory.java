@@ -24,6 +24,9 @@ final class Advisory {
   /** Another channel takes the lead within a rank only if it is this much sooner (own choice). */
   private static final double SOONER_SECONDS = 15;
 
+  /** As far as forecasts reach. */
+  private static final double NEVER_SECONDS = 600;
+
   /** Within this of the advised speed the driver follows. */
   private static final double FOLLOWS_WITHIN_KM_H = 2.5;
 
@@ -210,15 +213,18 @@ final class Advisory {
 
   private static double secondsLeft(
       RuleWatch watch, Optional<RuleWatch> before, SituationFacts facts) {
-    OptionalDouble seconds =
-        watch
-            .channel()
-            .flatMap(facts::of)
-            .map(ChannelFacts::secondsToLimit)
-            .orElse(OptionalDouble.empty());
     double keepsLead =
         before.flatMap(RuleWatch::channel).equals(watch.channel()) ? SOONER_SECONDS : 0;
-    return seconds.orElse(Double.POSITIVE_INFINITY) - keepsLead;
+    return watch.channel().flatMap(facts::of).map(Advisory::secondsLeft).orElse(NEVER_SECONDS)
+        - keepsLead;
+  }
+
+  /**
+   * Median seconds to the limit; what most likely never reaches it comes later, the likeliest
+   * first.
+   */
+  private static double secondsLeft(ChannelFacts facts) {
+    return facts.secondsToLimit().orElse(NEVER_SECONDS * (2 - facts.probabilityInTime().orElse(0)));
   }
 
   Optional<ChannelFacts> leadFacts(SituationFacts facts) {

@@ -116,10 +116,15 @@ final class EaseWords {
         .orElseGet(() -> then(facts, ease));
   }
 
+  /** Seconds until the median first falls under a limit, between two points by a straight line. */
   private static OptionalDouble firstUnder(Fan fan, double limit) {
     for (int point = 1; point < fan.size(); point++) {
-      if (fan.celsius(Fan.MEDIAN, point) < limit) {
-        return OptionalDouble.of(fan.secondsAhead(point));
+      double before = fan.celsius(Fan.MEDIAN, point - 1);
+      double after = fan.celsius(Fan.MEDIAN, point);
+      if (after < limit) {
+        double share = before > limit ? (before - limit) / (before - after) : 0;
+        double from = fan.secondsAhead(point - 1);
+        return OptionalDouble.of(from + share * (fan.secondsAhead(point) - from));
       }
     }
     return OptionalDouble.empty();
@@ -132,14 +137,21 @@ final class EaseWords {
     if (ease.holdsAt().isPresent() && reaches.isPresent()) {
       return words.text("then.reaches", name, words.limit(facts), words.when(reaches));
     }
-    return ready(ease.eased(), facts.channel()).map(each -> then(name, each, facts)).orElse("");
+    boolean isSure = ease.holdsAt().isEmpty();
+    return ready(ease.eased(), facts.channel())
+        .map(each -> then(name, each, facts, isSure))
+        .orElse("");
   }
 
-  private String then(String name, ChannelForecast.Ready eased, ChannelFacts facts) {
+  private String then(
+      String name, ChannelForecast.Ready eased, ChannelFacts facts, boolean isSure) {
     double hottest = LeastHeadroom.hottest(eased.fan(), AdviceWords.FAR_SECONDS);
     double settles = eased.settlesAtCelsius();
     if (settles >= facts.limit().orElse(Double.POSITIVE_INFINITY)) {
       return words.text("then.rises", name, words.quantities().temperature(hottest));
+    }
+    if (!isSure) {
+      return words.text("then.likely", name, words.quantities().temperature(settles));
     }
     boolean peaks = hottest >= settles + 1 && hottest >= eased.nowCelsius() + 1;
     return words.text(

@@ -190,6 +190,16 @@ class LifeCycleTest {
   }
 
   @Test
+  void theLikeliestLeadsWhereNoneIsLikelyToReach() {
+    var two =
+        new SituationDraft()
+            .may(ENGINE_COOLANT_TEMP, 100, COOLANT_LIMIT, 0.1)
+            .may(CHARGE_AIR_TEMP_OUT, 97, CHARGE_AIR_LIMIT, 0.4);
+    story.lasts(10, two);
+    assertThat(story.line().channel()).contains(CHARGE_AIR_TEMP_OUT);
+  }
+
+  @Test
   void theAdvisoryEasesWhenOnlyTheLesserRemains() {
     story.lasts(10, hotCoolant());
     assertThat(alarms(story.lasts(30, near(100)))).containsExactly("eased charge-air-near-limit");

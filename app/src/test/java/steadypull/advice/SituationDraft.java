@@ -25,6 +25,7 @@ final class SituationDraft {
   private boolean roadAheadKnown;
   private double holdsAt = 200;
   private double riskWhereItDoesNotHold = 0.7;
+  private boolean settlesUnderWhereItDoesNotHold;
   private final Set<Channel> spoiltByEasing = new HashSet<>();
 
   /** How often the model was asked. */
@@ -98,6 +99,13 @@ final class SituationDraft {
     return this;
   }
 
+  /** The model: speeds that do not hold settle just under the limit, with too much risk. */
+  SituationDraft mayWhereItDoesNotHold() {
+    riskWhereItDoesNotHold = 0.4;
+    settlesUnderWhereItDoesNotHold = true;
+    return this;
+  }
+
   /** The model: this channel gets worse at any lower speed, as for want of air. */
   SituationDraft spoiltByEasing(Channel channel) {
     spoiltByEasing.add(channel);
@@ -139,15 +147,15 @@ final class SituationDraft {
       return held;
     }
     double limit = ready.toLimit().get().limitCelsius();
-    return speedHolds && !isSpoilt
-        ? ready(ready.channel(), ready.nowCelsius(), limit - 9, limit, 0.1, OptionalDouble.empty())
+    double now = ready.nowCelsius();
+    OptionalDouble never = OptionalDouble.empty();
+    if (speedHolds && !isSpoilt) {
+      return ready(ready.channel(), now, limit - 9, limit, 0.1, never);
+    }
+    return settlesUnderWhereItDoesNotHold
+        ? ready(ready.channel(), now, limit - 2, limit, riskWhereItDoesNotHold, never)
         : ready(
-            ready.channel(),
-            ready.nowCelsius(),
-            limit + 3,
-            limit,
-            riskWhereItDoesNotHold,
-            OptionalDouble.of(110));
+            ready.channel(), now, limit + 3, limit, riskWhereItDoesNotHold, OptionalDouble.of(110));
   }
 
   private static ChannelForecast.Ready ready(
