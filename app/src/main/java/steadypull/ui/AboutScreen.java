@@ -29,7 +29,8 @@ final class AboutScreen implements Screen {
                 paragraphs,
                 ParkedGeometry.LEFT,
                 ParkedGeometry.MENU_TOP,
-                ParkedGeometry.MENU_WIDTH),
+                ParkedGeometry.MENU_WIDTH,
+                "caution-text"),
             row);
     root.addEventHandler(
         KeyEvent.KEY_PRESSED,

@@ -14,22 +14,31 @@ final class ChoiceRow extends ToggleButton {
   private static final double CORE = 6.5;
   private static final double GAP = 18;
 
-  ChoiceRow(String text, String remark) {
+  private final Label remark = new Label();
+
+  ChoiceRow(String text, String note) {
     getStyleClass().setAll("toggle-button", "press", "choice");
     Circle ring = new Circle(RING);
     Circle core = new Circle(CORE);
     ring.getStyleClass().add("ring");
     core.getStyleClass().add("core");
+    remark.setText(note);
+    remark.getStyleClass().add("remark");
     VBox lines = new VBox(label(text, "caption"));
-    if (!remark.isEmpty()) {
-      lines.getChildren().add(label(remark, "remark"));
+    if (!note.isEmpty()) {
+      lines.getChildren().add(remark);
     }
     lines.setAlignment(Pos.CENTER_LEFT);
     HBox row = new HBox(GAP, new StackPane(ring, core), lines);
     row.setAlignment(Pos.CENTER_LEFT);
     setGraphic(row);
     setMaxWidth(Double.MAX_VALUE);
-    setAccessibleText(remark.isEmpty() ? text : text + ", " + remark);
+    setAccessibleText(note.isEmpty() ? text : text + ", " + note);
+  }
+
+  /** Makes plain that there is no vehicle behind it. */
+  void markSimulated() {
+    remark.getStyleClass().add("simulated");
   }
 
   private static Label label(String text, String styleClass) {

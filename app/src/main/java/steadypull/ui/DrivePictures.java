@@ -1,6 +1,5 @@
 package steadypull.ui;
 
-import atlantafx.base.theme.PrimerLight;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,7 +8,6 @@ import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
-import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.image.PixelFormat;
@@ -67,7 +65,6 @@ public final class DrivePictures {
   }
 
   private BufferedImage draw(DriveSnapshot snapshot, Light light) {
-    Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
     Words words = new Words(locale);
     DriveModel model =
         new DriveModel(words, new QuantityFormat(locale, units), zone, System::nanoTime);

@@ -1,7 +1,9 @@
 package steadypull.ui;
 
+import atlantafx.base.theme.PrimerLight;
 import java.util.Objects;
 import java.util.Optional;
+import javafx.application.Application;
 import javafx.scene.layout.Pane;
 import javafx.scene.transform.Scale;
 
@@ -13,6 +15,7 @@ final class FittedPane extends Pane {
 
   FittedPane() {
     Typeface.load();
+    useBaseTheme();
     getStylesheets().addAll(sheet("tokens.css"), sheet("screens.css"));
     setPrefSize(DriveGeometry.WIDTH, DriveGeometry.HEIGHT);
     setLight(Light.DAY);
@@ -52,6 +55,16 @@ final class FittedPane extends Pane {
           shown.root().setLayoutY((getHeight() - share * DriveGeometry.HEIGHT) / 2);
           shown.setDensity(share);
         });
+  }
+
+  /**
+   * What our own sheets leave open, such as scroll bars and text cursors, follows the base theme.
+   */
+  private static void useBaseTheme() {
+    String theme = new PrimerLight().getUserAgentStylesheet();
+    if (!theme.equals(Application.getUserAgentStylesheet())) {
+      Application.setUserAgentStylesheet(theme);
+    }
   }
 
   private static String sheet(String name) {

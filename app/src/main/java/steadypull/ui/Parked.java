@@ -28,10 +28,12 @@ final class Parked {
   }
 
   /** Paragraphs one under the other. */
-  static VBox prose(List<String> paragraphs, double x, double y, double width) {
+  static VBox prose(
+      List<String> paragraphs, double x, double y, double width, String... styleClasses) {
     VBox prose = new VBox(ParkedGeometry.PROSE_GAP);
     for (String paragraph : paragraphs) {
       Text text = TextRow.text("prose");
+      text.getStyleClass().addAll(styleClasses);
       text.setText(paragraph);
       text.setWrappingWidth(width);
       prose.getChildren().add(text);

@@ -34,6 +34,8 @@ final class PressButton extends Button {
   /** Changes icon and caption. */
   void show(Icon shape, String text) {
     icon.setContent(shape.path());
+    icon.setManaged(shape != Icon.NONE);
+    icon.setVisible(shape != Icon.NONE);
     caption.setText(text);
     setAccessibleText(text);
   }

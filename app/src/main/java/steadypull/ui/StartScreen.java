@@ -31,6 +31,7 @@ final class StartScreen implements Screen {
     this.model = model;
     this.root = Parked.page(words.say("start.title"), words.say("start.subtitle"));
     this.drive = new PressButton(Icon.NONE, words.say("start.drive"), begin).solid();
+    drive.getStyleClass().add("large");
     drive.setId("drive");
     drive.setDefaultButton(true);
     buildVehicles();
@@ -94,7 +95,8 @@ final class StartScreen implements Screen {
             Cautions.before(words),
             ParkedGeometry.BEFORE_LEFT + ParkedGeometry.BEFORE_PAD,
             ParkedGeometry.PROSE_TOP,
-            inner);
+            inner,
+            "caution-text");
     trouble.setWrappingWidth(inner);
     prose.getChildren().add(trouble);
     drive.place(ParkedGeometry.BEFORE_LEFT, driveTop, width, ParkedGeometry.DRIVE_HEIGHT);
@@ -166,6 +168,9 @@ final class StartScreen implements Screen {
     String simulated = port.simulated() ? words.say("start.simulated") : "";
     String separator = simulated.isEmpty() || port.detail().isEmpty() ? "" : ", ";
     ChoiceRow row = new ChoiceRow(port.title(), simulated + separator + port.detail());
+    if (port.simulated()) {
+      row.markSimulated();
+    }
     row.setUserData(port);
     row.setOnAction(_ -> choosePort(port));
     add(row, ports, group);

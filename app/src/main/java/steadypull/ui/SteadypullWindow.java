@@ -1,13 +1,11 @@
 package steadypull.ui;
 
-import atlantafx.base.theme.PrimerLight;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
-import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
@@ -69,7 +67,6 @@ public final class SteadypullWindow {
   }
 
   private void showStage() {
-    Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
     Words words = new Words(settings.locale());
     Shell shell =
         new Shell(

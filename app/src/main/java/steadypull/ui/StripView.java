@@ -118,7 +118,7 @@ final class StripView extends Pane {
   private void placeName(StripPlaces at) {
     name.setWrappingWidth(0);
     double room = at.nameRoom(valueRow.shownWidth());
-    boolean wraps = name.getLayoutBounds().getWidth() > room;
+    boolean wraps = name.getText().contains(" ") && name.getLayoutBounds().getWidth() > room;
     name.setWrappingWidth(wraps ? room : 0);
     name.setX(DriveGeometry.TEXT_LEFT);
     name.setY(at.nameBaseline() - (wraps ? at.wrapLift() : 0));

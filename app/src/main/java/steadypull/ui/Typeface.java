@@ -15,12 +15,15 @@ final class Typeface {
   private static final List<String> FILES = List.of("B612-Regular.ttf", "B612-Bold.ttf");
   private static final double ANY_SIZE = 20;
 
+  private static boolean isLoaded;
+
   private Typeface() {}
 
   /** Makes the typeface known to the toolkit; doing it twice is harmless. */
-  static void load() {
-    if (!Font.getFamilies().contains(FAMILY)) {
+  static synchronized void load() {
+    if (!isLoaded) {
       FILES.forEach(Typeface::load);
+      isLoaded = true;
     }
   }
 

@@ -86,11 +86,14 @@ class DriveStoryTest {
 
   private List<String> texts() {
     return Fx.call(
-        () ->
-            Fx.visible(shell.root()).stream()
-                .filter(Text.class::isInstance)
-                .map(node -> ((Text) node).getText())
-                .toList());
+        () -> {
+          shell.root().applyCss();
+          shell.root().layout();
+          return Fx.visible(shell.root()).stream()
+              .filter(Text.class::isInstance)
+              .map(node -> ((Text) node).getText())
+              .toList();
+        });
   }
 
   @Test

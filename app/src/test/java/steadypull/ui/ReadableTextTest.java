@@ -130,7 +130,11 @@ class ReadableTextTest {
   private static List<Placed> texts(Screen screen) {
     FittedPane root = new FittedPane();
     root.show(screen);
-    new Scene(root).snapshot(null);
+    new Scene(root);
+    root.resize(DriveGeometry.WIDTH, DriveGeometry.HEIGHT);
+    root.applyCss();
+    root.layout();
+    root.layout();
     List<Placed> placed = new ArrayList<>();
     for (Node node : Fx.visible(root)) {
       if (node instanceof Label label) {

@@ -1,0 +1,90 @@
+package steadypull.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.Scene;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Places, scales and light: what the eye relies on to compare strips. */
+class LookTest {
+  private static final Offset<Double> ROUNDING = Offset.offset(1e-9);
+
+  @ParameterizedTest
+  @CsvSource({"06:59, NIGHT", "07:00, DAY", "18:59, DAY", "19:00, NIGHT", "00:00, NIGHT"})
+  void clockTellsDayFromNight(LocalTime time, Light light) {
+    assertThat(LightChoice.BY_CLOCK.at(time)).isEqualTo(light);
+    assertThat(LightChoice.DAY.at(time)).isEqualTo(Light.DAY);
+    assertThat(LightChoice.NIGHT.at(time)).isEqualTo(Light.NIGHT);
+  }
+
+  @Test
+  void calmStripsShareTheRoomEqually() {
+    List<StripSlot> slots = StripSlot.slots(4, false);
+    assertThat(slots).extracting(StripSlot::height).containsOnly(99.5);
+    assertThat(slots.getLast().top() + slots.getLast().height())
+        .isEqualTo(DriveGeometry.STRIPS_BOTTOM);
+  }
+
+  @Test
+  void leadingStripTakesWhatTheOthersLeave() {
+    assertThat(StripSlot.slots(4, true))
+        .extracting(StripSlot::height)
+        .containsExactly(206.0, 64.0, 64.0, 64.0);
+    assertThat(StripSlot.slots(2, true)).extracting(StripSlot::height).containsExactly(342.0, 64.0);
+    assertThat(StripSlot.slots(0, false)).isEmpty();
+  }
+
+  // Equal gaps under different limits must look equal: the window is the same for every channel.
+  @Test
+  void sameHeadroomHasTheSamePlaceInEveryStrip() {
+    StripSlot slot = StripSlot.slots(4, false).getFirst();
+    StripScale coolant = new StripScale(slot, 112);
+    StripScale exhaust = new StripScale(slot, 720);
+    assertThat(coolant.y(112 - 15)).isCloseTo(exhaust.y(720 - 15), ROUNDING);
+    assertThat(coolant.limitY() - slot.top()).isCloseTo(slot.height() / 6, ROUNDING);
+  }
+
+  @Test
+  void valueUnderTheWindowRidesItsEdge() {
+    StripSlot slot = new StripSlot(100, 60, StripSlot.Form.SMALL);
+    StripScale scale = new StripScale(slot, 100);
+    assertThat(scale.y(-30)).isEqualTo(scale.y(20)).isEqualTo(158);
+    assertThat(scale.y(400)).isEqualTo(102);
+  }
+
+  @Test
+  void anyWindowShowsTheWholeScreenInItsShape() {
+    Fx.run(
+        () -> {
+          Words words = new Words(Locale.ENGLISH);
+          FittedPane root = new FittedPane();
+          AboutScreen screen = new AboutScreen(words, () -> {});
+          root.show(screen);
+          new Scene(root, 2560, 1000);
+          root.resize(2560, 1000);
+          root.layout();
+          assertThat(screen.root().getLocalToSceneTransform().getMxx()).isEqualTo(1.25);
+          assertThat(screen.root().getLocalToSceneTransform().getMyy()).isEqualTo(1.25);
+          assertThat(screen.root().getLayoutX()).isEqualTo((2560 - 1600) / 2.0);
+          assertThat(screen.root().getLayoutY()).isZero();
+        });
+  }
+
+  @Test
+  void nameOfTheBundledTypefaceIsTheOneInTheStyleSheets() {
+    Fx.run(
+        () -> {
+          Typeface.load();
+          assertThat(Font.font(Typeface.FAMILY, FontWeight.BOLD, 20).getName())
+              .isEqualTo("B612 Bold");
+        });
+  }
+}
