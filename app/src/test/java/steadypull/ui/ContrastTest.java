@@ -2,10 +2,19 @@ package steadypull.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.paint.Color;
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import steadypull.channel.QuantityFormat;
+import steadypull.channel.UnitSystem;
+import steadypull.drive.DriveSnapshot;
 
 /**
  * Contrast of the tokens, computed by the definition of contrast ratio and relative luminance in
@@ -69,6 +78,54 @@ class ContrastTest {
   @CsvSource({"#000000, 21.0", "#767676, 4.54"})
   void knownPairsHaveTheirKnownContrast(String colour, double known) {
     assertThat(contrast(Color.web(colour), Color.WHITE)).isCloseTo(known, Offset.offset(0.005));
+  }
+
+  // Same source, 1.4.3; on the nodes themselves, so that no rule of a style sheet undoes another.
+  @Test
+  void everyCaptionCanBeReadOnItsButtonInEveryState() {
+    for (Light light : Light.values()) {
+      Moments.all()
+          .forEach(
+              (name, moment) ->
+                  Fx.run(
+                      () ->
+                          buttons(moment, light)
+                              .forEach(button -> assertCaption(name + " " + light, button))));
+    }
+  }
+
+  private static List<PressButton> buttons(DriveSnapshot moment, Light light) {
+    DriveModel model =
+        new DriveModel(
+            new Words(Locale.ENGLISH),
+            new QuantityFormat(Locale.ENGLISH, UnitSystem.METRIC),
+            ZoneOffset.UTC,
+            System::nanoTime);
+    model.show(moment);
+    Runnable nothing = () -> {};
+    FittedPane root = new FittedPane();
+    root.setLight(light);
+    root.show(
+        new DriveScreen(
+            new Words(Locale.ENGLISH),
+            model,
+            new DriveActions(nothing, nothing, nothing, nothing, nothing, nothing),
+            false));
+    new Scene(root);
+    root.applyCss();
+    root.layout();
+    return Fx.visible(root).stream()
+        .filter(PressButton.class::isInstance)
+        .map(PressButton.class::cast)
+        .toList();
+  }
+
+  private static void assertCaption(String where, PressButton button) {
+    Label caption = (Label) button.lookup(".caption");
+    Color ground = (Color) button.getBackground().getFills().getLast().getFill();
+    assertThat(contrast((Color) caption.getTextFill(), ground))
+        .as(where + " " + button.getId())
+        .isGreaterThanOrEqualTo(4.5);
   }
 
   private static double contrast(Light light, Token upper, Token lower) {
