@@ -14,6 +14,7 @@ final class CourseWords {
 
   private static final double SEARCH_STEP_SECONDS = 1;
   private static final double PEAK_CELSIUS = 1;
+  private static final double CHANGE_CELSIUS = 1;
   private static final double SETTLED_CELSIUS = 1.5;
   private static final double NOW_SECONDS = 5;
 
@@ -115,6 +116,9 @@ final class CourseWords {
     }
     if (Math.abs(settled - end) < SETTLED_CELSIUS) {
       return words.say("strip.settles", quantities.temperature(settled));
+    }
+    if (Math.abs(end - now) < CHANGE_CELSIUS) {
+      return words.say("strip.about", quantities.temperature(end));
     }
     return words.say(end >= now ? "strip.rising" : "strip.falling", quantities.temperature(end));
   }

@@ -1,14 +1,14 @@
 package steadypull.ui;
 
 import java.util.List;
-import java.util.OptionalDouble;
-import steadypull.thermal.ChannelForecast;
 
 /** Draws what runs through all strips: the Now line, its dots, and the moment of crossing. */
 final class CrossingPainter {
   private static final double NOTCH_HALF = 9;
   private static final double NOTCH_HEIGHT = 12;
   private static final double OVER_ROAD = 3;
+  private static final double AXIS_END_WIDTH = 88;
+  private static final double AXIS_MINUTE_HALF = 10;
 
   private final Pen pen;
 
@@ -18,8 +18,9 @@ final class CrossingPainter {
 
   void paint(List<PlotStrip> strips, RoadFace road) {
     for (PlotStrip strip : strips) {
-      if (strip.leads()) {
-        secondsToCrossing(strip).ifPresent(seconds -> crossing(strip, road, seconds));
+      if (strip.leads() && strip.face().tone() != Tone.NEUTRAL) {
+        StripLabels.secondsToCrossing(strip.face().state())
+            .ifPresent(seconds -> crossing(strip, road, seconds));
       }
     }
     nowLine(DriveGeometry.STRIPS_TOP, DriveGeometry.STRIPS_BOTTOM);
@@ -40,29 +41,25 @@ final class CrossingPainter {
     pen.dot(Token.INK, Token.SURFACE, DriveGeometry.NOW, StripPainter.nowY(strip), radius);
   }
 
-  /** Seconds until the median meets the limit, if it does so inside the chart. */
-  private static OptionalDouble secondsToCrossing(PlotStrip strip) {
-    if (strip.face().tone() == Tone.NEUTRAL
-        || !(strip.face().state().forecast() instanceof ChannelForecast.Ready ready)
-        || ready.toLimit().isEmpty()
-        || ready.nowCelsius() >= ready.toLimit().get().limitCelsius()) {
-      return OptionalDouble.empty();
-    }
-    OptionalDouble seconds = ready.toLimit().get().seconds();
-    return seconds.isPresent() && seconds.getAsDouble() <= CourseWords.HORIZON_SECONDS
-        ? seconds
-        : OptionalDouble.empty();
-  }
-
   private void crossing(PlotStrip strip, RoadFace road, double seconds) {
     Token token = strip.face().tone().limit();
     double x = StripScale.x(seconds);
     double limit = strip.scale().limitY();
     double ground = RoadScale.of(road).aheadY(seconds) - OVER_ROAD;
     pen.stroke(token, 2, 3, 6);
-    pen.context().strokeLine(x, limit, x, ground - NOTCH_HEIGHT);
+    if (liesOnAxisLabel(x)) {
+      pen.context().strokeLine(x, limit, x, DriveGeometry.STRIPS_BOTTOM);
+      pen.context().strokeLine(x, DriveGeometry.ROAD_TOP, x, ground - NOTCH_HEIGHT);
+    } else {
+      pen.context().strokeLine(x, limit, x, ground - NOTCH_HEIGHT);
+    }
     notch(token, x, limit - 1);
     notch(token, x, ground);
+  }
+
+  private static boolean liesOnAxisLabel(double x) {
+    return x > DriveGeometry.CHART_RIGHT - AXIS_END_WIDTH
+        || Math.abs(x - DriveGeometry.NOW - DriveGeometry.MINUTE) < AXIS_MINUTE_HALF;
   }
 
   private void notch(Token token, double x, double tip) {

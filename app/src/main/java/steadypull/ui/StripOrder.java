@@ -24,10 +24,12 @@ final class StripOrder {
   /**
    * The strips in the order to show.
    *
-   * @param strips in the order wanted, first to run out first
+   * @param given in the order wanted, first to run out first; a strip that has left Holds still
+   *     stands over one that has not, so that the enlarged one is the one that is meant
    * @param nowNanos a clock that does not run backwards
    */
-  List<StripState> arrange(List<StripState> strips, long nowNanos) {
+  List<StripState> arrange(List<StripState> given, long nowNanos) {
+    List<StripState> strips = loudestFirst(given);
     List<Channel> order = strips.stream().map(StripState::channel).toList();
     if (!order.equals(wanted)) {
       wanted = order;
@@ -44,6 +46,21 @@ final class StripOrder {
   /** Whether the top strip is enlarged: when any strip has left Holds. */
   static boolean leads(List<StripState> strips) {
     return strips.stream().anyMatch(strip -> hasLeftHolds(strip.level()));
+  }
+
+  private static List<StripState> loudestFirst(List<StripState> strips) {
+    return strips.stream().sorted(Comparator.comparingInt(strip -> place(strip.level()))).toList();
+  }
+
+  private static int place(StripLevel level) {
+    return switch (level) {
+      case ACT_NOW -> 0;
+      case DERATED -> 1;
+      case ADVISE -> 2;
+      case MAY_REACH -> 3;
+      case HOLDS, LEARNING -> 4;
+      case NO_DATA -> 5;
+    };
   }
 
   private static boolean hasLeftHolds(StripLevel level) {

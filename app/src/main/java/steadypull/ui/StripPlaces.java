@@ -92,9 +92,4 @@ record StripPlaces(double height, StripSlot.Form form) {
   double limitLeft() {
     return form == StripSlot.Form.LEADING ? 284 : 278;
   }
-
-  double limitBaseline(boolean inHatch) {
-    double ceiling = height / 6;
-    return form == StripSlot.Form.LEADING && inHatch ? ceiling - 9 : ceiling + 22;
-  }
 }

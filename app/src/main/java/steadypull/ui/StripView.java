@@ -1,10 +1,12 @@
 package steadypull.ui;
 
+import java.util.Optional;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
+import steadypull.drive.StripState;
 import steadypull.ui.TextRow.Anchor;
 
 /** The texts of one strip; its chart is drawn underneath by {@link PlotView}. */
@@ -37,7 +39,8 @@ final class StripView extends Pane {
 
   private StripSlot slot = new StripSlot(0, 0, StripSlot.Form.CALM);
   private double easedY;
-  private boolean limitInHatch = true;
+  private double limitY;
+  private Optional<StripState> shown = Optional.empty();
 
   StripView() {
     setManaged(false);
@@ -51,6 +54,7 @@ final class StripView extends Pane {
             detailRow, titleRow, heroRow);
     name.setManaged(false);
     backing.setManaged(false);
+    eased.layoutBoundsProperty().addListener(_ -> requestLayout());
     limit.layoutBoundsProperty().addListener(_ -> requestLayout());
     value.layoutBoundsProperty().addListener(_ -> requestLayout());
   }
@@ -91,7 +95,8 @@ final class StripView extends Pane {
   void move(StripFace face, StripSlot place) {
     slot = place;
     easedY = StripLabels.easedBaseline(face.state(), place) - place.top();
-    limitInHatch = StripLabels.limitFitsHatch(face.state());
+    limitY = StripLabels.limitBaseline(face.state(), place) - place.top();
+    shown = Optional.of(face.state());
     setLayoutY(place.top());
     requestLayout();
   }
@@ -103,7 +108,8 @@ final class StripView extends Pane {
     placeValue(at);
     placeName(at);
     noteRow.at((DriveGeometry.NOW + DriveGeometry.CHART_RIGHT) / 2, at.noteBaseline());
-    easedRow.at(DriveGeometry.CHART_RIGHT - 8, easedY);
+    shown.ifPresent(
+        state -> easedRow.at(StripLabels.easedRight(state, easedRow.naturalWidth()), easedY));
     glyph.place(DriveGeometry.STATE_LEFT, at.glyphTop(), at.glyphScale());
     placeState(at);
     placeLimit(at);
@@ -136,10 +142,9 @@ final class StripView extends Pane {
   }
 
   private void placeLimit(StripPlaces at) {
-    double baseline = at.limitBaseline(limitInHatch);
-    limitRow.at(at.limitLeft(), baseline);
+    limitRow.at(at.limitLeft(), limitY);
     backing.setX(at.limitLeft() - 6);
-    backing.setY(baseline - 18);
+    backing.setY(limitY - 18);
     backing.setWidth(limitRow.naturalWidth() + 12);
     backing.setHeight(23);
   }

@@ -12,6 +12,8 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import steadypull.channel.Channels;
+import steadypull.drive.StripState;
 
 /** Places, scales and light: what the eye relies on to compare strips. */
 class LookTest {
@@ -86,5 +88,29 @@ class LookTest {
           assertThat(Font.font(Typeface.FAMILY, FontWeight.BOLD, 20).getName())
               .isEqualTo("B612 Bold");
         });
+  }
+
+  // The label must stay readable where the trace comes down through its usual place.
+  @Test
+  void labelOfTheLimitStandsUnderATraceThatRunsThroughIt() {
+    StripSlot slot = StripSlot.slots(4, false).getFirst();
+    StripState low = Strips.of(Channels.ENGINE_OIL_TEMP, 130).from(97).now(97).to(97).build();
+    StripState near = Strips.of(Channels.ENGINE_OIL_TEMP, 130).from(123).now(123).to(120).build();
+    double usual = StripLabels.limitBaseline(low, slot);
+    double moved = StripLabels.limitBaseline(near, slot);
+    assertThat(usual).isCloseTo(new StripScale(slot, 130).limitY() + 22, ROUNDING);
+    assertThat(moved - 18).isGreaterThan(new StripScale(slot, 130).y(123));
+  }
+
+  @Test
+  void labelOfTheDashedLineStandsBesideTheDropAndNotAcrossIt() {
+    Strips strip = Strips.of(Channels.CHARGE_AIR_TEMP_OUT, 105).from(80).now(92).to(108).eased(91);
+    double free = StripLabels.easedRight(strip.build(), 156);
+    StripState late = strip.reaches(146).build();
+    double drop = StripScale.x(146);
+    assertThat(free).isEqualTo(816);
+    assertThat(StripLabels.easedRight(late, 156)).isLessThan(drop);
+    StripState early = strip.reaches(40).build();
+    assertThat(StripLabels.easedRight(early, 156)).isEqualTo(816);
   }
 }

@@ -73,4 +73,11 @@ class StripOrderTest {
                 List.of(COOLANT, strip(Channels.ENGINE_OIL_TEMP, StripLevel.MAY_REACH))))
         .isTrue();
   }
+
+  @Test
+  void stripThatHasLeftHoldsStandsOverCalmAndSilentOnes() {
+    StripState silent = Strips.of(Channels.CHARGE_AIR_TEMP_OUT, 105).now(99).stale(38).build();
+    StripState mayReach = strip(Channels.ENGINE_OIL_TEMP, StripLevel.MAY_REACH);
+    assertThat(at(1, silent, COOLANT, mayReach)).containsExactly(mayReach, COOLANT, silent);
+  }
 }
