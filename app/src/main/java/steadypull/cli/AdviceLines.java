@@ -21,7 +21,9 @@ final class AdviceLines implements PipelineOutput {
 
   @Override
   public void advice(AdviceEvent event) {
-    out.println(AdviceJson.event(event));
+    if (!event.kind().isResponse()) {
+      out.println(AdviceJson.event(event));
+    }
   }
 
   @Override

@@ -169,12 +169,16 @@ final class DriveLog {
       if (kept != null) {
         kept.keep(entry);
       }
-      observer.entry(entry);
+      if (begun) {
+        observer.entry(entry);
+      }
     }
 
     @Override
     public void advice(AdviceEvent event) {
-      observer.advice(event);
+      if (begun) {
+        observer.advice(event);
+      }
     }
 
     @Override

@@ -4,7 +4,10 @@ import steadypull.advice.AdviceEvent;
 import steadypull.store.TripEntry;
 import steadypull.thermal.Forecast;
 
-/** Takes what the pipeline brings forth, in order, on the pipeline's thread. */
+/**
+ * Takes what the pipeline brings forth, in order, on the pipeline's thread. Entries and advice
+ * belong to a trip; seconds also pass while a live drive still waits for its first reading.
+ */
 public interface PipelineOutput {
 
   /** An entry of the trip: what came in, and what was derived from it. */

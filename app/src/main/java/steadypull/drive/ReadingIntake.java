@@ -45,10 +45,14 @@ final class ReadingIntake {
           new Source(roles.rank(channel, reading.signal().key()), reading.controlUnit());
       if (wins(channel, source, reading.nanoTime())) {
         chosen.put(channel, new Heard(source, reading.nanoTime()));
-        samples.add(new Sample(channel, clock.micros(reading.nanoTime()), reading.value()));
+        samples.add(new Sample(channel, clock.micros(reading.nanoTime()), value(reading)));
       }
     }
     return samples;
+  }
+
+  private double value(Reading reading) {
+    return roles.inChannelUnit(reading.signal().key(), reading.value());
   }
 
   private boolean wins(Channel channel, Source source, long nanoTime) {

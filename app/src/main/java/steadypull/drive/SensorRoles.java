@@ -2,11 +2,13 @@ package steadypull.drive;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
+import steadypull.channel.UnitConversion;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.SignalSource;
 import steadypull.vehicle.Vehicle;
@@ -20,11 +22,13 @@ final class SensorRoles {
   private final Map<String, List<Channel>> channelsBySignal = new LinkedHashMap<>();
   private final Map<Channel, List<String>> signalsByChannel = new LinkedHashMap<>();
 
+  private final Map<String, UnitConversion> conversions = new HashMap<>();
+
   SensorRoles(Vehicle vehicle) {
     for (VehicleSignal signal : vehicle.signals()) {
-      feed(
-          new Channel(signal.channelId(), signal.unit()),
-          "22.%04X.%d".formatted(signal.identifier(), signal.firstBit()));
+      feed(signal.channel(), keyOf(signal));
+      UnitConversion.between(signal.unit(), signal.channel().unit())
+          .ifPresent(conversion -> conversions.put(keyOf(signal), conversion));
     }
     for (SignalSource source : vehicle.sources()) {
       Channels.find(source.channelId()).ifPresent(channel -> feed(channel, source.signalKey()));
@@ -55,6 +59,16 @@ final class SensorRoles {
     feed(Channels.FUEL_RATE, "01.5E");
     feed(Channels.GEAR, "01.A4.1");
     feed(Channels.MODULE_VOLTAGE, "01.42");
+  }
+
+  private static String keyOf(VehicleSignal signal) {
+    return "22.%04X.%d".formatted(signal.identifier(), signal.firstBit());
+  }
+
+  /** A signal's value in the unit of its channel; a vehicle's own signal may be in another. */
+  double inChannelUnit(String signalKey, double value) {
+    UnitConversion conversion = conversions.get(signalKey);
+    return conversion == null ? value : conversion.apply(value);
   }
 
   /** Later calls for the same channel add sources of lower rank. */

@@ -20,8 +20,8 @@ class LinkMeterTest {
       hear(Channels.ENGINE_SPEED, tenth * 100_000L);
     }
 
-    assertThat(meter.summary(10_000_000, latest).samplesPerSecond()).isEqualTo(10);
-    assertThat(meter.summary(14_900_000, latest).samplesPerSecond()).isZero();
+    assertThat(meter.summary(9_950_000, latest).samplesPerSecond()).isEqualTo(10);
+    assertThat(meter.summary(14_950_000, latest).samplesPerSecond()).isZero();
   }
 
   @Test

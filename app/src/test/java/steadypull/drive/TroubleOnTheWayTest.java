@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import steadypull.advice.AdviceEvent;
@@ -105,7 +106,7 @@ class TroubleOnTheWayTest {
                       lost.complete(snapshot);
                     }
                   });
-      DriveSnapshot told = lost.orTimeout(60, java.util.concurrent.TimeUnit.SECONDS).join();
+      DriveSnapshot told = lost.orTimeout(60, TimeUnit.SECONDS).join();
       session.close();
 
       assertThat(told.link().detail()).contains("/dev/ttyUSB97").contains("no such port");
@@ -146,8 +147,7 @@ class TroubleOnTheWayTest {
       RunningDrive drive =
           demo.desk()
               .begin(
-                  DemoDrives.request("demo:cool-day?speed=100", end),
-                  new MarkAtFirstSecond(heard, session));
+                  DemoDrives.request("demo:cool-day?speed=100", end), new MarkOnce(heard, session));
       session.complete(drive);
       drive.outcome().join();
     }
@@ -162,9 +162,11 @@ class TroubleOnTheWayTest {
     return heard.seconds.stream().map(each -> each.link().state()).distinct().toList();
   }
 
-  /** Presses "Mark" once, as soon as the drive is under way. */
-  private record MarkAtFirstSecond(Heard heard, CompletableFuture<DriveSession> session)
+  /** Presses "Mark" once, when the drive is under way. */
+  private record MarkOnce(Heard heard, CompletableFuture<DriveSession> session)
       implements PipelineOutput {
+    private static final int WAITED_SECONDS = 10;
+
     @Override
     public void entry(TripEntry entry) {
       heard.entry(entry);
@@ -177,10 +179,10 @@ class TroubleOnTheWayTest {
 
     @Override
     public void second(DriveSnapshot snapshot) {
-      if (heard.seconds.isEmpty()) {
+      heard.second(snapshot);
+      if (heard.seconds.size() == WAITED_SECONDS) {
         session.join().mark();
       }
-      heard.second(snapshot);
     }
   }
 }
