@@ -102,13 +102,13 @@ final class AdviceWords {
   }
 
   String back(ChannelFacts facts, boolean hasBeenOver, double secondsDerated) {
-    String settles =
+    String name = channel(facts.channel());
+    String reason =
         facts
             .forecast()
             .map(each -> quantities.temperature(each.settlesAtCelsius()))
-            .orElseGet(() -> quantities.temperature(facts.value().orElse(0)));
-    String reason =
-        text(hasBeenOver ? "back.under" : "back.settles", channel(facts.channel()), settles);
+            .map(settles -> text(hasBeenOver ? "back.under" : "back.settles", name, settles))
+            .orElseGet(() -> text("back.now", name, now(facts)));
     return secondsDerated < 1
         ? reason
         : reason + " " + text("back.derated", quantities.whole(secondsDerated));

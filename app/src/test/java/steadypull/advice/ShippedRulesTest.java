@@ -64,6 +64,26 @@ class ShippedRulesTest {
     assertThat(words(story.lasts(10, draft))).contains("raised charge-air-near-limit");
   }
 
+  /** A vehicle that tells too little for a forecast is still told what it can read itself. */
+  @Test
+  void aChannelOverItsLimitIsSaidWithoutAnyForecast() {
+    var draft =
+        new SituationDraft()
+            .learning(CHARGE_AIR_TEMP_OUT)
+            .with(CHARGE_AIR_TEMP_OUT, CHARGE_AIR_LIMIT);
+    assertThat(words(story.lasts(10, draft))).contains("raised charge-air-near-limit");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
+  }
+
+  @Test
+  void aChannelUnderItsLimitIsNotSaidWithoutAForecast() {
+    var draft =
+        new SituationDraft()
+            .learning(CHARGE_AIR_TEMP_OUT)
+            .with(CHARGE_AIR_TEMP_OUT, CHARGE_AIR_LIMIT - 1);
+    assertThat(story.lasts(60, draft)).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource({
     "engine_coolant_temp, 112, coolant",
