@@ -3,6 +3,7 @@ package steadypull;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import steadypull.adapter.link.LinkException;
 import steadypull.cli.DemoDesk;
@@ -26,9 +27,14 @@ final class DemoBench implements DemoDesk {
   private static PortChoice choice(Scenario scenario) {
     return new PortChoice(
         PREFIX + scenario.name() + "?speed=" + CHOICE_SPEED,
-        scenario.name(),
+        title(scenario.name()),
         scenario.sentence(),
         true);
+  }
+
+  /** {@code long-hot-grade} reads "Long hot grade". */
+  private static String title(String name) {
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1).replace('-', ' ');
   }
 
   private static Optional<String> vehicleFile(String address) {

@@ -16,6 +16,9 @@ public final class QuantityFormat {
   private static final double KILOGRAMS_PER_POUND = 0.45359237;
   private static final double FAHRENHEIT_PER_KELVIN = 1.8;
 
+  /** The mathematical minus sign, as wide as a plus; a hyphen is hard to see at a glance. */
+  private static final char MINUS = '\u2212';
+
   private final Locale locale;
   private final UnitSystem system;
 
@@ -100,13 +103,14 @@ public final class QuantityFormat {
   /** A grade with one decimal and no unit: {@code 5.0}. */
   public String gradeDigits(double percent) {
     // Rounded first: a road that is level to one decimal has no sign, in whatever digits it prints.
-    return String.format(locale, "%.1f", Math.round(percent * 10) / 10.0);
+    String text = String.format(locale, "%.1f", Math.round(percent * 10) / 10.0);
+    return text.replace('-', MINUS);
   }
 
   /** A whole number. */
   public String whole(double value) {
     long rounded = Math.round(value);
-    return String.format(locale, "%d", rounded);
+    return String.format(locale, "%d", rounded).replace('-', MINUS);
   }
 
   /** A time to come as {@code m:ss}, never below 0:05. */

@@ -38,14 +38,17 @@ final class TerminalDrive {
   int run(String port, String vehicle) throws Exception {
     main.out().println("No display was found, so this drive runs in the terminal.");
     main.out().flush();
+    // Made before the drive: when Ctrl-C ends it, no toolkit can be started any more.
+    DrivePictures pictures =
+        new DrivePictures(main.locale(), main.format().system(), ZoneId.systemDefault());
     Watching watching = new Watching(new DriveProgress(main.out(), main.format()));
     DriveRequest request =
         new DriveRequest(port, vehicle, "", Pace.POLITE, DriveEnd.withScenario());
     RunningDrive drive = drives.begin(request, watching);
-    return StoppableDrive.await(drive, outcome -> report(outcome, watching));
+    return StoppableDrive.await(drive, outcome -> report(outcome, pictures, watching));
   }
 
-  private int report(DriveOutcome outcome, Watching watching) {
+  private int report(DriveOutcome outcome, DrivePictures pictures, Watching watching) {
     outcome.lastTrouble().ifPresent(main.err()::println);
     if (outcome.tripId().isEmpty()) {
       main.err().println("Nothing was heard from the vehicle, so no trip was kept.");
@@ -53,7 +56,7 @@ final class TerminalDrive {
     }
     main.out().printf("Recorded as trip %s in %s.%n", outcome.tripId().get(), main.libraryFolder());
     try {
-      paint(watching.moments());
+      paint(pictures, watching.moments());
     } catch (IOException unwritable) {
       main.err().println("Could not write the pictures: " + Explanation.of(unwritable));
       return 1;
@@ -63,9 +66,8 @@ final class TerminalDrive {
     return 0;
   }
 
-  private void paint(Map<AdviceLine.State, DriveSnapshot> moments) throws IOException {
-    DrivePictures pictures =
-        new DrivePictures(main.locale(), main.format().system(), ZoneId.systemDefault());
+  private void paint(DrivePictures pictures, Map<AdviceLine.State, DriveSnapshot> moments)
+      throws IOException {
     Path folder = main.libraryFolder().resolve("pictures").toAbsolutePath();
     List<Path> written = new ArrayList<>();
     for (Map.Entry<AdviceLine.State, DriveSnapshot> moment : moments.entrySet()) {

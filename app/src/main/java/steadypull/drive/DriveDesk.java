@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 /** Where a drive begins: what can be opened, by whom, and the opening itself. Any thread. */
 public interface DriveDesk {
 
-  /** Ports found on this machine and simulated ones, real ones first. */
+  /** Ports found on this machine and simulated ones, the likeliest for an adapter first. */
   List<PortChoice> ports();
 
   /** Names of the vehicles in the library, last used first. */

@@ -53,8 +53,11 @@ public final class LiveDrives implements DriveDesk {
 
   @Override
   public List<PortChoice> ports() {
-    List<PortChoice> choices = new ArrayList<>(serialPorts());
+    List<PortChoice> serial = serialPorts();
+    List<PortChoice> choices = new ArrayList<>(serial);
+    choices.removeIf(LiveDrives::isOnBoard);
     offers.forEach(offer -> choices.addAll(offer.choices()));
+    serial.stream().filter(LiveDrives::isOnBoard).forEach(choices::add);
     return List.copyOf(choices);
   }
 
@@ -95,6 +98,11 @@ public final class LiveDrives implements DriveDesk {
             observer);
     drive.start();
     return drive;
+  }
+
+  /** A serial port soldered to the machine: hardly ever has an adapter on it. */
+  private static boolean isOnBoard(PortChoice port) {
+    return port.address().matches("/dev/ttyS\\d+");
   }
 
   /** The serial ports of this machine. */

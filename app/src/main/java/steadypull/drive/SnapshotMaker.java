@@ -77,7 +77,8 @@ final class SnapshotMaker {
         parts.traces().of(channel),
         forecast,
         eased(parts, line, channel),
-        level(parts, forecast));
+        level(parts, forecast),
+        powerCut(parts.derate(), channel));
   }
 
   /** Degrees a minute over the coming half minute of the median. */
@@ -99,6 +100,12 @@ final class SnapshotMaker {
         .of(channel)
         .filter(ChannelForecast.Ready.class::isInstance)
         .map(each -> ((ChannelForecast.Ready) each).fan());
+  }
+
+  private static OptionalDouble powerCut(Derate derate, Channel channel) {
+    return derate instanceof Derate.Active active && active.cause().equals(channel)
+        ? OptionalDouble.of(active.cutPercent())
+        : OptionalDouble.empty();
   }
 
   private static StripState.StripLevel level(Parts parts, ChannelForecast forecast) {

@@ -19,6 +19,8 @@ import steadypull.vehicle.Limit;
  * @param forecast what comes
  * @param eased the fan if the advice is followed; only on the leading strip
  * @param level how near it is
+ * @param powerCutPercent percentage points of torque that are being cut because of it; empty unless
+ *     derated
  */
 public record StripState(
     Channel channel,
@@ -29,7 +31,8 @@ public record StripState(
     Trace trace,
     ChannelForecast forecast,
     Optional<Fan> eased,
-    StripLevel level) {
+    StripLevel level,
+    OptionalDouble powerCutPercent) {
 
   /** How near a strip is to its limit; each level has its own glyph. */
   public enum StripLevel {

@@ -14,6 +14,9 @@ final class ChoiceRow extends ToggleButton {
   private static final double CORE = 6.5;
   private static final double GAP = 18;
 
+  /** What the ring, the gap and the padding of 20 px on both sides leave of a column. */
+  private static final double REMARK_WIDTH = ParkedGeometry.COLUMN_WIDTH - 2 * RING - GAP - 46;
+
   private final Label remark = new Label();
 
   ChoiceRow(String text, String note) {
@@ -24,6 +27,8 @@ final class ChoiceRow extends ToggleButton {
     core.getStyleClass().add("core");
     remark.setText(note);
     remark.getStyleClass().add("remark");
+    remark.setWrapText(true);
+    remark.setPrefWidth(REMARK_WIDTH);
     VBox lines = new VBox(label(text, "caption"));
     if (!note.isEmpty()) {
       lines.getChildren().add(remark);
@@ -33,6 +38,7 @@ final class ChoiceRow extends ToggleButton {
     row.setAlignment(Pos.CENTER_LEFT);
     setGraphic(row);
     setMaxWidth(Double.MAX_VALUE);
+    setMinHeight(ParkedGeometry.ROW_HEIGHT);
     setAccessibleText(note.isEmpty() ? text : text + ", " + note);
   }
 

@@ -24,6 +24,12 @@ final class HeroWords {
   record Hero(String title, String figure, String unit) {}
 
   Hero hero(StripState strip) {
+    if (strip.level() == StripLevel.DERATED && strip.powerCutPercent().isPresent()) {
+      return new Hero(
+          words.say("strip.derated"),
+          quantities.whole(strip.powerCutPercent().getAsDouble()),
+          words.say("strip.unitPercent"));
+    }
     OptionalDouble headroom = headroom(strip);
     if (headroom.isEmpty()) {
       return new Hero(words.say(fallbackTitle(strip.level())), "", "");

@@ -1,5 +1,6 @@
 package steadypull.ui;
 
+import java.util.List;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleGroup;
@@ -66,8 +67,18 @@ final class StartScreen implements Screen {
             });
     newVehicle.setManaged(false);
     newVehicle.resizeRelocate(
-        ParkedGeometry.LEFT, footTop(), ParkedGeometry.COLUMN_WIDTH, ParkedGeometry.ROW_HEIGHT);
-    root.getChildren().addAll(scroll(vehicles, ParkedGeometry.LEFT), newVehicle);
+        ParkedGeometry.LEFT,
+        ParkedGeometry.LIST_TOP,
+        ParkedGeometry.COLUMN_WIDTH,
+        ParkedGeometry.ROW_HEIGHT);
+    double listTop = ParkedGeometry.LIST_TOP + ParkedGeometry.ROW_HEIGHT + ParkedGeometry.ROW_GAP;
+    VBox note =
+        Parked.prose(
+            List.of(words.say("start.limits")),
+            ParkedGeometry.LEFT,
+            footTop(),
+            ParkedGeometry.COLUMN_WIDTH);
+    root.getChildren().addAll(newVehicle, scroll(vehicles, ParkedGeometry.LEFT, listTop), note);
   }
 
   private void buildPorts(Runnable lookAgain) {
@@ -80,7 +91,8 @@ final class StartScreen implements Screen {
         ParkedGeometry.COLUMN_WIDTH,
         ParkedGeometry.ROW_HEIGHT);
     portNote.setWrappingWidth(ParkedGeometry.COLUMN_WIDTH);
-    root.getChildren().addAll(scroll(ports, ParkedGeometry.PORT_LEFT), look);
+    root.getChildren()
+        .addAll(scroll(ports, ParkedGeometry.PORT_LEFT, ParkedGeometry.LIST_TOP), look);
   }
 
   private void buildBefore() {
@@ -123,17 +135,14 @@ final class StartScreen implements Screen {
     return ParkedGeometry.BOTTOM - ParkedGeometry.ROW_HEIGHT;
   }
 
-  private static ScrollPane scroll(VBox rows, double x) {
+  private static ScrollPane scroll(VBox rows, double x, double top) {
     ScrollPane scroll = new ScrollPane(rows);
     scroll.getStyleClass().add("list");
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setManaged(false);
     scroll.resizeRelocate(
-        x,
-        ParkedGeometry.LIST_TOP,
-        ParkedGeometry.COLUMN_WIDTH,
-        footTop() - ParkedGeometry.ROW_GAP - ParkedGeometry.LIST_TOP);
+        x, top, ParkedGeometry.COLUMN_WIDTH, footTop() - ParkedGeometry.ROW_GAP - top);
     return scroll;
   }
 
@@ -166,7 +175,7 @@ final class StartScreen implements Screen {
 
   private void addPort(PortChoice port, ToggleGroup group) {
     String simulated = port.simulated() ? words.say("start.simulated") : "";
-    String separator = simulated.isEmpty() || port.detail().isEmpty() ? "" : ", ";
+    String separator = simulated.isEmpty() || port.detail().isEmpty() ? "" : " ";
     ChoiceRow row = new ChoiceRow(port.title(), simulated + separator + port.detail());
     if (port.simulated()) {
       row.markSimulated();
@@ -183,7 +192,6 @@ final class StartScreen implements Screen {
 
   private static void add(ChoiceRow row, VBox rows, ToggleGroup group) {
     row.setToggleGroup(group);
-    row.setMinHeight(ParkedGeometry.ROW_HEIGHT);
     rows.getChildren().add(row);
   }
 

@@ -26,7 +26,7 @@ class QuantityFormatTest {
   @Test
   void imperialConvertsPlacesAndDifferencesEachInItsWay() {
     assertThat(IMPERIAL.temperature(100)).isEqualTo("212°");
-    assertThat(IMPERIAL.temperatureDigits(-40)).isEqualTo("-40");
+    assertThat(IMPERIAL.temperatureDigits(-40)).isEqualTo("\u221240");
     assertThat(IMPERIAL.temperatureDifference(10)).isEqualTo("18°");
     assertThat(IMPERIAL.outsideTemperature(37.8)).isEqualTo("100 °F");
     assertThat(IMPERIAL.speed(104.60736)).isEqualTo("65 mph");
@@ -51,7 +51,7 @@ class QuantityFormatTest {
   @Test
   void gradesKeepOneDecimalAndTheirSign() {
     assertThat(METRIC.gradeDigits(5)).isEqualTo("5.0");
-    assertThat(METRIC.gradeDigits(-6.25)).isEqualTo("-6.2");
+    assertThat(METRIC.gradeDigits(-6.25)).isEqualTo("\u22126.2");
     assertThat(new QuantityFormat(Locale.GERMANY, UnitSystem.METRIC).gradeDigits(4.96))
         .isEqualTo("5,0");
   }

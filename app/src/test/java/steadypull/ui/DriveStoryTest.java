@@ -112,7 +112,7 @@ class DriveStoryTest {
 
   @Test
   void simulatedPortSaysSo() {
-    assertThat(texts()).contains("simulated, an invented tow");
+    assertThat(texts()).contains("Simulated. an invented tow");
   }
 
   @Test

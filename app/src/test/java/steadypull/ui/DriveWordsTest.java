@@ -146,7 +146,8 @@ class DriveWordsTest {
             heard.trace(),
             heard.forecast(),
             Optional.empty(),
-            StripLevel.NO_DATA);
+            StripLevel.NO_DATA,
+            OptionalDouble.empty());
     StripFace face = new StripWords(words, metric).face(never, Moments.calm());
     assertThat(face.value()).isEqualTo(RoadFace.UNKNOWN);
     assertThat(face.detail()).isEqualTo("not heard yet");

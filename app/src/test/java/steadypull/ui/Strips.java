@@ -97,7 +97,8 @@ final class Strips {
         earlier(strip.trace(), seconds),
         new ChannelForecast.NoData(strip.channel(), seconds),
         Optional.empty(),
-        StripLevel.NO_DATA);
+        StripLevel.NO_DATA,
+        OptionalDouble.empty());
   }
 
   private static Trace earlier(Trace trace, double seconds) {
@@ -121,7 +122,8 @@ final class Strips {
         trace(),
         forecast(),
         eased.isPresent() ? Optional.of(fan(eased.getAsDouble(), 40)) : Optional.empty(),
-        level);
+        level,
+        level == StripLevel.DERATED ? OptionalDouble.of(11) : OptionalDouble.empty());
   }
 
   private ChannelForecast forecast() {
