@@ -17,7 +17,7 @@ public interface DriveDesk {
    *
    * @param address what to open, see {@link PortChoice}
    * @param vehicleName name of the vehicle; one that the library does not know is created with
-   *     cautious default limits, a simulated one with its own
+   *     cautious default limits. A simulated drive is always its own vehicle's
    * @param onSnapshot takes every snapshot, on the pipeline's thread
    * @throws DriveException if the address is malformed or the library cannot be written
    */

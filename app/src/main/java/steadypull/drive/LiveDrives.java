@@ -74,8 +74,9 @@ public final class LiveDrives implements DriveDesk {
   @Override
   public DriveSession open(String address, String vehicleName, Consumer<DriveSnapshot> onSnapshot)
       throws DriveException {
-    DriveRequest request =
-        new DriveRequest(address, vehicleName, "", Pace.POLITE, DriveEnd.never());
+    // A simulated drive from the window is its own vehicle's: it leaves the user's as they are.
+    String name = isSimulated(address) ? usualVehicle(address).orElse(vehicleName) : vehicleName;
+    DriveRequest request = new DriveRequest(address, name, "", Pace.POLITE, DriveEnd.never());
     return begin(request, new SnapshotsOnly(onSnapshot));
   }
 
@@ -120,6 +121,10 @@ public final class LiveDrives implements DriveDesk {
    */
   public static PortFinding probe(String address, List<LinkOffer> offers) throws DriveException {
     return PortProbe.probe(port(address, offers).source());
+  }
+
+  private boolean isSimulated(String address) throws DriveException {
+    return port(address, offers).offer().isPresent();
   }
 
   /**

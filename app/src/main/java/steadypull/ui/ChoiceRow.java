@@ -7,6 +7,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Circle;
+import javafx.scene.text.Text;
 
 /** One of several choices: a ring, a caption, a remark. */
 final class ChoiceRow extends ToggleButton {
@@ -17,7 +18,7 @@ final class ChoiceRow extends ToggleButton {
   /** What the ring, the gap and the padding of 20 px on both sides leave of a column. */
   private static final double REMARK_WIDTH = ParkedGeometry.COLUMN_WIDTH - 2 * RING - GAP - 46;
 
-  private final Label remark = new Label();
+  private final Text remark = TextRow.text("remark");
 
   ChoiceRow(String text, String note) {
     getStyleClass().setAll("toggle-button", "press", "choice");
@@ -26,9 +27,7 @@ final class ChoiceRow extends ToggleButton {
     ring.getStyleClass().add("ring");
     core.getStyleClass().add("core");
     remark.setText(note);
-    remark.getStyleClass().add("remark");
-    remark.setWrapText(true);
-    remark.setPrefWidth(REMARK_WIDTH);
+    remark.setWrappingWidth(REMARK_WIDTH);
     VBox lines = new VBox(label(text, "caption"));
     if (!note.isEmpty()) {
       lines.getChildren().add(remark);

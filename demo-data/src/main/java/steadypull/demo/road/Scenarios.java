@@ -43,7 +43,7 @@ public final class Scenarios {
   private static final Scenario LONG_HOT_GRADE =
       new Scenario(
           "long-hot-grade",
-          "A heavy trailer goes up the Kestrel Range at 38 degC until the engine takes power away.",
+          "A heavy trailer climbs the Kestrel Range at 38 °C until the engine cuts power.",
           Duration.ofMinutes(17),
           "Wattle 2",
           "wattle-2.json",
@@ -57,7 +57,7 @@ public final class Scenarios {
   private static final Scenario COOL_DAY =
       new Scenario(
           "cool-day",
-          "The same trailer goes up the same road at 12 degC and nothing comes near its limit.",
+          "The same climb at 12 °C, with nothing near its limit.",
           Duration.ofMinutes(17),
           "Wattle 2",
           "wattle-2.json",
@@ -71,8 +71,7 @@ public final class Scenarios {
   private static final Scenario DYNO_PULL =
       new Scenario(
           "dyno-pull",
-          "A smaller engine holds 390 N.m on a chassis dynamometer until its charge air is too"
-              + " hot.",
+          "A smaller engine pulls on a dynamometer until its charge air is too hot.",
           Duration.ofSeconds(200),
           "Wattle 1",
           "wattle-1.json",
