@@ -18,6 +18,7 @@ import steadypull.drive.PortChoice;
 final class DemoBench implements DemoDesk {
   private static final String PREFIX = "demo:";
   private static final int CHOICE_SPEED = 20;
+  private static final int LAST_PORT = 65_535;
 
   LinkOffer offer() {
     List<PortChoice> choices = DemoWorld.scenarios().stream().map(DemoBench::choice).toList();
@@ -88,7 +89,12 @@ final class DemoBench implements DemoDesk {
           "Could not serve at \"%s\": expected pty or tcp:PORT, such as tcp:35000; tcp:0 chooses a port."
               .formatted(place));
     }
-    return Integer.parseInt(place.substring("tcp:".length()));
+    int port = Integer.parseInt(place.substring("tcp:".length()));
+    if (port > LAST_PORT) {
+      throw new IOException(
+          "Could not serve at \"%s\": expected a port from 0 to %d.".formatted(place, LAST_PORT));
+    }
+    return port;
   }
 
   private record Offered(String address, Runnable ending) implements Serving {

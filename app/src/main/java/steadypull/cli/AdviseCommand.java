@@ -1,5 +1,6 @@
 package steadypull.cli;
 
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,25 +27,28 @@ import steadypull.vehicle.Vehicle;
 @Command(
     name = "advise",
     mixinStandardHelpOptions = true,
-    description = {
-      "Runs a trip of the library, or a trip table, through the forecaster and the rules exactly"
-          + " as",
-      "the live drive would, and prints what would have been said as JSON lines."
-    })
+    header = "Says what would have been said on a trip, as JSON lines.",
+    description =
+        "Runs a trip of the library, or a trip table, through the forecaster and the rules exactly"
+            + " as the live drive would; no sample is seen before its time.")
 final class AdviseCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
   @Parameters(paramLabel = "FILE.csv|TRIP", description = "A trip table, or the id of a trip.")
   private String what = "";
 
-  @Option(names = "--vehicle", paramLabel = "NAME", description = "Judges as for this vehicle.")
+  @Option(
+      names = "--vehicle",
+      paramLabel = "NAME",
+      converter = PlainText.Name.class,
+      description = "Judges as for this vehicle of the library.")
   private @Nullable String vehicle;
 
   @Option(
       names = "--limit",
       paramLabel = "id=value",
       converter = LimitOption.class,
-      description = "A thermal limit in degC, in place of the vehicle's.")
+      description = "A limit in degC, in place of the vehicle's.")
   private List<Limit> limits = new ArrayList<>();
 
   @Option(names = "--rig", paramLabel = "RIG.json", description = "What was towed.")
@@ -59,28 +63,35 @@ final class AdviseCommand implements Callable<Integer> {
   @Option(
       names = "--forecasts",
       paramLabel = "SECONDS",
-      description = "Also prints the forecasts, every so many seconds of the trip.")
+      converter = ForecastInterval.class,
+      description = "Also prints the forecasts, every so many seconds.")
   private @Nullable Integer forecastSeconds;
 
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
-    requireSensibleInterval();
-    Path file = Path.of(what);
-    RuleSet inForce = rules == null ? RuleSet.shipped() : RuleSet.load(rules);
-    long endMicros = Files.exists(file) ? table(main, inForce, file) : trip(main, inForce);
+    RuleSet inForce = rules == null ? RuleSet.shipped() : loaded(rules);
+    long endMicros = isTable(what) ? table(main, inForce, Path.of(what)) : trip(main, inForce);
     main.out().println(AdviceJson.end(endMicros));
     main.out().flush();
     return 0;
   }
 
-  private void requireSensibleInterval() {
-    if (forecastSeconds != null && forecastSeconds < 1) {
-      throw new picocli.CommandLine.ParameterException(
-          Parents.require(parent).commandLine(),
-          "Invalid value for option '--forecasts': expected 1 second or more, found "
-              + forecastSeconds);
+  /** An id of a trip has neither folder nor ending. */
+  private static boolean isTable(String what) {
+    return what.indexOf('/') >= 0
+        || what.indexOf(File.separatorChar) >= 0
+        || what.indexOf('.') >= 0
+        || Files.isRegularFile(Path.of(what));
+  }
+
+  private static RuleSet loaded(Path file) throws Exception {
+    if (!Files.exists(file)) {
+      throw new CommandFailure(
+          "Could not read rules from %s: expected a rule file, found no file of that name. Check the path."
+              .formatted(file));
     }
+    return RuleSet.load(file);
   }
 
   private long table(SteadypullCommand main, RuleSet inForce, Path file) throws Exception {
@@ -104,7 +115,7 @@ final class AdviseCommand implements Callable<Integer> {
       if (known.isEmpty()) {
         throw new CommandFailure(
             "Could not judge as for \"%s\": the library in %s knows %s."
-                .formatted(name, main.libraryFolder(), library.vehicleNames()));
+                .formatted(name, main.libraryFolder(), KnownVehicles.of(library.vehicleNames())));
       }
       return known.get();
     }

@@ -1,17 +1,14 @@
 package steadypull.cli;
 
 import java.io.PrintWriter;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Collectors;
 import steadypull.advice.AdviceEvent;
 import steadypull.channel.QuantityFormat;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.LinkSummary;
 import steadypull.drive.PipelineOutput;
-import steadypull.drive.RecordingState;
 import steadypull.drive.StripState;
 
 /**
@@ -23,13 +20,14 @@ final class DriveProgress implements PipelineOutput {
 
   private final PrintWriter out;
   private final QuantityFormat format;
-  private final Set<String> toldTroubles = new HashSet<>();
+  private final DriveTroubles troubles;
   private String toldLink = "";
   private long lastLineNanos;
 
   DriveProgress(PrintWriter out, QuantityFormat format) {
     this.out = out;
     this.format = format;
+    this.troubles = new DriveTroubles(out, format);
     this.lastLineNanos = System.nanoTime() - NANOS_BETWEEN_LINES;
   }
 
@@ -41,7 +39,7 @@ final class DriveProgress implements PipelineOutput {
         "%s  %s%s%s%s%n",
         time(event.timeMicros()),
         level,
-        event.kind().word(),
+        event.kind().word().replace('-', ' '),
         channel,
         event.text().isEmpty() ? "" : ": " + event.text());
     out.flush();
@@ -50,7 +48,7 @@ final class DriveProgress implements PipelineOutput {
   @Override
   public void second(DriveSnapshot snapshot) {
     tellLink(snapshot);
-    tellRecording(snapshot);
+    troubles.tellRecording(snapshot);
     long now = System.nanoTime();
     if (snapshot.link().state() == LinkSummary.State.CONNECTED
         && now - lastLineNanos >= NANOS_BETWEEN_LINES) {
@@ -60,23 +58,10 @@ final class DriveProgress implements PipelineOutput {
   }
 
   private void tellLink(DriveSnapshot snapshot) {
-    LinkSummary link = snapshot.link();
-    String told =
-        link.state().name().toLowerCase(Locale.ROOT).replace('_', ' ') + "|" + link.detail();
+    String told = LinkWords.of(snapshot.link());
     if (!told.equals(toldLink)) {
       toldLink = told;
-      out.printf(
-          "%s  link %s%n",
-          time(snapshot.timeMicros()),
-          link.detail().isEmpty() ? told.replace("|", "") : told.replace("|", ": "));
-      out.flush();
-    }
-  }
-
-  private void tellRecording(DriveSnapshot snapshot) {
-    if (snapshot.recording() instanceof RecordingState.Failed failed
-        && toldTroubles.add(failed.reason())) {
-      out.printf("%s  not recording: %s%n", time(snapshot.timeMicros()), failed.reason());
+      out.printf("%s  %s%n", time(snapshot.timeMicros()), told);
       out.flush();
     }
   }

@@ -20,7 +20,8 @@ import steadypull.store.TripSummary;
 @Command(
     name = "export",
     mixinStandardHelpOptions = true,
-    description = "Writes a trip as a trip table (CSV).")
+    header = "Writes a trip as a trip table (CSV).",
+    description = "Derived channels such as road_grade are written too.")
 final class ExportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
@@ -31,7 +32,8 @@ final class ExportCommand implements Callable<Integer> {
       names = "--to",
       required = true,
       paramLabel = "FILE",
-      description = "Where to write; ends in .csv.")
+      converter = PlainText.Place.class,
+      description = "Where to write, such as trip.csv.")
   private Path to = Path.of("");
 
   @Option(names = "--measured-only", description = "Leaves out the derived channels.")
@@ -45,15 +47,17 @@ final class ExportCommand implements Callable<Integer> {
     SteadypullCommand main = Parents.require(parent);
     try (TripLibrary library = main.openLibrary()) {
       TripSummary summary = library.find(trip);
+      ExportChoice choice = new ExportChoice(measuredOnly, noPositions);
       List<Sample> samples = new ArrayList<>();
       library.replay(
           summary.id(),
           entry -> {
-            if (entry instanceof TripEntry.OfSample(Sample sample)) {
+            if (entry instanceof TripEntry.OfSample(Sample sample)
+                && choice.includes(sample.channel())) {
               samples.add(sample);
             }
           });
-      TripTable.write(to, samples, new ExportChoice(measuredOnly, noPositions));
+      TripTable.write(to, samples, choice);
       main.err().printf("Wrote %d samples to %s.%n", samples.size(), to);
     }
     return 0;

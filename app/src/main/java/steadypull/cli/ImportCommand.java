@@ -16,14 +16,17 @@ import steadypull.exchange.TripTable;
 import steadypull.exchange.VehicleFile;
 import steadypull.store.NewTrip;
 import steadypull.store.TripLibrary;
+import steadypull.vehicle.Rig;
 import steadypull.vehicle.Vehicle;
 
 /** Takes trip tables into the library, each whole or not at all. */
 @Command(
     name = "import",
     mixinStandardHelpOptions = true,
+    header = "Takes trip tables (CSV) into the library.",
     description =
-        "Takes trip tables (CSV) into the library and prints each new trip's id on a line.")
+        "Prints each new trip's id on a line. A table is taken whole or not at all; a fault in one"
+            + " of several files leaves the library as it was.")
 final class ImportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
@@ -33,18 +36,24 @@ final class ImportCommand implements Callable<Integer> {
   @Option(
       names = "--vehicle",
       paramLabel = "NAME",
+      converter = PlainText.Name.class,
       description = "Whose drives they are; a new name makes a new vehicle.")
   private @Nullable String vehicle;
 
   @Option(names = "--rig", paramLabel = "RIG.json", description = "What the vehicle towed.")
   private @Nullable Path rig;
 
-  @Option(names = "--label", paramLabel = "TEXT", description = "Run label, such as baseline.")
+  @Option(
+      names = "--label",
+      paramLabel = "TEXT",
+      converter = PlainText.Label.class,
+      description = "Run label, such as baseline.")
   private String label = "";
 
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
+    Optional<Rig> towed = rig == null ? Optional.empty() : Optional.of(VehicleFile.readRig(rig));
     // Every file is read before the first is taken: a fault in the last leaves the library as it
     // was.
     List<ImportedTable> tables = new ArrayList<>();
@@ -53,18 +62,23 @@ final class ImportCommand implements Callable<Integer> {
     }
     try (TripLibrary library = main.openLibrary()) {
       for (int each = 0; each < tables.size(); each++) {
-        main.out().println(take(main, library, files.get(each), tables.get(each)));
+        main.out().println(take(main, library, towed, files.get(each), tables.get(each)));
         main.out().flush();
       }
     }
     return 0;
   }
 
-  private String take(SteadypullCommand main, TripLibrary library, Path file, ImportedTable table)
+  private String take(
+      SteadypullCommand main,
+      TripLibrary library,
+      Optional<Rig> towed,
+      Path file,
+      ImportedTable table)
       throws Exception {
     Vehicle known = vehicleFor(library, table);
     library.save(known);
-    Vehicle towing = rig == null ? known : known.withRig(VehicleFile.readRig(rig));
+    Vehicle towing = towed.map(known::withRig).orElse(known);
     Instant start = main.program().wall().instant();
     NewTrip trip =
         new NewTrip(towing, start, label, file.getFileName().toString(), main.program().version());

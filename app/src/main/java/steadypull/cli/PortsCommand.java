@@ -15,15 +15,17 @@ import steadypull.drive.PortFinding;
 @Command(
     name = "ports",
     mixinStandardHelpOptions = true,
+    header = "Lists serial ports, and asks them for an adapter.",
     description =
-        "Lists serial ports; --probe asks each for an adapter and the adapter for a vehicle.")
+        "--probe asks each port for an adapter and the adapter for a vehicle, from the plug"
+            + " upwards; the exit status is then 1 if no adapter was found.")
 final class PortsCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
   @Parameters(
       paramLabel = "PORT",
       arity = "0..*",
-      description = "Ports to look at in place of all serial ports; tcp://host:port as well.")
+      description = {"Ports to look at in place of all serial ports;", "tcp://host:port as well."})
   private List<String> addresses = List.of();
 
   @Option(names = "--probe", description = "Asks each port; takes seconds where nothing answers.")

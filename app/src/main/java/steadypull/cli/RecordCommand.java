@@ -21,11 +21,10 @@ import steadypull.store.TripLibrary;
 @Command(
     name = "record",
     mixinStandardHelpOptions = true,
-    description = {
-      "Logs a drive without a window until Ctrl-C, or for as long as --for says. What happens is"
-          + " told",
-      "on standard error; the new trip's id is printed on standard output at the end."
-    })
+    header = "Logs a drive without a window.",
+    description =
+        "Records until Ctrl-C, or for as long as --for says. What happens is told on standard error"
+            + " as it happens; the new trip's id is printed on standard output at the end.")
 final class RecordCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
@@ -33,13 +32,14 @@ final class RecordCommand implements Callable<Integer> {
       names = "--port",
       required = true,
       paramLabel = "PORT",
-      description = "A device, tcp://host:port, or demo:SCENARIO[?speed=20&seed=1].")
+      description = {"A device, tcp://host:port, or", "demo:SCENARIO[?speed=20&seed=1]."})
   private String port = "";
 
   @Option(
       names = "--vehicle",
       required = true,
       paramLabel = "NAME",
+      converter = PlainText.Name.class,
       description = "Name of the vehicle; a new name makes a new one with cautious limits.")
   private String vehicle = "";
 
@@ -50,10 +50,21 @@ final class RecordCommand implements Callable<Integer> {
       description = "Length of the trip: 90s, 15m or 2h.")
   private @Nullable Duration length;
 
-  @Option(names = "--pace", paramLabel = "PACE", description = "polite (the default) or full.")
+  @Option(
+      names = "--pace",
+      paramLabel = "PACE",
+      converter = WordOption.PaceWord.class,
+      description = {
+        "polite (the default) keeps the load on the vehicle's",
+        "bus low; full asks as fast as the link allows."
+      })
   private Pace pace = Pace.POLITE;
 
-  @Option(names = "--label", paramLabel = "TEXT", description = "Run label, such as baseline.")
+  @Option(
+      names = "--label",
+      paramLabel = "TEXT",
+      converter = PlainText.Label.class,
+      description = "Run label, such as baseline.")
   private String label = "";
 
   @Option(names = "--quiet", description = "Tells only troubles.")
@@ -67,7 +78,9 @@ final class RecordCommand implements Callable<Integer> {
       // A simulated drive ends with its scenario; a real vehicle may start again any time.
       DriveEnd end = new DriveEnd(Optional.ofNullable(length), true);
       PipelineOutput observer =
-          quiet ? new PipelineOutput() {} : new DriveProgress(main.err(), main.format());
+          quiet
+              ? new DriveTroubles(main.err(), main.format())
+              : new DriveProgress(main.err(), main.format());
       RunningDrive drive =
           drives.begin(new DriveRequest(port, vehicle, label, pace, end), observer);
       return StoppableDrive.await(drive, outcome -> report(main, outcome));
@@ -75,14 +88,11 @@ final class RecordCommand implements Callable<Integer> {
   }
 
   private static int report(SteadypullCommand main, DriveOutcome outcome) {
-    outcome.lastTrouble().ifPresent(main.err()::println);
-    main.err().flush();
-    if (outcome.tripId().isEmpty()) {
-      main.err().println("Nothing was heard from the vehicle, so no trip was kept.");
-      return 1;
-    }
-    main.out().println(outcome.tripId().get());
+    outcome.tripId().ifPresent(main.out()::println);
     main.out().flush();
-    return 0;
+    Optional<String> failure = DriveVerdict.failure(outcome);
+    failure.ifPresent(main.err()::println);
+    main.err().flush();
+    return failure.isPresent() ? 1 : 0;
   }
 }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
@@ -12,29 +13,36 @@ import picocli.CommandLine.ParentCommand;
 @Command(
     name = "scenarios",
     mixinStandardHelpOptions = true,
-    description = {
-      "Lists the demo scenarios. Use one with --port demo:NAME, optionally with a speed factor:",
-      "demo:NAME?speed=20"
-    })
+    header = "Lists the demo scenarios, or serves one to other programs.",
+    description =
+        "Drive one with --port demo:NAME, faster with --port demo:NAME?speed=20. With --serve the"
+            + " scenario's bench adapter is offered as a port until Ctrl-C.")
 final class ScenariosCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
   @Option(
       names = "--serve",
       paramLabel = "NAME",
-      description = "Offers this scenario's bench adapter until Ctrl-C, and prints its address.")
+      description = {
+        "Offers this scenario's bench adapter until Ctrl-C,",
+        "and prints its address."
+      })
   private @Nullable String serve;
 
   @Option(
       names = "--at",
       paramLabel = "PLACE",
-      description = "For --serve: pty (a pseudo terminal; the default) or tcp:PORT.")
-  private String place = "pty";
+      description = {
+        "For --serve: pty (a pseudo terminal; the default) or",
+        "tcp:PORT on this machine; tcp:0 chooses a port."
+      })
+  private @Nullable String place;
 
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
     if (serve == null) {
+      requireNoPlace(main);
       list(main);
     } else {
       offer(main, serve);
@@ -55,12 +63,24 @@ final class ScenariosCommand implements Callable<Integer> {
     main.out().flush();
   }
 
+  private void requireNoPlace(SteadypullCommand main) {
+    if (place != null) {
+      throw new CommandLine.ParameterException(
+          main.commandLine().getSubcommands().get("scenarios"),
+          "Option '--at' says where to serve: expected --serve NAME beside it, found none");
+    }
+  }
+
   private void offer(SteadypullCommand main, String scenario) throws Exception {
-    try (DemoDesk.Serving serving = main.program().demo().serve(scenario, place)) {
+    try (DemoDesk.Serving serving =
+        main.program().demo().serve(scenario, place == null ? "pty" : place)) {
       main.out().println(serving.address());
       main.out().flush();
       main.err().println("Serving " + scenario + ". Ctrl-C ends it.");
-      new CountDownLatch(1).await();
+      CountDownLatch told = new CountDownLatch(1);
+      try (var _ = StopSignals.call(told::countDown)) {
+        told.await();
+      }
     }
   }
 }

@@ -18,6 +18,10 @@ final class Span implements ITypeConverter<Duration> {
           "expected a duration such as 90s, 15m or 2h, found \"" + text + "\"");
     }
     long amount = Long.parseLong(matcher.group(1));
+    if (amount == 0) {
+      throw new TypeConversionException(
+          "expected a duration above nothing, found \"" + text + "\"");
+    }
     return switch (matcher.group(2)) {
       case "s" -> Duration.ofSeconds(amount);
       case "m" -> Duration.ofMinutes(amount);

@@ -28,14 +28,17 @@ import steadypull.store.TripLibrary;
     name = "steadypull",
     mixinStandardHelpOptions = true,
     versionProvider = SteadypullCommand.Version.class,
-    description =
-        "Logs drives of towing vehicles, forecasts which temperature runs out first and says so"
-            + " early.",
-    footer = {
-      "",
-      "A passenger operates it, never the driver. The vehicle's own warnings, the maker's",
-      "ratings, local codes and licensed workshops come first. It only reads the vehicle."
+    header = "Logs towing drives and says early which temperature reaches its limit.",
+    description = {
+      "Without a command it opens the window. Results of commands go to standard output,"
+          + " diagnostics to standard error. Exit status: 0 done, 1 failed with the reason, 2 wrong"
+          + " usage."
     },
+    footerHeading = "%n",
+    footer =
+        "A passenger operates it, never the driver. The vehicle's own warnings, the maker's"
+            + " ratings, local codes and licensed workshops come first. It only reads from the"
+            + " vehicle.",
     subcommands = {
       AdviseCommand.class,
       ExportCommand.class,
@@ -55,35 +58,47 @@ public final class SteadypullCommand implements Callable<Integer> {
       names = "--library",
       paramLabel = "DIR",
       scope = ScopeType.INHERIT,
-      description =
-          "Folder of the trip library; else $STEADYPULL_LIBRARY, else the platform's place.")
+      converter = PlainText.Place.class,
+      description = {
+        "Folder of the library; else $STEADYPULL_LIBRARY,",
+        "else the platform's place for application data."
+      })
   private @Nullable Path library;
 
   @Option(
       names = "--language",
       paramLabel = "TAG",
       scope = ScopeType.INHERIT,
-      description = "Language of advice and screens, such as en or de; default en.")
-  private String language = "en";
+      converter = WordOption.Language.class,
+      description = "Language of advice: en (the default) or de.")
+  private Locale language = Locale.ENGLISH;
 
   @Option(
       names = "--units",
       paramLabel = "SYSTEM",
       scope = ScopeType.INHERIT,
-      description = "metric or imperial, for what people read; files stay metric.")
+      converter = WordOption.Units.class,
+      description = {
+        "Units of what people read: metric (the default) or",
+        "imperial; files and JSON stay metric."
+      })
   private UnitSystem units = UnitSystem.METRIC;
 
   @Option(
       names = "--port",
       paramLabel = "PORT",
-      description =
-          "Opens the window on this port at once: a device, tcp://host:port or demo:SCENARIO.")
+      description = {
+        "Opens the window on this port at once: a device,",
+        "tcp://host:port or demo:SCENARIO. Without a display",
+        "the drive runs in the terminal."
+      })
   private @Nullable String port;
 
   @Option(
       names = "--vehicle",
       paramLabel = "NAME",
-      description = "The vehicle for --port; default: the one used last.")
+      converter = PlainText.Name.class,
+      description = "The vehicle for --port; else the one used last.")
   private @Nullable String vehicle;
 
   private SteadypullCommand(Program program) {
@@ -98,10 +113,13 @@ public final class SteadypullCommand implements Callable<Integer> {
    * @return the exit status
    */
   public static int run(Program program, PrintWriter out, PrintWriter err, String... arguments) {
-    return new CommandLine(new SteadypullCommand(program))
+    CommandLine commandLine = new CommandLine(new SteadypullCommand(program));
+    HelpLayout.apply(commandLine);
+    return commandLine
         .setOut(out)
         .setErr(err)
-        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExpandAtFiles(false)
+        .setParameterExceptionHandler(HelpLayout::explainMisuse)
         .setExecutionExceptionHandler(SteadypullCommand::explain)
         .execute(arguments);
   }
@@ -140,7 +158,7 @@ public final class SteadypullCommand implements Callable<Integer> {
   }
 
   Locale locale() {
-    return Locale.forLanguageTag(language);
+    return language;
   }
 
   QuantityFormat format() {

@@ -19,7 +19,7 @@ final class StoppableDrive {
     CountDownLatch reported = new CountDownLatch(1);
     Thread hook = new Thread(() -> stop(drive, reported), "stop");
     Runtime.getRuntime().addShutdownHook(hook);
-    try {
+    try (var _ = StopSignals.call(drive::close)) {
       return report.applyAsInt(drive.outcome().join());
     } finally {
       reported.countDown();

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import steadypull.advice.AdviceEvent;
 import steadypull.advice.AdviceLine;
 import steadypull.drive.DriveEnd;
@@ -49,9 +50,9 @@ final class TerminalDrive {
   }
 
   private int report(DriveOutcome outcome, DrivePictures pictures, Watching watching) {
-    outcome.lastTrouble().ifPresent(main.err()::println);
+    Optional<String> failure = DriveVerdict.failure(outcome);
+    failure.ifPresent(main.err()::println);
     if (outcome.tripId().isEmpty()) {
-      main.err().println("Nothing was heard from the vehicle, so no trip was kept.");
       return 1;
     }
     main.out().printf("Recorded as trip %s in %s.%n", outcome.tripId().get(), main.libraryFolder());
@@ -63,7 +64,7 @@ final class TerminalDrive {
     } finally {
       main.out().flush();
     }
-    return 0;
+    return failure.isPresent() ? 1 : 0;
   }
 
   private void paint(DrivePictures pictures, Map<AdviceLine.State, DriveSnapshot> moments)

@@ -18,10 +18,7 @@ import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 
 /** Lists trips. */
-@Command(
-    name = "trips",
-    mixinStandardHelpOptions = true,
-    description = "Lists trips, newest first.")
+@Command(name = "trips", mixinStandardHelpOptions = true, header = "Lists trips, newest first.")
 final class TripsCommand implements Callable<Integer> {
   private static final ObjectMapper JSON = new ObjectMapper();
 

@@ -3,7 +3,6 @@ package steadypull.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -22,14 +21,17 @@ import steadypull.vehicle.Vehicle;
 @Command(
     name = "vehicle",
     mixinStandardHelpOptions = true,
-    description = {
-      "Shows a vehicle, or sets what is given. A limit that nobody has confirmed is a cautious",
-      "default: replace it with the maker's or workshop's figure."
-    })
+    header = "Shows or sets a vehicle and its limits.",
+    description =
+        "A limit that nobody has confirmed is a cautious default: replace it with the maker's or"
+            + " workshop's figure.")
 final class VehicleCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
-  @Parameters(paramLabel = "NAME", description = "Name of the vehicle; a new name makes a new one.")
+  @Parameters(
+      paramLabel = "NAME",
+      converter = PlainText.Name.class,
+      description = "Name of the vehicle; a new name makes a new one.")
   private String name = "";
 
   @Option(
@@ -43,7 +45,7 @@ final class VehicleCommand implements Callable<Integer> {
   @Option(
       names = "--layout",
       paramLabel = "LAYOUT",
-      converter = LayoutOption.class,
+      converter = WordOption.Layout.class,
       description = "How the charge air is cooled: air-to-air or water-to-air.")
   private @Nullable CoolingLayout layout;
 
@@ -60,7 +62,11 @@ final class VehicleCommand implements Callable<Integer> {
       description = "Speeds in km/h that advice may name; default 60..90.")
   private @Nullable SpeedRange speeds;
 
-  @Option(names = "--export", paramLabel = "FILE", description = "Writes the vehicle to a file.")
+  @Option(
+      names = "--export",
+      paramLabel = "FILE",
+      converter = PlainText.Place.class,
+      description = "Writes it to a file.")
   private @Nullable Path exportTo;
 
   @Option(
@@ -105,13 +111,9 @@ final class VehicleCommand implements Callable<Integer> {
     if (!isChange()) {
       throw new CommandFailure(
           "Could not show the vehicle \"%s\": the library knows %s. Set a limit or a layout to make a new one."
-              .formatted(name, named(library.vehicleNames())));
+              .formatted(name, KnownVehicles.of(library.vehicleNames())));
     }
     return Vehicle.unknown(name, layout == null ? CoolingLayout.AIR_TO_AIR : layout);
-  }
-
-  private static String named(List<String> names) {
-    return names.isEmpty() ? "none yet" : String.join(", ", names);
   }
 
   private Vehicle changed(Vehicle vehicle) throws Exception {
@@ -123,19 +125,5 @@ final class VehicleCommand implements Callable<Integer> {
       changed = changed.withRig(VehicleFile.readRig(rig));
     }
     return speeds == null ? changed : changed.withSpeeds(speeds);
-  }
-
-  /** Reads a layout by its word. */
-  static final class LayoutOption implements picocli.CommandLine.ITypeConverter<CoolingLayout> {
-    @Override
-    public CoolingLayout convert(String text) {
-      for (CoolingLayout each : CoolingLayout.values()) {
-        if (each.word().equals(text.toLowerCase(Locale.ROOT))) {
-          return each;
-        }
-      }
-      throw new picocli.CommandLine.TypeConversionException(
-          "expected air-to-air or water-to-air, found \"" + text + "\"");
-    }
   }
 }

@@ -39,6 +39,11 @@ final class VehicleText {
                 .append('\n'));
   }
 
+  private static String note(Provenance provenance) {
+    boolean isTold = provenance.kind() == Provenance.Kind.DEFAULT || provenance.note().isEmpty();
+    return isTold ? "" : ": " + provenance.note();
+  }
+
   private static void describe(Limit limit, StringBuilder text) {
     Provenance provenance = limit.provenance();
     String source =
@@ -52,6 +57,6 @@ final class VehicleText {
             limit.channel().id(),
             limit.celsius(),
             source,
-            provenance.note().isEmpty() ? "" : ": " + provenance.note()));
+            note(provenance)));
   }
 }

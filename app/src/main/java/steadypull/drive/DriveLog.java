@@ -40,7 +40,7 @@ final class DriveLog {
   private boolean begun;
   private LinkEvent link = new LinkEvent(0, LinkSummary.State.OPENING, "", 0);
   private RecordingState refused = new RecordingState.Off();
-  private Optional<String> lastTrouble = Optional.empty();
+  private Optional<String> linkTrouble = Optional.empty();
 
   DriveLog(DriveRoute route, Keeping keeping, TripClock clock, PipelineOutput observer) {
     this.route = route;
@@ -70,10 +70,16 @@ final class DriveLog {
   DriveOutcome end() {
     TripKeeper kept = keeper;
     if (kept == null) {
-      return new DriveOutcome(Optional.empty(), lastTrouble);
+      return new DriveOutcome(Optional.empty(), linkTrouble, failure(refused));
     }
     kept.seal(pipeline.nowMicros());
-    return new DriveOutcome(Optional.of(kept.tripId()), kept.lastTrouble().or(() -> lastTrouble));
+    return new DriveOutcome(Optional.of(kept.tripId()), linkTrouble, failure(kept.state()));
+  }
+
+  private static Optional<String> failure(RecordingState state) {
+    return state instanceof RecordingState.Failed failed
+        ? Optional.of(failed.reason())
+        : Optional.empty();
   }
 
   private boolean hear(Reading reading) {
@@ -111,7 +117,6 @@ final class DriveLog {
                   route.source().address(),
                   keeping.softwareVersion()));
     } catch (LibraryException refusal) {
-      lastTrouble = Optional.of(FaultText.of(refusal));
       refused = new RecordingState.Failed(FaultText.of(refusal));
     }
   }
@@ -133,7 +138,12 @@ final class DriveLog {
 
   private void noteTrouble(LinkEvent event) {
     if (event.state() == LinkSummary.State.LOST) {
-      lastTrouble = Optional.of(event.detail());
+      linkTrouble = Optional.of(event.detail());
+    } else if (event.state() == LinkSummary.State.VEHICLE_SILENT) {
+      linkTrouble =
+          Optional.of(
+              "The adapter \"%s\" answers, but no vehicle does. Switch the ignition on, seat the plug firmly, and try again."
+                  .formatted(event.detail()));
     }
   }
 

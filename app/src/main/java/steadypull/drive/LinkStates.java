@@ -28,7 +28,7 @@ final class LinkStates {
 
   private static LinkEvent event(
       long timeMicros, LinkSummary.State state, String detail, int expected) {
-    return new LinkEvent(timeMicros, state, detail, expected);
+    return new LinkEvent(timeMicros, state, FaultText.printable(detail), expected);
   }
 
   private static int channels(LinkState.Connected connected, SensorRoles roles) {

@@ -12,7 +12,8 @@ final class PortProbe {
   /** Takes seconds on a port that does not answer. */
   static PortFinding probe(LinkSource source) {
     return switch (AdapterProbe.probe(source)) {
-      case ProbeResult.CouldNotOpen failed -> new PortFinding(false, false, failed.reason());
+      case ProbeResult.CouldNotOpen failed ->
+          new PortFinding(false, false, FaultText.printable(failed.reason()));
       case ProbeResult.NothingAnswered none ->
           new PortFinding(
               false,
@@ -24,7 +25,7 @@ final class PortProbe {
               false,
               false,
               "something answers, but not as an AT-command adapter does. It said \"%s\". Choose another port."
-                  .formatted(other.heard()));
+                  .formatted(FaultText.printable(other.heard())));
       case ProbeResult.Adapter adapter -> of(adapter);
     };
   }
@@ -35,7 +36,7 @@ final class PortProbe {
             ? String.format(
                 Locale.ROOT, ", %.1f V at the plug", adapter.supplyVolts().getAsDouble())
             : "";
-    String seen = "adapter \"" + adapter.identity() + "\"" + supply;
+    String seen = "adapter \"" + FaultText.printable(adapter.identity()) + "\"" + supply;
     return adapter
         .vehicle()
         .map(

@@ -1,6 +1,5 @@
 package steadypull.drive;
 
-import java.util.Optional;
 import steadypull.store.LibraryException;
 import steadypull.store.NewTrip;
 import steadypull.store.TripEntry;
@@ -14,7 +13,6 @@ import steadypull.store.TripRecorder;
 final class TripKeeper {
   private final TripRecorder recorder;
   private RecordingState state;
-  private Optional<String> lastTrouble = Optional.empty();
 
   /**
    * Begins a trip.
@@ -32,10 +30,6 @@ final class TripKeeper {
 
   RecordingState state() {
     return state;
-  }
-
-  Optional<String> lastTrouble() {
-    return lastTrouble;
   }
 
   void keep(TripEntry entry) {
@@ -57,17 +51,26 @@ final class TripKeeper {
         });
   }
 
+  /** Ends the trip; if the state is a failed one afterwards, its end is missing. */
   void seal(long endMicros) {
-    attempt(() -> recorder.seal(endMicros));
-    attempt(recorder::close);
+    attempt(
+        () -> {
+          recorder.seal(endMicros);
+          state = new RecordingState.Recording(recorder.tripId());
+        },
+        "");
+    attempt(recorder::close, "");
   }
 
   private void attempt(Step step) {
+    attempt(step, " What comes meanwhile is kept in memory and written as soon as it can be.");
+  }
+
+  private void attempt(Step step, String outlook) {
     try {
       step.run();
     } catch (LibraryException refused) {
-      lastTrouble = Optional.of(FaultText.of(refused));
-      state = new RecordingState.Failed(FaultText.of(refused));
+      state = new RecordingState.Failed(FaultText.of(refused) + outlook);
     }
   }
 

@@ -11,7 +11,10 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
 
-/** Fills a file beside its final place and moves it there when it is complete. One thread. */
+/**
+ * Fills a file beside its final place and moves it there when it is complete. A link is followed;
+ * what is no file, such as a pipe, is written to directly. One thread.
+ */
 final class NewFile {
   /** Writes the content. */
   interface Content {
@@ -19,32 +22,44 @@ final class NewFile {
   }
 
   private final Path target;
-  private final Path unfinished;
 
   NewFile(Path target) {
     this.target = target;
-    this.unfinished =
-        target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
   }
 
   void fill(Content content) throws IOException {
+    if (!Files.exists(target)) {
+      replace(target, content);
+    } else if (Files.isRegularFile(target)) {
+      replace(target.toRealPath(), content);
+    } else {
+      try (BufferedWriter out =
+          Files.newBufferedWriter(target, StandardCharsets.UTF_8, StandardOpenOption.WRITE)) {
+        content.writeTo(out);
+      }
+    }
+  }
+
+  private static void replace(Path file, Content content) throws IOException {
+    Path unfinished =
+        file.resolveSibling("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
     try {
       try (BufferedWriter out =
           Files.newBufferedWriter(
               unfinished, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
         content.writeTo(out);
       }
-      move();
+      move(unfinished, file);
     } finally {
       Files.deleteIfExists(unfinished);
     }
   }
 
-  private void move() throws IOException {
+  private static void move(Path unfinished, Path file) throws IOException {
     try {
-      Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+      Files.move(unfinished, file, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
-      Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
+      Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
     }
   }
 }

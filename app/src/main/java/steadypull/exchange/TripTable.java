@@ -42,8 +42,8 @@ public final class TripTable {
       new NewFile(target).fill(out -> TableWriter.write(out, samples, choice));
     } catch (IOException e) {
       throw new TableException(
-          "Could not write %s: expected a folder that takes a file, found %s: %s. Choose another place or make room."
-              .formatted(file, e.getClass().getSimpleName(), e.getMessage()),
+          "Could not write %s: expected a folder that takes a file, found %s. Choose another place or make room."
+              .formatted(file, FileFault.whileWriting(e, file)),
           e);
     }
   }

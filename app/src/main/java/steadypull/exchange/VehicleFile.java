@@ -33,8 +33,8 @@ public final class VehicleFile {
       new NewFile(file.toAbsolutePath()).fill(out -> out.write(VehicleJson.write(vehicle)));
     } catch (IOException e) {
       throw new VehicleFileException(
-          "Could not write %s: expected a folder that takes a file, found %s: %s. Choose another place or make room."
-              .formatted(file, e.getClass().getSimpleName(), e.getMessage()),
+          "Could not write %s: expected a folder that takes a file, found %s. Choose another place or make room."
+              .formatted(file, FileFault.whileWriting(e, file)),
           e);
     }
   }
@@ -54,8 +54,8 @@ public final class VehicleFile {
           e);
     } catch (IOException e) {
       throw new VehicleFileException(
-          "Could not read %s: expected a readable file, found %s: %s. Check path and rights."
-              .formatted(file, e.getClass().getSimpleName(), e.getMessage()),
+          "Could not read %s: expected a readable file, found %s. Check path and rights."
+              .formatted(file, FileFault.whileReading(e)),
           e);
     }
   }

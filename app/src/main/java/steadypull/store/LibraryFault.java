@@ -9,11 +9,7 @@ import steadypull.store.LibraryException.Reason;
 
 /** What database and file system can say, in words for the user. */
 enum LibraryFault {
-  DISK_FULL(
-      Reason.DISK_FULL,
-      "room to write",
-      "no room left",
-      "Free some room; what was recorded is kept in memory and written as soon as there is room"),
+  DISK_FULL(Reason.DISK_FULL, "room to write", "no room left", "Free some room, then try again"),
   READ_ONLY(
       Reason.READ_ONLY,
       "a folder and a file that may be written",

@@ -1,0 +1,34 @@
+package steadypull.exchange;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/** What a file system found wrong, in words. Stateless. */
+final class FileFault {
+  private FileFault() {}
+
+  static String whileReading(IOException fault) {
+    return switch (fault) {
+      case NoSuchFileException _ -> "no file of that name";
+      case AccessDeniedException _ -> "that it may not be read";
+      default -> fault.getClass().getSimpleName() + ": " + fault.getMessage();
+    };
+  }
+
+  /**
+   * Words for a file that could not be written.
+   *
+   * @param file where it should go
+   */
+  static String whileWriting(IOException fault, Path file) {
+    @Nullable Path folder = file.toAbsolutePath().getParent();
+    return switch (fault) {
+      case NoSuchFileException _ -> "no folder " + folder;
+      case AccessDeniedException _ -> "that " + folder + " may not be written to";
+      default -> fault.getClass().getSimpleName() + ": " + fault.getMessage();
+    };
+  }
+}
