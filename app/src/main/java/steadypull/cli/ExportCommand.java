@@ -39,7 +39,7 @@ final class ExportCommand implements Callable<Integer> {
   @Option(names = "--measured-only", description = "Leaves out the derived channels.")
   private boolean measuredOnly;
 
-  @Option(names = "--no-positions", description = "Leaves out latitude, longitude and altitude.")
+  @Option(names = "--no-positions", description = "Leaves out latitude and longitude.")
   private boolean noPositions;
 
   @Override

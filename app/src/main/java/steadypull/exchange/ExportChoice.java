@@ -16,6 +16,7 @@ public record ExportChoice(boolean isMeasuredOnly, boolean isWithoutPositions) {
 
   private static final List<Channel> POSITIONS = List.of(Channels.LATITUDE, Channels.LONGITUDE);
 
+  /** Whether the samples of that channel are written. */
   public boolean includes(Channel channel) {
     return !(isMeasuredOnly && Channels.derived().contains(channel))
         && !(isWithoutPositions && POSITIONS.contains(channel));

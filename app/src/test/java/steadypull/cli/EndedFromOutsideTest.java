@@ -1,0 +1,101 @@
+package steadypull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program as a process: told to end, killed, and without a display. */
+class EndedFromOutsideTest {
+  @TempDir private Path folder;
+
+  @BeforeEach
+  void onlyWhereProcessesCanBeAskedToEnd() {
+    assumeThat(System.getProperty("os.name").toLowerCase(Locale.ROOT)).startsWith("linux");
+  }
+
+  private JsonNode onlyTrip() throws Exception {
+    JsonNode trips = new ObjectMapper().readTree(new Desk(folder).type("trips", "--json").out());
+    assertThat(trips).hasSize(1);
+    return trips.get(0);
+  }
+
+  private ChildProgram recording() throws Exception {
+    ChildProgram program =
+        ChildProgram.start(
+            folder, "record", "--port", "demo:cool-day?speed=20", "--vehicle", "Wattle 2");
+    program.diagnosticLine(line -> line.matches("0:00:[1-5].*readings/s.*"));
+    return program;
+  }
+
+  @Test
+  void aRecorderThatIsAskedToEndSealsItsTripPrintsItsIdAndIsDone() throws Exception {
+    List<String> printed;
+    int status;
+    try (ChildProgram program = recording()) {
+      program.askToEnd();
+      printed = program.outputToTheEnd();
+      status = program.status();
+    }
+
+    JsonNode trip = onlyTrip();
+    assertThat(trip.get("sealed").asBoolean()).isTrue();
+    assertThat(printed).containsExactly(trip.get("id").asText());
+    assertThat(status).isZero();
+  }
+
+  /** Durable at least once a second: what a dead battery leaves is a readable trip. */
+  @Test
+  void aRecorderThatIsKilledLeavesAReadableTrip() throws Exception {
+    try (ChildProgram program = recording()) {
+      program.kill();
+      program.outputToTheEnd();
+    }
+
+    JsonNode trip = onlyTrip();
+    assertThat(trip.get("sealed").asBoolean()).isFalse();
+    assertThat(trip.get("duration_s").asDouble()).isGreaterThanOrEqualTo(9);
+    Path table = folder.resolve("left.csv");
+    assertThat(new Desk(folder).type("export", trip.get("id").asText(), "--to", table.toString()))
+        .extracting(Desk.Answer::status)
+        .isEqualTo(0);
+    assertThat(Files.readAllLines(table)).hasSizeGreaterThan(20);
+  }
+
+  @Test
+  void withoutADisplayTheDriveRunsInTheTerminalAndLeavesPicturesByDayAndNight() throws Exception {
+    List<String> printed;
+    int status;
+    try (ChildProgram program = ChildProgram.start(folder, "--port", "demo:dyno-pull?speed=max")) {
+      printed = program.outputToTheEnd();
+      status = program.status();
+    }
+
+    assertThat(status).isZero();
+    assertThat(printed.getFirst()).contains("No display");
+    assertThat(printed).anyMatch(line -> line.startsWith("Recorded as trip "));
+    List<Path> pictures =
+        printed.stream().filter(line -> line.endsWith(".png")).map(Path::of).toList();
+    assertThat(pictures).anyMatch(picture -> picture.toString().endsWith("-day.png"));
+    assertThat(pictures).anyMatch(picture -> picture.toString().endsWith("-night.png"));
+    assertThat(pictures).allMatch(Files::isRegularFile);
+  }
+
+  @Test
+  void withoutADisplayAndWithoutAPortTheWindowIsRefusedWithAWayOut() throws Exception {
+    try (ChildProgram program = ChildProgram.start(folder)) {
+      String said = program.diagnosticLine(line -> line.contains("window"));
+      assertThat(said).contains("found none", "--port");
+      assertThat(program.outputToTheEnd()).isEmpty();
+      assertThat(program.status()).isEqualTo(1);
+    }
+  }
+}

@@ -1,0 +1,253 @@
+package steadypull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What can be mistyped, and the one clear message that each mistake gives. */
+class MistakesTest {
+  @TempDir private Path folder;
+  private Desk desk;
+
+  @BeforeEach
+  void twoTripsOfOneName() throws Exception {
+    desk = new Desk(folder.resolve("library"));
+    Path table = Files.writeString(folder.resolve("a.csv"), "time[s],vehicle_speed[km/h]\n0,80\n");
+    Files.writeString(folder.resolve("bad.json"), "{\"mass\": 3500}");
+    Files.writeString(folder.resolve("bad.toml"), "[[rule]]\nid = 5\n");
+    assertThat(desk.type("import", table.toString(), table.toString()).status()).isZero();
+  }
+
+  /** Arguments are parted by blanks; FOLDER stands for the test's folder. */
+  private Desk.Answer type(String command) {
+    return desk.type(
+        Arrays.stream(command.split(" "))
+            .map(each -> each.replace("FOLDER", folder.toString()).replace('_', ' '))
+            .map(each -> each.equals("''") ? "" : each)
+            .toArray(String[]::new));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          tow                                        | Expected a command        | "tow"
+          --bogus                                    | --bogus                   | steadypull --help
+          trips extra                                | no further argument       | "extra"
+          trips --units furlongs                     | metric or imperial        | "furlongs"
+          trips --language tlh                       | en or de                  | "tlh"
+          trips --library ''                         | --library                 | blank
+          export x                                   | --to                      | Missing
+          import                                     | FILE                      | Missing
+          record --port demo:cool-day                | --vehicle                 | Missing
+          record --port x --vehicle ''               | expected a name           | blank
+          record --port x --vehicle V --for 5        | 90s, 15m or 2h            | "5"
+          record --port x --vehicle V --for 0s       | above nothing             | "0s"
+          record --port x --vehicle V --pace slow    | polite or full            | "slow"
+          vehicle V --limit engine-oil=90            | id=value                  | "engine-oil=90"
+          vehicle V --layout steam                   | air-to-air or water-to-air | "steam"
+          vehicle V --speed-range 90..60             | --speed-range             | 60
+          advise x --forecasts 0                     | 1 or more                 | "0"
+          advise x --forecasts soon                  | whole seconds             | "soon"
+          scenarios --at pty                         | --serve                   | --at
+          """)
+  void wrongUsageIsToldInALineWithAWayToTheHelp(String command, String expected, String found) {
+    Desk.Answer answer = type(command);
+
+    assertThat(answer.status()).as(command).isEqualTo(2);
+    assertThat(answer.out()).isEmpty();
+    assertThat(answer.err()).contains(expected).contains(found).contains("--help\" shows");
+    assertThat(answer.err().lines().count()).isLessThanOrEqualTo(3);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          export nosuch --to FOLDER/x.csv            | Could not find a trip     | "nosuch"
+          export 2026 --to FOLDER/x.csv              | beginning of one id       | "2026"
+          advise nosuch                              | Could not find a trip     | "nosuch"
+          advise FOLDER/nosuch.csv                   | nosuch.csv                | no file of that name
+          advise FOLDER/a.csv --vehicle Nobody       | "Nobody"                  | Imported
+          advise FOLDER/a.csv --rules FOLDER/no.toml | no.toml                   | no file of that name
+          advise FOLDER/a.csv --rules FOLDER/bad.toml | bad.toml:2               | No rule of this file
+          advise FOLDER/a.csv --rig FOLDER/no.json   | no.json                   | no file of that name
+          advise FOLDER/a.csv --rig FOLDER/bad.json  | Did you mean mass kg      | an unknown key
+          import FOLDER                              | expected a file           | found a folder
+          import FOLDER/nosuch.csv                   | nosuch.csv                | no file of that name
+          import FOLDER/a.csv --rig FOLDER/bad.json  | bad.json                  | an unknown key
+          export 2026 --to FOLDER/none/x.csv         | beginning of one id       | "2026"
+          vehicle Unknown                            | "Unknown"                 | Imported
+          vehicle V --import FOLDER/nosuch.json      | nosuch.json               | no file of that name
+          record --port demo:moon --vehicle V        | demo:moon                 | long-hot-grade
+          record --port pigeon://x --vehicle V       | "pigeon://x"              | tcp://host:port
+          ports --probe /dev/ttyUSB97                | /dev/ttyUSB97             | no such port
+          """)
+  void aTaskThatFailsSaysWhy(String command, String words, String moreWords) {
+    Desk.Answer answer = type(command);
+
+    assertThat(answer.status()).as(command + answer.err()).isEqualTo(1);
+    String told = answer.err() + answer.out();
+    assertThat(told.replace('_', ' ')).contains(words.replace('_', ' ')).contains(moreWords);
+    assertThat(told).doesNotContain("Exception").doesNotContain("\tat ");
+  }
+
+  /** A bad rig file is found before anything is kept. */
+  @Test
+  void aFailedImportLeavesNoVehicleBehind() {
+    type("import FOLDER/a.csv --vehicle Newcomer --rig FOLDER/bad.json");
+
+    assertThat(type("vehicle Newcomer").status()).isEqualTo(1);
+  }
+
+  @Test
+  void aNameOnTwoLinesIsRefused() {
+    Desk.Answer answer = desk.type("vehicle", "two\nlines", "--layout", "air-to-air");
+
+    assertThat(answer.status()).isEqualTo(2);
+    assertThat(answer.err()).contains("on one line");
+  }
+
+  @Test
+  void aDriveOnWhichTheVehicleIsSilentKeepsNoTripAndSaysWhatToDo() {
+    Desk.Answer answer =
+        desk.type(
+            "record",
+            "--quiet",
+            "--port",
+            "demo:cool-day?speed=max&fault=engine-off@0-600",
+            "--vehicle",
+            "V",
+            "--for",
+            "30s");
+
+    assertThat(answer.status()).isEqualTo(1);
+    assertThat(answer.out()).isEmpty();
+    assertThat(answer.err()).contains("No trip was kept", "Switch the ignition on");
+  }
+
+  /** Escape sequences off a wire must not command the terminal. */
+  @Test
+  void nonsenseFromAnAdapterIsQuotedAsPrintableText() {
+    Desk.Answer answer =
+        desk.type(
+            "record",
+            "--port",
+            "demo:cool-day?speed=max&fault=nonsense@0-600",
+            "--vehicle",
+            "V",
+            "--for",
+            "60s");
+
+    assertThat(answer.status()).isEqualTo(1);
+    assertThat(answer.err()).contains("expected the answers of an AT-command adapter");
+    assertThat(answer.err().replace("\n", "").replace("\r", ""))
+        .doesNotContainPattern("[\\p{Cntrl}\uFFFD]");
+  }
+
+  @Test
+  void quietTellsOnlyThatTheLinkWasLostAndIsBack() {
+    Desk.Answer answer =
+        desk.type(
+            "record",
+            "--quiet",
+            "--port",
+            "demo:cool-day?speed=max&fault=vanish@20-30",
+            "--vehicle",
+            "V",
+            "--for",
+            "60s");
+
+    assertThat(answer.status()).isZero();
+    assertThat(answer.err()).contains("link lost: ", "connected: ").doesNotContain("readings/s");
+    assertThat(answer.err().lines().toList().getLast()).contains("connected: ");
+  }
+
+  @Test
+  void theLibraryMayBeNamedBeforeOrAfterTheCommandOrByTheEnvironment() {
+    String library = folder.resolve("library").toString();
+    String trips = desk.type("trips").out();
+
+    assertThat(trips.lines()).hasSize(2);
+    assertThat(Desk.typeOnly(Map.of(), "trips", "--library", library).out()).isEqualTo(trips);
+    assertThat(Desk.typeOnly(Map.of("STEADYPULL_LIBRARY", library), "trips").out())
+        .isEqualTo(trips);
+    assertThat(
+            Desk.typeOnly(Map.of("STEADYPULL_LIBRARY", "/nowhere"), "--library", library, "trips")
+                .out())
+        .isEqualTo(trips);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "advise",
+        "export",
+        "import",
+        "ports",
+        "record",
+        "scenarios",
+        "trips",
+        "vehicle"
+      })
+  void helpOfEveryCommandFitsEightyColumns(String command) {
+    Desk.Answer answer =
+        command.isEmpty()
+            ? Desk.typeOnly(Map.of(), "--help")
+            : Desk.typeOnly(Map.of(), command, "--help");
+
+    assertThat(answer.status()).isZero();
+    assertThat(answer.err()).isEmpty();
+    assertThat(answer.out()).contains("Usage: steadypull", "--library=DIR", "--help");
+    assertThat(answer.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void everyScenarioIsListedWithItsLength() {
+    Desk.Answer answer = desk.type("scenarios");
+
+    assertThat(answer.lines())
+        .anyMatch(line -> line.matches("long-hot-grade +\\d+ min  \\S.*"))
+        .anyMatch(line -> line.startsWith("cool-day"))
+        .anyMatch(line -> line.startsWith("dyno-pull"));
+  }
+
+  @Test
+  void aVehicleIsCarriedFromOneLibraryToAnother() {
+    String file = folder.resolve("rig.vehicle").toString();
+    Desk other = new Desk(folder.resolve("other"));
+    Desk.Answer set =
+        desk.type(
+            "vehicle",
+            "Wattle 2",
+            "--layout",
+            "water-to-air",
+            "--limit",
+            "charge_air_temp_out=98.5:maker, handbook p. 12",
+            "--speed-range",
+            "55..85",
+            "--export",
+            file);
+
+    Desk.Answer carried = other.type("vehicle", "Wattle 2", "--import", file);
+
+    assertThat(set.out())
+        .contains("water-to-air", "55 to 85 km/h")
+        .containsPattern("charge_air_temp_out +98\\.5 degC  maker: handbook p\\. 12")
+        .containsPattern("engine_oil_temp +130\\.0 degC  cautious default, not confirmed");
+    assertThat(carried.out()).isEqualTo(set.out());
+    assertThat(other.type("vehicle", "Wattle 2").out()).isEqualTo(set.out());
+  }
+}
