@@ -107,6 +107,9 @@ final class RemedySearch {
     Remedy.EaseTo deepest = null;
     for (double candidate : candidates(speed)) {
       Forecast eased = under(facts, candidate);
+      if (!isForecast(eased, channels)) {
+        return new Remedy.EaseOff();
+      }
       deepest = new Remedy.EaseTo(candidate, eased, OptionalDouble.empty());
       if (holds(eased, facts.situation().forecast(), channels)) {
         return deepest;

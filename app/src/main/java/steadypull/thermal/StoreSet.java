@@ -52,6 +52,11 @@ final class StoreSet {
     return heard.contains(store);
   }
 
+  /** Whether every store that a store's temperature follows from has been heard. */
+  boolean hasInputs(Store store) {
+    return heard.containsAll(inputs(store));
+  }
+
   /** Advances every store to a moment with the readings that came since the last. */
   void advance(double seconds, Load load) {
     for (Store store : needed()) {

@@ -13,6 +13,7 @@ import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.road.DerivedChannels;
+import steadypull.road.EnginePower;
 import steadypull.road.LatestSamples;
 import steadypull.vehicle.Limit;
 import steadypull.vehicle.Vehicle;
@@ -26,6 +27,12 @@ public final class ThermalForecaster implements Forecaster {
 
   /** Ticks farther apart than this are a gap: nothing is learnt about load across it. */
   private static final double LONGEST_STEP_SECONDS = 10;
+
+  /**
+   * So long after the last word of load a channel's own course is of the time without: it has seen
+   * its own minute.
+   */
+  private static final double POWER_FORGOTTEN_SECONDS = 60;
 
   private static final double HIGHER_THAN_SEEN = 1.05;
 
@@ -47,6 +54,7 @@ public final class ThermalForecaster implements Forecaster {
   private final StoreSet stores;
   private final Ensemble ensemble = new Ensemble();
   private final Map<Store, BandCalibration> calibrations = new EnumMap<>(Store.class);
+  private final PlateauSet plateaus = new PlateauSet(HorizonGrid.secondsAhead());
 
   private OptionalDouble grade = OptionalDouble.empty();
   private double mostKilowatts;
@@ -72,6 +80,7 @@ public final class ThermalForecaster implements Forecaster {
     pace.accept(sample);
     derived.accept(sample);
     stores.accept(sample);
+    plateaus.accept(sample);
   }
 
   @Override
@@ -80,7 +89,14 @@ public final class ThermalForecaster implements Forecaster {
     double step = lastTickMicros < 0 ? 1 : seconds - lastTickMicros / MICROS_PER_SECOND;
     lastTickMicros = timeMicros;
     advance(timeMicros, seconds, Math.min(step, LONGEST_STEP_SECONDS));
-    Forecast forecast = forecast(new Forecast.Assumption.LoadHeld());
+    plateaus.advance(
+        seconds,
+        isLoadKnown ? heldKilowatts() : OptionalDouble.empty(),
+        samples.within(Channels.VEHICLE_SPEED, timeMicros, LONGEST_STEP_SECONDS));
+    Forecast.Assumption held = new Forecast.Assumption.LoadHeld();
+    Optional<Outlook> outlook = outlook(held);
+    order().forEach(channel -> weigh(channel, seconds, outlook));
+    Forecast forecast = forecast(held, outlook);
     for (ChannelForecast channel : forecast.channels()) {
       if (channel instanceof ChannelForecast.Ready ready) {
         StoreSet.of(ready.channel()).ifPresent(store -> calibrate(store, seconds, ready));
@@ -95,7 +111,45 @@ public final class ThermalForecaster implements Forecaster {
       throw new IllegalStateException(
           "A forecast under an assumption starts from a tick; call tick first");
     }
-    return forecast(assumption);
+    return forecast(assumption, outlook(assumption));
+  }
+
+  /** Holds the physical model and the channel's own course against each other. */
+  private void weigh(Channel channel, double seconds, Optional<Outlook> outlook) {
+    Optional<Store> store = StoreSet.of(channel).filter(stores::isHeard);
+    if (store.isEmpty() || pace.staleFor(channel, lastTickMicros).isPresent()) {
+      return;
+    }
+    outlook.ifPresentOrElse(
+        known ->
+            plateaus.weigh(
+                store.get(),
+                seconds,
+                courses(store.get(), known),
+                stores.hasInputs(store.get()) && isPowerMeasured()),
+        () ->
+            plateaus
+                .alone(store.get(), seconds)
+                .ifPresent(alone -> plateaus.follow(store.get(), seconds, alone)));
+  }
+
+  private Courses courses(Store store, Outlook outlook) {
+    return new Courses(
+        stores.celsius(store).orElseThrow(), outlook.draws(store), outlook.settled(store));
+  }
+
+  /** Engine load is a share of a torque that the engine alone knows. */
+  private boolean isPowerMeasured() {
+    return EnginePower.tell(samples, lastTickMicros)
+        .filter(power -> power.basis() != EnginePower.Basis.ENGINE_LOAD)
+        .isPresent();
+  }
+
+  private OptionalDouble heldKilowatts() {
+    return heldLoad
+        .load()
+        .map(load -> OptionalDouble.of(load.kilowatts()))
+        .orElse(OptionalDouble.empty());
   }
 
   private void advance(long timeMicros, double seconds, double step) {
@@ -131,16 +185,18 @@ public final class ThermalForecaster implements Forecaster {
     }
   }
 
-  private Forecast forecast(Forecast.Assumption assumption) {
+  private Optional<Outlook> outlook(Forecast.Assumption assumption) {
+    return isLoadKnown && learning.isEnough()
+        ? heldLoad.load().map(held -> outlook(held, assumption))
+        : Optional.empty();
+  }
+
+  private Forecast forecast(Forecast.Assumption assumption, Optional<Outlook> outlook) {
     List<ChannelForecast> channels = new ArrayList<>();
-    Optional<Outlook> outlook =
-        isLoadKnown && learning.isEnough()
-            ? heldLoad.load().map(held -> outlook(held, assumption))
-            : Optional.empty();
     for (Channel channel : order()) {
       StoreSet.of(channel)
           .filter(stores::isHeard)
-          .ifPresent(store -> channels.add(forecast(store, outlook)));
+          .ifPresent(store -> channels.add(forecast(store, outlook, assumption)));
     }
     return new Forecast(lastTickMicros, assumption, channels);
   }
@@ -175,34 +231,52 @@ public final class ThermalForecaster implements Forecaster {
         : Math.max(seen, USUAL_MOST_KILOWATTS);
   }
 
-  private ChannelForecast forecast(Store store, Optional<Outlook> outlook) {
+  private ChannelForecast forecast(
+      Store store, Optional<Outlook> outlook, Forecast.Assumption assumption) {
     Channel channel = store.channel();
     OptionalDouble stale = pace.staleFor(channel, lastTickMicros);
     if (stale.isPresent()) {
       return new ChannelForecast.NoData(channel, stale.getAsDouble());
     }
-    if (!isLoadKnown && heldLoad.load().isPresent()) {
-      return new ChannelForecast.NoData(
-          channel, sensing.secondsSincePower(samples, lastTickMicros));
+    double silent = sensing.secondsSincePower(samples, lastTickMicros);
+    if (!isLoadKnown && heldLoad.load().isPresent() && silent < POWER_FORGOTTEN_SECONDS) {
+      return new ChannelForecast.NoData(channel, silent);
     }
-    return outlook
-        .<ChannelForecast>map(known -> ready(store, known))
+    return (isLoadKnown
+            ? outlook.map(known -> physical(store, known, assumption))
+            : alone(store, assumption))
+        .<ChannelForecast>map(courses -> ready(store, courses))
         .orElseGet(() -> new ChannelForecast.Learning(channel));
   }
 
-  private ChannelForecast.Ready ready(Store store, Outlook outlook) {
-    double now = stores.celsius(store).orElseThrow();
+  private Courses physical(Store store, Outlook outlook, Forecast.Assumption assumption) {
+    Courses physical = courses(store, outlook);
+    return switch (assumption) {
+      case Forecast.Assumption.LoadHeld _, Forecast.Assumption.SpeedEased _ ->
+          plateaus.corrected(store, physical);
+      // What heats a channel unseen goes away with the load.
+      case Forecast.Assumption.StoppedAtIdle _ -> physical;
+    };
+  }
+
+  /** Without any word of load only the channel's own course can go on, and only as it is. */
+  private Optional<Courses> alone(Store store, Forecast.Assumption assumption) {
+    return assumption instanceof Forecast.Assumption.LoadHeld
+        ? plateaus.alone(store, lastTickMicros / MICROS_PER_SECOND)
+        : Optional.empty();
+  }
+
+  private ChannelForecast.Ready ready(Store store, Courses courses) {
     double factor = calibrations.getOrDefault(store, new BandCalibration()).factor();
-    double[][] draws = outlook.draws(store);
     double[] secondsAhead = ensemble.secondsAhead();
-    Fan fan = Band.fan(secondsAhead, now, draws, factor);
+    Fan fan = Band.fan(secondsAhead, courses.nowCelsius(), courses.draws(), factor);
     Optional<Limit> limit = vehicle.limit(store.channel());
     return new ChannelForecast.Ready(
         store.channel(),
-        now,
+        courses.nowCelsius(),
         fan,
-        outlook.settled(store),
-        limit.map(each -> LimitCrossing.forecast(secondsAhead, draws, each.celsius())));
+        courses.settledCelsius(),
+        limit.map(each -> LimitCrossing.forecast(secondsAhead, courses.draws(), each.celsius())));
   }
 
   /** The channels with limits in the vehicle's order, then the other thermal ones. */

@@ -1,0 +1,200 @@
+package steadypull.thermal;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import steadypull.channel.Sample;
+
+/**
+ * The plateaus of all channels, and how far each is believed against the physical model of its
+ * channel. What the plateau knows better is added to the physical courses, so that what the model
+ * says of another load stays. Pipeline thread only.
+ */
+final class PlateauSet {
+  private static final double MICROS_PER_SECOND = 1e6;
+
+  /** With nothing but its own readings a channel is listened to for so long first. */
+  private static final double FIRST_SECONDS = 60;
+
+  /** Courses are paired by how hot they are by then. */
+  private static final double RANKING_SECONDS = 180;
+
+  private static final class Member {
+    private final Plateau plateau;
+    private final ModelTrust trust;
+    private double firstSeconds = Double.POSITIVE_INFINITY;
+
+    Member(Store store) {
+      RiseNature nature = RiseNature.of(store);
+      plateau = new Plateau(nature);
+      trust = new ModelTrust(nature.wanderKelvin());
+    }
+  }
+
+  private final double[] secondsAhead;
+  private final Map<Store, Member> members = new EnumMap<>(Store.class);
+  private final Map<Store, Courses> corrections = new EnumMap<>(Store.class);
+  private final LoadStep powerStep = new LoadStep();
+  private final LoadStep speedStep = new LoadStep();
+
+  /**
+   * Plateaus of a drive.
+   *
+   * @param secondsAhead moments of every course, the first is 0
+   */
+  PlateauSet(double[] secondsAhead) {
+    this.secondsAhead = secondsAhead.clone();
+  }
+
+  /** Takes a sample if it shows a store's temperature. */
+  void accept(Sample sample) {
+    StoreSet.of(sample.channel()).ifPresent(store -> accept(store, sample));
+  }
+
+  private void accept(Store store, Sample sample) {
+    double seconds = sample.timeMicros() / MICROS_PER_SECOND;
+    Member member = members.computeIfAbsent(store, Member::new);
+    member.firstSeconds = Math.min(member.firstSeconds, seconds);
+    member.plateau.accept(seconds, sample.value());
+  }
+
+  /**
+   * Moves on to a moment.
+   *
+   * @param kilowatts engine power, if known
+   * @param kilometresPerHour road speed, if known
+   */
+  void advance(double seconds, OptionalDouble kilowatts, OptionalDouble kilometresPerHour) {
+    corrections.clear();
+    boolean powerStepped =
+        kilowatts.isPresent() && powerStep.accept(seconds, kilowatts.getAsDouble());
+    boolean speedStepped =
+        kilometresPerHour.isPresent() && speedStep.accept(seconds, kilometresPerHour.getAsDouble());
+    boolean hasStepped = kilowatts.isPresent() ? powerStepped : speedStepped;
+    for (Member member : members.values()) {
+      if (hasStepped) {
+        member.plateau.restart(seconds);
+        member.trust.restart();
+      }
+      member.plateau.fit(seconds);
+    }
+  }
+
+  /** The courses of a channel of which nothing is known but its own readings. */
+  Optional<Courses> alone(Store store, double seconds) {
+    Member member = members.get(store);
+    if (member == null
+        || !member.plateau.isFitted()
+        || seconds - member.firstSeconds < FIRST_SECONDS) {
+      return Optional.empty();
+    }
+    double now = member.plateau.celsius();
+    return Optional.of(
+        new Courses(now, member.plateau.courses(secondsAhead, now), member.plateau.settled()));
+  }
+
+  /** Checks and notes what a plateau alone says. */
+  void follow(Store store, double seconds, Courses alone) {
+    ModelTrust trust = member(store).trust;
+    trust.check(seconds, alone.nowCelsius());
+    double[] median = median(alone.draws());
+    trust.promise(seconds, at(median), at(median));
+    member(store).plateau.wanders(trust.wanderKelvin());
+  }
+
+  /**
+   * Weighs the plateau of a channel against its physical model under the present load.
+   *
+   * @param physical of the model alone
+   * @param hasInputs whether all that the model goes by is measured
+   */
+  void weigh(Store store, double seconds, Courses physical, boolean hasInputs) {
+    Member member = member(store);
+    member.trust.check(seconds, physical.nowCelsius());
+    if (!member.plateau.isFitted()) {
+      return;
+    }
+    double[][] own = member.plateau.courses(secondsAhead, physical.nowCelsius());
+    member.trust.promise(seconds, at(median(physical.draws())), at(median(own)));
+    member.plateau.wanders(member.trust.wanderKelvin());
+    double share = member.trust.plateauShare(hasInputs);
+    if (share > 0) {
+      corrections.put(
+          store,
+          new Courses(
+              physical.nowCelsius(),
+              difference(physical.draws(), own, share),
+              share * (member.plateau.settled() - physical.settledCelsius())));
+    }
+  }
+
+  private Member member(Store store) {
+    return members.computeIfAbsent(store, Member::new);
+  }
+
+  /** Physical courses, put right by what the plateau knows better; they are changed in place. */
+  Courses corrected(Store store, Courses physical) {
+    Courses correction = corrections.get(store);
+    if (correction == null) {
+      return physical;
+    }
+    for (int draw = 0; draw < physical.draws().length; draw++) {
+      for (int point = 0; point < secondsAhead.length; point++) {
+        physical.draws()[draw][point] += correction.draws()[draw][point];
+      }
+    }
+    return new Courses(
+        physical.nowCelsius(),
+        physical.draws(),
+        physical.settledCelsius() + correction.settledCelsius());
+  }
+
+  private double[][] difference(double[][] physical, double[][] own, double share) {
+    int[] physicalOrder = coolestFirst(physical);
+    int[] ownOrder = coolestFirst(own);
+    double[][] difference = new double[physical.length][secondsAhead.length];
+    for (int rank = 0; rank < physicalOrder.length; rank++) {
+      int draw = physicalOrder[rank];
+      double[] partner = own[ownOrder[rank * own.length / physical.length]];
+      for (int point = 0; point < secondsAhead.length; point++) {
+        difference[draw][point] = share * (partner[point] - physical[draw][point]);
+      }
+    }
+    return difference;
+  }
+
+  private int[] coolestFirst(double[][] draws) {
+    int point = pointAt(RANKING_SECONDS);
+    return IntStream.range(0, draws.length)
+        .boxed()
+        .sorted((left, right) -> Double.compare(draws[left][point], draws[right][point]))
+        .mapToInt(Integer::intValue)
+        .toArray();
+  }
+
+  private ModelTrust.Median at(double[] median) {
+    return horizon -> median[pointAt(horizon)];
+  }
+
+  private double[] median(double[][] draws) {
+    double[] median = new double[secondsAhead.length];
+    double[] column = new double[draws.length];
+    for (double horizon : ModelTrust.HORIZONS) {
+      int point = pointAt(horizon);
+      for (int draw = 0; draw < column.length; draw++) {
+        column[draw] = draws[draw][point];
+      }
+      Arrays.sort(column);
+      median[point] = Band.quantile(column, 0.5);
+    }
+    return median;
+  }
+
+  private int pointAt(double seconds) {
+    int point = Arrays.binarySearch(secondsAhead, seconds);
+    return point >= 0 ? point : Math.min(-point - 1, secondsAhead.length - 1);
+  }
+}
