@@ -27,19 +27,28 @@ final class AdapterPort implements AutoCloseable {
   private final ReadOnlyGate gate;
   private final LinkClock clock;
   private final Pulse pulse;
+  private final Duration leastGap;
   private final Dialogue dialogue = new Dialogue();
   private long lastTextNanoTime;
+  private long lastRequestNanoTime;
   private boolean promptWasHeard;
 
-  private AdapterPort(Link link, LinkClock clock, Pulse pulse) {
-    this.gate = new ReadOnlyGate(link);
+  private AdapterPort(Link link, LinkClock clock, Pulse pulse, Duration leastGap) {
+    this.gate = ReadOnlyGate.before(link);
     this.clock = clock;
     this.pulse = pulse;
+    this.leastGap = leastGap;
     this.lastTextNanoTime = clock.nanoTime();
+    this.lastRequestNanoTime = lastTextNanoTime - leastGap.toNanos();
   }
 
-  static AdapterPort open(LinkSource source, Pulse pulse) throws LinkException {
-    return new AdapterPort(source.open(), source.clock(), pulse);
+  /**
+   * Opens a source.
+   *
+   * @param leastGap least span between the starts of two requests to the vehicle; zero or more
+   */
+  static AdapterPort open(LinkSource source, Pulse pulse, Duration leastGap) throws LinkException {
+    return new AdapterPort(source.open(), source.clock(), pulse, leastGap);
   }
 
   String address() {
@@ -56,13 +65,26 @@ final class AdapterPort implements AutoCloseable {
    * that a control unit may take after "response pending". Silence also when the reader is to stop.
    */
   Reply ask(String command, Duration patience) throws LinkException {
+    boolean isForVehicle = !command.startsWith("AT");
+    if (isForVehicle) {
+      keepGap();
+    }
     Optional<Reply.Restarted> uninvited = Dialogue.uninvited(gate.read(Duration.ZERO));
     if (uninvited.isPresent()) {
       return uninvited.get();
     }
     gate.write(dialogue.begin(command));
-    boolean isForVehicle = !command.startsWith("AT");
     return await(patience, isForVehicle ? PENDING_PATIENCE : Duration.ZERO);
+  }
+
+  private void keepGap() {
+    try {
+      long due = lastRequestNanoTime + leastGap.toNanos();
+      clock.pause(Duration.ofNanos(due - clock.nanoTime()));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    lastRequestNanoTime = clock.nanoTime();
   }
 
   /**

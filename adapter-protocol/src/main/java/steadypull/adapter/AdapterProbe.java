@@ -10,6 +10,7 @@ import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.dialogue.WorkingMode;
 import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkSource;
+import steadypull.adapter.polling.Pacing;
 
 /**
  * Asks a port for an adapter and the adapter for a vehicle, once. Works on the calling thread: some
@@ -18,6 +19,7 @@ import steadypull.adapter.link.LinkSource;
 public final class AdapterProbe {
   private static final Pattern VOLTS = Pattern.compile("([0-9]{1,2}(\\.[0-9]+)?) ?V?");
   private static final Duration PATIENCE = Duration.ofSeconds(1);
+  private static final Duration GAP = Pacing.polite(1).leastGap();
 
   private AdapterProbe() {}
 
@@ -25,18 +27,24 @@ public final class AdapterProbe {
   public static ProbeResult probe(LinkSource source) {
     ProbeResult result = new ProbeResult.NothingAnswered();
     int ways = source.waysToOpen();
-    for (int way = 0; way < ways && !(result instanceof ProbeResult.Adapter); way++) {
+    for (int way = 0; way < ways && !isAdapter(result); way++) {
       ProbeResult next = probeOnce(source);
       result = next instanceof ProbeResult.NothingAnswered ? result : next;
     }
     return result;
   }
 
+  private static boolean isAdapter(ProbeResult result) {
+    return result instanceof ProbeResult.Adapter || result instanceof ProbeResult.UnfitAdapter;
+  }
+
   private static ProbeResult probeOnce(LinkSource source) {
     try (AdapterPort port =
-        AdapterPort.open(source, () -> !Thread.currentThread().isInterrupted())) {
+        AdapterPort.open(source, () -> !Thread.currentThread().isInterrupted(), GAP)) {
       return switch (new AdapterStart(port).fromScratch()) {
         case AdapterStart.Outcome.Mute mute -> new ProbeResult.NothingAnswered();
+        case AdapterStart.Outcome.Unfit unfit ->
+            new ProbeResult.UnfitAdapter(unfit.identity(), unfit.command());
         case AdapterStart.Outcome.NotAnAdapter other -> new ProbeResult.NotAnAdapter(other.heard());
         case AdapterStart.Outcome.Ready ready ->
             new ProbeResult.Adapter(ready.identity(), supplyVolts(port), vehicle(port));

@@ -23,6 +23,14 @@ final class AdapterStart {
     /** The adapter is in the working mode. */
     record Ready(String identity) implements Outcome {}
 
+    /**
+     * An adapter that cannot do what is needed.
+     *
+     * @param identity its name
+     * @param command what it does not know
+     */
+    record Unfit(String identity, String command) implements Outcome {}
+
     /** Something answers, but not as an adapter does. */
     record NotAnAdapter(String heard) implements Outcome {}
 
@@ -58,24 +66,36 @@ final class AdapterStart {
     if (reply instanceof Reply.Silence && !port.resynchronise()) {
       return new Outcome.Mute();
     }
-    Optional<String> refused = setUp();
-    return refused.isPresent()
-        ? new Outcome.NotAnAdapter(refused.get())
-        : new Outcome.Ready(identity());
+    Optional<Outcome> refusal = setUp();
+    return refusal.isPresent() ? refusal.get() : new Outcome.Ready(identity());
   }
 
-  /** Makes all settings; gives what came instead where a needed one was not accepted. */
-  private Optional<String> setUp() throws LinkException {
+  /** Makes all settings; gives the outcome where one that matters was not accepted. */
+  private Optional<Outcome> setUp() throws LinkException {
     for (WorkingMode.Setting setting : WorkingMode.SETTINGS) {
       Reply reply = port.ask(setting.command(), SETTING_PATIENCE);
-      if (setting.isNeeded() && !(reply instanceof Reply.Accepted)) {
+      if (!suffices(setting.need(), reply)) {
         reply = port.ask(setting.command(), SETTING_PATIENCE);
       }
-      if (setting.isNeeded() && !(reply instanceof Reply.Accepted)) {
-        return Optional.of(ReplyWords.of(reply) + " to " + setting.command());
+      if (!suffices(setting.need(), reply)) {
+        return Optional.of(refusal(setting.command(), reply));
       }
     }
     return Optional.empty();
+  }
+
+  private static boolean suffices(WorkingMode.Need need, Reply reply) {
+    return switch (need) {
+      case OBEYED -> reply instanceof Reply.Accepted;
+      case ANSWERED -> reply instanceof Reply.Accepted || reply instanceof Reply.NotUnderstood;
+      case WANTED -> true;
+    };
+  }
+
+  private Outcome refusal(String command, Reply reply) throws LinkException {
+    return reply instanceof Reply.NotUnderstood
+        ? new Outcome.Unfit(identity(), command)
+        : new Outcome.NotAnAdapter(ReplyWords.of(reply) + " to " + command);
   }
 
   private String identity() throws LinkException {

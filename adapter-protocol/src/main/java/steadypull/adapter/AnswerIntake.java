@@ -69,13 +69,17 @@ final class AnswerIntake {
       case Answer.CurrentData(Map<Integer, Payload> data) -> {
         if (isSingle) {
           data.forEach(unit::learn);
+        } else {
+          unit.fits();
         }
         yield takeData(data, message.controlUnit(), unit, nanoTime);
       }
       case Answer.Refused(NegativeCode code) ->
           refused(asked, message.controlUnit(), code, nanoTime);
       case Answer.Misfit misfit -> {
-        if (asked.stream().anyMatch(number -> isBelieved(message.controlUnit(), number))) {
+        boolean isBelieved =
+            asked.stream().anyMatch(number -> isBelieved(message.controlUnit(), number));
+        if (isBelieved && unit.misfitsAgain()) {
           plan.askSingly();
         }
         yield Set.of();
@@ -122,7 +126,7 @@ final class AnswerIntake {
       List<Integer> asked, String controlUnit, NegativeCode code, long nanoTime) {
     Set<Integer> concerned = new HashSet<>(asked);
     concerned.removeIf(number -> !isBelieved(controlUnit, number));
-    if (asked.size() > 1 && !concerned.isEmpty()) {
+    if (asked.size() > 1 && !concerned.isEmpty() && !isForNow(code)) {
       plan.askSingly();
     } else {
       concerned.forEach(number -> obey(new PollTarget.Parameter(number), code, nanoTime));
@@ -130,9 +134,18 @@ final class AnswerIntake {
     return concerned;
   }
 
+  /** Whether a refusal says nothing about how to ask, only about the moment. */
+  private static boolean isForNow(NegativeCode code) {
+    return switch (code) {
+      case PENDING, BUSY, NOT_NOW -> true;
+      case TOO_MUCH, NEVER, GENERAL -> false;
+    };
+  }
+
   private void obey(PollTarget target, NegativeCode code, long nanoTime) {
     switch (code) {
-      case PENDING, BUSY -> plan.postpone(target, SOON, nanoTime);
+      case PENDING -> {} // The answer follows in the same reply, or the next due time comes.
+      case BUSY -> plan.postpone(target, SOON, nanoTime);
       case NOT_NOW -> plan.postpone(target, MUCH_LATER, nanoTime);
       case NEVER -> plan.drop(target);
       case TOO_MUCH, GENERAL -> {

@@ -11,6 +11,7 @@ final class ControlUnit {
   private SupportMap support = SupportMap.empty();
   private Maxima maxima = Maxima.none();
   private final Map<Integer, Integer> lengths = new HashMap<>();
+  private boolean misfits;
 
   SupportMap support() {
     return support;
@@ -26,6 +27,23 @@ final class ControlUnit {
 
   Map<Integer, Integer> lengths() {
     return lengths;
+  }
+
+  /** Notes that an answer to several parameters could be taken apart. */
+  void fits() {
+    misfits = false;
+  }
+
+  /**
+   * Notes that one could not: once that may be a damaged byte, twice in a row lengths are not what
+   * was learnt.
+   *
+   * @return whether it is the second
+   */
+  boolean misfitsAgain() {
+    boolean isAgain = misfits;
+    misfits = true;
+    return isAgain;
   }
 
   /** Takes the answer to a request for this parameter alone. */

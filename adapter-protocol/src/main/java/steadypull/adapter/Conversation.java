@@ -66,6 +66,8 @@ final class Conversation {
     }
     return switch (start) {
       case AdapterStart.Outcome.Ready ready -> converse(ready.identity());
+      case AdapterStart.Outcome.Unfit unfit ->
+          new Ending.Lost(LostReason.unfit(port.address(), unfit.identity(), unfit.command()));
       case AdapterStart.Outcome.NotAnAdapter other ->
           new Ending.NoAdapter(LostReason.notAnAdapter(port.address(), other.heard()));
       case AdapterStart.Outcome.Mute mute -> new Ending.NoAdapter(LostReason.mute(port.address()));

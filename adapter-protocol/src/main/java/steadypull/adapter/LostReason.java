@@ -23,6 +23,14 @@ final class LostReason {
         "Check that this is the adapter's port and its baud rate.");
   }
 
+  static String unfit(String address, String identity, String command) {
+    return message(
+        address,
+        "expected \"%s\" to obey %s, found that it does not know the command"
+            .formatted(identity, command),
+        "Use another adapter: this one cannot show which control unit answers.");
+  }
+
   static String of(String address, Trouble trouble) {
     return switch (trouble) {
       case Trouble.AdapterMute mute ->
@@ -33,9 +41,9 @@ final class LostReason {
       case Trouble.AdapterConfused confused ->
           message(
               address,
-              "expected data in hex, found " + confused.heard(),
+              "expected data in hex behind a header, found " + confused.heard(),
               "It is opened again by itself; if this repeats, unplug the adapter and plug it in"
-                  + " again.");
+                  + " again, or use another one: some cannot show headers.");
       case Trouble.AdapterRestarted restarted ->
           message(
               address,

@@ -25,6 +25,14 @@ public sealed interface ProbeResult {
   record NotAnAdapter(String heard) implements ProbeResult {}
 
   /**
+   * An adapter answers that cannot do what is needed.
+   *
+   * @param identity its own text
+   * @param command what it does not know
+   */
+  record UnfitAdapter(String identity, String command) implements ProbeResult {}
+
+  /**
    * An adapter answers.
    *
    * @param identity its own text

@@ -65,15 +65,18 @@ final class VehicleLearning {
         .isPresent();
   }
 
-  /** The vehicle's own identifiers, each once; none on the older buses. */
+  /**
+   * The vehicle's own identifiers, each once; none on the older buses and none behind a header that
+   * the protocol cannot carry.
+   */
   Set<PollTarget.Identifier> identifiers() {
     Set<PollTarget.Identifier> targets =
         new TreeSet<>(
             Comparator.comparing(PollTarget.Identifier::header)
                 .thenComparingInt(PollTarget.Identifier::identifier));
-    if (vehicle.format().isCan()) {
-      settings.defined().forEach(signal -> targets.add(target(signal)));
-    }
+    settings.defined().stream()
+        .filter(signal -> vehicle.format().canAddress(signal.header()))
+        .forEach(signal -> targets.add(target(signal)));
     return targets;
   }
 

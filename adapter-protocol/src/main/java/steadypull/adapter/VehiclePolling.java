@@ -44,14 +44,18 @@ final class VehiclePolling {
     this.life = life;
     this.clock = clock;
     this.learning = new VehicleLearning(settings, vehicle);
-    this.plan = new PollingPlan(pacing(settings, vehicle));
+    this.plan = new PollingPlan(pacing(settings, mostParameters(vehicle)));
     this.intake = new AnswerIntake(vehicle, learning, plan, listener);
     this.header = new RequestHeader(port, vehicle.format());
     this.health = new LinkHealth(clock.nanoTime());
   }
 
-  private static Pacing pacing(ReaderSettings settings, VehicleKnowledge vehicle) {
-    int most = vehicle.format().isCan() ? Requests.MOST_PARAMETERS : 1;
+  private static int mostParameters(VehicleKnowledge vehicle) {
+    return vehicle.format().isCan() ? Requests.MOST_PARAMETERS : 1;
+  }
+
+  /** How hard to ask, with so many parameters in one request. */
+  static Pacing pacing(ReaderSettings settings, int most) {
     return switch (settings.pace()) {
       case POLITE -> Pacing.polite(most);
       case FULL -> Pacing.full(most);
@@ -152,7 +156,12 @@ final class VehiclePolling {
     }
     plan.missed(target);
     // One control unit that sleeps is no trouble of the link; the parameters tell about that.
-    return reply instanceof Reply.NoData ? Optional.empty() : bad(reply);
+    Optional<Trouble> trouble = reply instanceof Reply.NoData ? Optional.empty() : bad(reply);
+    if (trouble.isPresent() && !(trouble.get() instanceof Trouble.AdapterMute)) {
+      // The search that follows must hear every control unit.
+      header.toEverybody();
+    }
+    return trouble;
   }
 
   private Optional<Trouble> good() {

@@ -69,7 +69,8 @@ public final class VehicleReader implements Runnable, AutoCloseable {
   }
 
   private Conversation.Ending openOnce() {
-    try (AdapterPort port = AdapterPort.open(source, life)) {
+    try (AdapterPort port =
+        AdapterPort.open(source, life, VehiclePolling.pacing(settings, 1).leastGap())) {
       Conversation conversation =
           new Conversation(port, life, source.clock(), settings, listener, ladder, vehicle);
       try {

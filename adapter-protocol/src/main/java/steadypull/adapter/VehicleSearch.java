@@ -94,6 +94,8 @@ final class VehicleSearch {
     VehicleKnowledge vehicle =
         new VehicleKnowledge(format, number, text(WorkingMode.PROTOCOL_TEXT));
     learnMap(vehicle, 0, format.messages(first.lines()));
+    // Once more: while a bus wakes up some control units are late.
+    askMap(vehicle, 0);
     if (vehicle.units().isEmpty()) {
       return confused(first);
     }
@@ -117,9 +119,13 @@ final class VehicleSearch {
     for (int map = SupportMap.STRIDE;
         map <= LAST_MAP && vehicle.isSupported(map);
         map += SupportMap.STRIDE) {
-      if (port.ask(Requests.currentData(List.of(map)), PATIENCE) instanceof Reply.Data data) {
-        learnMap(vehicle, map, vehicle.format().messages(data.lines()));
-      }
+      askMap(vehicle, map);
+    }
+  }
+
+  private void askMap(VehicleKnowledge vehicle, int map) throws LinkException {
+    if (port.ask(Requests.currentData(List.of(map)), PATIENCE) instanceof Reply.Data data) {
+      learnMap(vehicle, map, vehicle.format().messages(data.lines()));
     }
   }
 

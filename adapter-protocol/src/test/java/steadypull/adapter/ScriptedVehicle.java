@@ -27,6 +27,11 @@ final class ScriptedVehicle {
     return this;
   }
 
+  ScriptedVehicle without(int number) {
+    units.values().forEach(data -> data.remove(number));
+    return this;
+  }
+
   String answer(String request) {
     if (!isAwake) {
       return "NO DATA\r";

@@ -13,21 +13,31 @@ public final class WorkingMode {
    * One setting.
    *
    * @param command the adapter command
-   * @param isNeeded whether the reader cannot work without it; the others are conveniences that
-   *     some adapters do not know
+   * @param need how much depends on it
    */
-  public record Setting(String command, boolean isNeeded) {}
+  public record Setting(String command, Need need) {}
+
+  /** How much depends on a setting. */
+  public enum Need {
+    /** The reader cannot work unless the adapter obeys. */
+    OBEYED,
+    /** The adapter may say that it does not know the command: then it cannot work otherwise. */
+    ANSWERED,
+    /** A convenience. */
+    WANTED
+  }
 
   /** The settings in the order in which they are made. */
   public static final List<Setting> SETTINGS =
       List.of(
-          new Setting("ATE0", true),
-          new Setting("ATL0", false),
-          new Setting("ATS0", false),
-          new Setting("ATH1", true),
-          new Setting("ATCAF1", false),
-          new Setting("ATAT1", false),
-          new Setting("ATM0", false));
+          new Setting("ATE0", Need.ANSWERED),
+          new Setting("ATL0", Need.WANTED),
+          new Setting("ATS0", Need.WANTED),
+          new Setting("ATH1", Need.OBEYED),
+          // Off, it would turn the question 01 04 into a request to clear codes.
+          new Setting("ATCAF1", Need.ANSWERED),
+          new Setting("ATAT1", Need.WANTED),
+          new Setting("ATM0", Need.WANTED));
 
   /** Asks for the identity text; also the first thing said to an unknown adapter. */
   public static final String IDENTIFY = "ATI";
@@ -51,8 +61,12 @@ public final class WorkingMode {
     return first.isEmpty() ? "ATTP0" : "ATTPA" + first;
   }
 
-  /** Sets the header of the requests that follow: three hex digits, or eight of a 29-bit one. */
+  /**
+   * Sets the header of the requests that follow: three hex digits, or eight of a 29-bit one, of
+   * which the adapter adds the first two, 18, by itself.
+   */
   public static String header(String header) {
-    return "ATSH" + (header.length() == 8 ? header.substring(2) : header);
+    boolean isLong = header.length() == 8 && header.startsWith("18");
+    return "ATSH" + (isLong ? header.substring(2) : header);
   }
 }

@@ -29,6 +29,20 @@ public enum MessageFormat {
   }
 
   /**
+   * Whether a control unit can be addressed so over this protocol. An adapter would cut a header of
+   * the other kind to size and send to nobody knows whom.
+   *
+   * @param header request header in hex digits, such as {@code 7E1} or {@code 18DA18F1}
+   */
+  public boolean canAddress(String header) {
+    return switch (this) {
+      case CAN_11_BIT -> header.length() == 3;
+      case CAN_29_BIT -> header.length() == 8;
+      case J1850, ISO_9141, ISO_14230 -> false;
+    };
+  }
+
+  /**
    * Reads an adapter's protocol number.
    *
    * @param number one hex digit, without the letter that marks automatic choice

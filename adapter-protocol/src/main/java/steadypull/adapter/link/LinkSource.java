@@ -10,7 +10,7 @@ public interface LinkSource {
   LinkClock clock();
 
   /**
-   * Opens the address.
+   * Opens the address. A link to a real port comes with the read-only gate before it.
    *
    * @throws LinkException if it does not exist, is in use or refuses
    */

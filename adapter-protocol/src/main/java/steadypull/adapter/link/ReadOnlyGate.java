@@ -20,9 +20,16 @@ public final class ReadOnlyGate implements Link {
   private boolean lineIsOpen;
   private boolean lastCommandIsOurs;
 
-  /** Puts a gate before a link; from here on the link is used through the gate only. */
-  public ReadOnlyGate(Link wire) {
+  private ReadOnlyGate(Link wire) {
     this.wire = wire;
+  }
+
+  /**
+   * Puts a gate before a link; from here on the link is used through the gate only. A link that is
+   * a gate already stays as it is. Serial ports and sockets are never handed out without one.
+   */
+  public static ReadOnlyGate before(Link wire) {
+    return wire instanceof ReadOnlyGate gate ? gate : new ReadOnlyGate(wire);
   }
 
   /**

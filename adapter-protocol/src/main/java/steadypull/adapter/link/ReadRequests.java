@@ -3,6 +3,7 @@ package steadypull.adapter.link;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The lines that only read. An adapter ignores blanks and case, so lines are compared without them;
@@ -22,30 +23,59 @@ final class ReadRequests {
           "(01([0-9A-F]{2}){1,6}|02([0-9A-F]{4}){1,3}|0[37A]|09[0-9A-F]{2}|22([0-9A-F]{4}){1,3})"
               + "[1-9A-F]?");
 
-  /** Diagnostic request headers: 11-bit, 29-bit (two forms), ISO 9141-2 and J1850, ISO 14230. */
-  private static final String HEADER =
-      "([67][0-9A-F]{2}|(18)?DA[0-9A-F]{2}F1|(18)?DB33F1|6[18]6AF1|[8C][0-9A-F]{3}F1)";
+  /**
+   * Diagnostic request headers: 11-bit identifiers of requests, or the last three bytes of a 29-bit
+   * one. 7E8 to 7EF belong to the answers (ISO 15765-4): a request there would pose as a control
+   * unit.
+   */
+  private static final String HEADER = "((?!7E[89A-F])[67][0-9A-F]{2}|DA[0-9A-F]{2}F1|DB33F1)";
 
   /**
-   * Adapter commands that neither store a setting for good nor put a frame of their own on the bus.
-   * Left out on purpose:
+   * The adapter commands that the reader uses, and no others. Left out on purpose, besides all that
+   * is unknown:
    *
    * <ul>
    *   <li>SP stores the protocol on many adapters; TP tries it without storing.
    *   <li>CAF0 would make the first byte of a request its length: then 01 04 is service 04.
-   *   <li>Flow control goes as FC settings only: as a request line, 30 00 00 would be service 30.
-   *   <li>MA and its relatives, RTR, WM, PP, BRD, LP, SD, @2, @3, CEA.
+   *   <li>Flow control as a request line: 30 00 00 would be service 30. The adapter answers first
+   *       frames by itself.
+   *   <li>MA and its relatives, RTR, WM, PP, BRD, LP, SD, @2, @3, CEA, FC.
    * </ul>
    */
   private static final List<Pattern> ADAPTER_COMMANDS =
-      List.of(
-          Pattern.compile("AT(Z|WS|I|@1|D|RV|IGN|PC|DPN?)"),
-          Pattern.compile("AT(E[01]|L[01]|S[01]|H[01]|M0|AL|CAF1|CFC1|AT[0-2]|ST[0-9A-F]{2})"),
-          Pattern.compile("ATTP(0|A?[1-9])"),
-          Pattern.compile("AT(SH|FCSH)" + HEADER),
-          Pattern.compile("ATCP18"),
-          Pattern.compile("AT(AR|CRA([0-9A-F]{3}|[0-9A-F]{8})?)"),
-          Pattern.compile("ATFC(SM[0-2]|SD3[0-2][0-9A-F]{4})"));
+      Stream.of(
+              // Resets the adapter itself and what another program set.
+              "ATZ",
+              // The same, quicker and without losing the baud rate.
+              "ATWS",
+              // Tells the adapter's name.
+              "ATI",
+              // Does not repeat what it is told; until the next reset.
+              "ATE0",
+              // Ends lines with a return only; until the next reset.
+              "ATL0",
+              // Prints no blanks; until the next reset.
+              "ATS0",
+              // Shows who answers; until the next reset.
+              "ATH1",
+              // Adds the length byte to requests, which keeps 01 04 a question.
+              "ATCAF1",
+              // Shortens its waiting by what it learns; until the next reset.
+              "ATAT1",
+              // Keeps the protocol that it finds out of its lasting memory.
+              "ATM0",
+              // Tries protocols without storing; while trying asks 01 00.
+              "ATTP(0|A[1-9])",
+              // Tells the protocol.
+              "ATDPN?",
+              // Tells the voltage at the plug.
+              "ATRV",
+              // Ends the protocol; at most that ends its own diagnostic session.
+              "ATPC",
+              // Addresses requests; whatever it is, they only read.
+              "ATSH" + HEADER)
+          .map(Pattern::compile)
+          .toList();
 
   private ReadRequests() {}
 

@@ -53,7 +53,7 @@ final class SerialSource implements LinkSource {
     if (!port.openPort()) {
       throw failure(port.getLastErrorCode());
     }
-    return new SerialLink(address, port, () -> promptWasHeard = true);
+    return ReadOnlyGate.before(new SerialLink(address, port, () -> promptWasHeard = true));
   }
 
   /** The rate for the next opening. */

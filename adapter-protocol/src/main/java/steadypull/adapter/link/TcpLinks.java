@@ -6,6 +6,7 @@ import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.net.SocketTimeoutException;
 import java.net.UnknownHostException;
+import java.nio.channels.SocketChannel;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -44,14 +45,22 @@ public final class TcpLinks implements LinkProvider {
 
     @Override
     public Link open() throws LinkException {
-      Socket socket = new Socket();
+      try {
+        // The socket of a channel, because an interrupt ends its connecting and reading at once.
+        return connected(SocketChannel.open().socket());
+      } catch (IOException e) {
+        throw new LinkException(address, "connect to", found(e), remedy(e), e);
+      }
+    }
+
+    private Link connected(Socket socket) throws IOException {
       try {
         socket.connect(new InetSocketAddress(host, port), CONNECT_MILLISECONDS);
         socket.setTcpNoDelay(true);
-        return new TcpLink(address, socket);
+        return ReadOnlyGate.before(new TcpLink(address, socket));
       } catch (IOException e) {
         TcpLink.release(socket);
-        throw new LinkException(address, "connect to", found(e), remedy(e), e);
+        throw e;
       }
     }
 

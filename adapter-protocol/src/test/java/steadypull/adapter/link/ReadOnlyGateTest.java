@@ -20,7 +20,7 @@ class ReadOnlyGateTest {
       Set.of("01", "02", "03", "07", "09", "0A", "22");
 
   private final Wire wire = new Wire();
-  private final ReadOnlyGate gate = new ReadOnlyGate(wire);
+  private final ReadOnlyGate gate = ReadOnlyGate.before(wire);
 
   @ParameterizedTest
   @ValueSource(
@@ -39,34 +39,23 @@ class ReadOnlyGateTest {
         "ATZ",
         "at ws",
         "ATI",
-        "AT@1",
         "ATE0",
         "ATL0",
         "ATS0",
         "ATH1",
         "ATCAF1",
         "ATAT1",
-        "ATST19",
         "ATTP0",
         "ATTPA6",
         "ATDPN",
         "ATDP",
         "ATRV",
-        "ATIGN",
         "ATPC",
         "ATSH7E1",
         "ATSH 7DF",
         "ATSHDA18F1",
         "ATSHDB33F1",
-        "ATSH686AF1",
-        "ATSHC233F1",
-        "ATCRA7E8",
-        "ATCRA",
-        "ATAR",
-        "ATCFC1",
-        "ATFCSH7E0",
-        "ATFCSD300000",
-        "ATFCSM1",
+        "ATSH6A8",
         "ATM0"
       })
   void whatOnlyReadsPasses(String line) throws LinkException {
@@ -109,6 +98,24 @@ class ReadOnlyGateTest {
         "22",
         "22F1",
         "0902 03",
+        // Harmless, but nobody here needs them.
+        "AT@1",
+        "ATD",
+        "ATST19",
+        "ATIGN",
+        "ATE1",
+        "ATH0",
+        "ATCRA7E8",
+        "ATFCSH7E0",
+        "ATFCSD300000",
+        "ATFCSM1",
+        // Identifiers of answers, of other buses, of nobody.
+        "ATSH7E8",
+        "ATSH7EF",
+        "ATSH18DA18F1",
+        "ATSH686AF1",
+        "ATSHC233F1",
+        "ATSH7E0\r04",
         // Settings that store, listen, send frames of their own or change what hex lines mean.
         "ATSP6",
         "ATSP0",

@@ -115,6 +115,9 @@ class SerialLinksTest {
   void pseudoTerminalIsASerialPortToo() throws Exception {
     try (PseudoTerminalPair pair = PseudoTerminalPair.open();
         Link link = links.find(pair.path()).orElseThrow().open()) {
+      assertThatThrownBy(() -> link.write("04\r".getBytes(StandardCharsets.US_ASCII)))
+          .as("whoever opens a real port gets it behind the gate")
+          .isInstanceOf(RefusedRequestException.class);
       link.write("ATI\r".getBytes(StandardCharsets.US_ASCII));
       assertThat(pair.read(4)).isEqualTo("ATI\r");
 

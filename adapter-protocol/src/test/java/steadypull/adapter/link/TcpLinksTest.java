@@ -33,6 +33,33 @@ class TcpLinksTest {
     }
   }
 
+  // Whoever opens a real port gets it behind the gate.
+  @Test
+  void nothingThatDoesMoreThanReadLeavesThroughASocket() throws IOException {
+    try (ServerSocket server = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+        Link link = source(server.getLocalPort()).open();
+        Socket adapter = server.accept()) {
+      assertThatThrownBy(() -> link.write("04\r".getBytes(StandardCharsets.US_ASCII)))
+          .isInstanceOf(RefusedRequestException.class);
+      link.write("ATI\r".getBytes(StandardCharsets.US_ASCII));
+
+      assertThat(adapter.getInputStream().readNBytes(4)).asString().isEqualTo("ATI\r");
+    }
+  }
+
+  // A drive that is ended must not wait for an adapter that is out of reach.
+  @Test
+  void interruptedThreadDoesNotWaitForAnAdapter() throws IOException {
+    try (ServerSocket server = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+        Link link = source(server.getLocalPort()).open()) {
+      LinkSource source = source(server.getLocalPort());
+      Thread.currentThread().interrupt();
+      assertThatThrownBy(source::open).isInstanceOf(LinkException.class);
+      assertThatThrownBy(() -> link.read(PATIENCE)).isInstanceOf(LinkException.class);
+      assertThat(Thread.interrupted()).isTrue();
+    }
+  }
+
   private static byte[] readAll(Link link, int count) throws LinkException {
     byte[] all = {};
     while (all.length < count) {
