@@ -13,5 +13,8 @@ sealed interface Arrival {
   /** A person did something; it counts from the moment that the pipeline takes it. */
   record Answered(TripEvent.Kind kind) implements Arrival {}
 
+  /** The port's thread cannot go on. */
+  record Failed(Throwable fault) implements Arrival {}
+
   record End() implements Arrival {}
 }

@@ -32,7 +32,7 @@ final class DriveLog {
   private final Keeping keeping;
   private final PipelineOutput observer;
 
-  private final long openedNanos;
+  private final DriveSpan span;
   private TripClock clock;
   private ReadingIntake intake;
   private DrivePipeline pipeline;
@@ -41,6 +41,8 @@ final class DriveLog {
   private LinkEvent link = new LinkEvent(0, LinkSummary.State.OPENING, "", 0);
   private RecordingState refused = new RecordingState.Off();
   private Optional<String> linkTrouble = Optional.empty();
+  private Optional<String> fatal = Optional.empty();
+  private Optional<DriveSnapshot> shown = Optional.empty();
 
   DriveLog(DriveRoute route, Keeping keeping, TripClock clock, PipelineOutput observer) {
     this.route = route;
@@ -48,7 +50,7 @@ final class DriveLog {
     this.keeping = keeping;
     this.observer = observer;
     this.clock = clock;
-    this.openedNanos = clock.startNanos();
+    this.span = new DriveSpan(clock.startNanos(), route.end(), route.lastsNanos());
     this.intake = new ReadingIntake(roles, clock);
     this.pipeline = new DrivePipeline(route.setup(), clock.start(), new Output());
   }
@@ -62,18 +64,38 @@ final class DriveLog {
         pipeline.accept(new TripEntry.OfEvent(new TripEvent(pipeline.nowMicros(), kind, "")));
         yield true;
       }
+      case Arrival.Failed(Throwable fault) ->
+          throw new IllegalStateException(FaultText.of(fault), fault);
       case Arrival.End end -> false;
     };
+  }
+
+  /**
+   * Ends a drive that cannot go on: shows and keeps what can be shown and kept.
+   *
+   * @return one clear message
+   */
+  String fail(Throwable fault) {
+    String text =
+        ("Could not go on with the drive from %s: expected to take what the vehicle answers, found"
+             + " %s (%s). What was recorded is kept; begin a new drive, and report this message.")
+            .formatted(
+                route.source().address(), fault.getClass().getSimpleName(), FaultText.of(fault));
+    fatal = Optional.of(text);
+    shown
+        .map(last -> last.with(new RecordingState.Failed(text)).withLinkClosed(text))
+        .ifPresent(observer::second);
+    return text;
   }
 
   /** Seals the trip. */
   DriveOutcome end() {
     TripKeeper kept = keeper;
     if (kept == null) {
-      return new DriveOutcome(Optional.empty(), linkTrouble, failure(refused));
+      return new DriveOutcome(Optional.empty(), linkTrouble, fatal.or(() -> failure(refused)));
     }
     kept.seal(pipeline.nowMicros());
-    return new DriveOutcome(Optional.of(kept.tripId()), linkTrouble, failure(kept.state()));
+    return new DriveOutcome(Optional.of(kept.tripId()), linkTrouble, fatal.or(() -> failure(kept.state())));
   }
 
   private static Optional<String> failure(RecordingState state) {
@@ -90,9 +112,19 @@ final class DriveLog {
       return false;
     }
     for (Sample sample : intake.samples(reading)) {
-      pipeline.accept(new TripEntry.OfSample(sample));
+      pipeline.accept(new TripEntry.OfSample(inOrder(sample)));
     }
     return true;
+  }
+
+  /**
+   * A sign of life may come between the last byte of an answer and the prompt that ends it. Such an
+   * answer counts from the later moment, so that a replay, which knows no signs of life, sees the
+   * same order.
+   */
+  private Sample inOrder(Sample sample) {
+    long now = pipeline.nowMicros();
+    return sample.timeMicros() >= now ? sample : new Sample(sample.channel(), now, sample.value());
   }
 
   private void begin(long nanoTime) {
@@ -148,22 +180,11 @@ final class DriveLog {
   }
 
   private boolean isOver(long nanoTime) {
-    long endNanos = endNanos();
-    if (nanoTime - openedNanos < endNanos) {
-      return false;
+    boolean isOver = span.isOver(clock.startNanos(), nanoTime);
+    if (isOver) {
+      pipeline.advanceTo(clock.micros(span.endNanos(clock.startNanos())));
     }
-    pipeline.advanceTo(clock.micros(openedNanos + endNanos));
-    return true;
-  }
-
-  /** Nanoseconds from the opening of the source to the end of the drive. */
-  private long endNanos() {
-    long afterMicros = route.end().afterMicros();
-    long byLength =
-        afterMicros == Long.MAX_VALUE
-            ? Long.MAX_VALUE
-            : clock.startNanos() - openedNanos + afterMicros * 1000;
-    return Math.min(byLength, route.lastsNanos());
+    return isOver;
   }
 
   private RecordingState recording() {
@@ -202,7 +223,13 @@ final class DriveLog {
       if (kept != null) {
         kept.commit(snapshot.timeMicros());
       }
-      observer.second(snapshot.with(recording()));
+      show(snapshot);
+    }
+
+    private void show(DriveSnapshot snapshot) {
+      DriveSnapshot next = snapshot.with(recording());
+      shown = Optional.of(next);
+      observer.second(next);
     }
 
     @Override

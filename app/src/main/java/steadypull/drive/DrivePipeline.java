@@ -156,7 +156,22 @@ public final class DrivePipeline {
 
   private Situation situation(long timeMicros) {
     return new Situation(
-        timeMicros, forecast, forecaster::under, latest, derate, link.secondsSilent(timeMicros));
+        timeMicros,
+        forecast,
+        forecaster::under,
+        believed(timeMicros),
+        derate,
+        link.secondsSilent(timeMicros));
+  }
+
+  /** What was heard last; an engine that was switched off did not always tell that it stands. */
+  private Map<Channel, Sample> believed(long timeMicros) {
+    if (!link.isSwitchedOff(timeMicros, latest)) {
+      return latest;
+    }
+    Map<Channel, Sample> believed = new HashMap<>(latest);
+    believed.put(Channels.ENGINE_SPEED, new Sample(Channels.ENGINE_SPEED, timeMicros, 0));
+    return believed;
   }
 
   private void rememberRoad(long timeMicros) {

@@ -40,4 +40,12 @@ public record DriveSnapshot(
   public DriveSnapshot with(RecordingState other) {
     return new DriveSnapshot(timeMicros, clock, vehicle, demo, other, link, advice, strips, road);
   }
+
+  /** The same moment with the link closed for a reason. */
+  DriveSnapshot withLinkClosed(String reason) {
+    LinkSummary closed =
+        new LinkSummary(LinkSummary.State.CLOSED, 0, 0, link.expectedChannels(), reason);
+    return new DriveSnapshot(
+        timeMicros, clock, vehicle, demo, recording, closed, advice, strips, road);
+  }
 }

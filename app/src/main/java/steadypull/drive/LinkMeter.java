@@ -1,6 +1,7 @@
 package steadypull.drive;
 
 import java.util.ArrayDeque;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -25,6 +26,12 @@ final class LinkMeter {
           Channels.REFERENCE_TORQUE,
           Channels.FILTER_REGENERATION);
 
+  /** Vehicle speed comes in whole km/h. */
+  private static final double STANDING_KILOMETRES_PER_HOUR = 1;
+
+  /** Half a second less than the rules wait before they miss the link. */
+  private static final double SWITCHED_OFF_SECONDS = 4.5;
+
   private final ArrayDeque<Long> arrivals = new ArrayDeque<>();
   private LinkEvent link = new LinkEvent(0, LinkSummary.State.OPENING, "", 0);
   private long lastHeardMicros;
@@ -47,14 +54,35 @@ final class LinkMeter {
     while (!arrivals.isEmpty() && arrivals.getFirst() < nowMicros - WINDOW_MICROS) {
       arrivals.removeFirst();
     }
-    int fresh = (int) latest.values().stream().filter(sample -> isFresh(sample, nowMicros)).count();
-    int heard = latest.size();
+    List<Sample> heard = latest.values().stream().filter(LinkMeter::isHeard).toList();
+    int fresh = (int) heard.stream().filter(sample -> isFresh(sample, nowMicros)).count();
     return new LinkSummary(
         link.state(),
         arrivals.size() * 1e6 / WINDOW_MICROS,
         fresh,
-        Math.max(link.expectedChannels(), heard),
+        Math.max(link.expectedChannels(), heard.size()),
         link.detail());
+  }
+
+  /** Whether a sample came over the link and was not computed from others. */
+  private static boolean isHeard(Sample sample) {
+    return !Channels.derived().contains(sample.channel());
+  }
+
+  /**
+   * Whether the engine is to be taken as switched off: the adapter is well, the vehicle has fallen
+   * silent, and the last that was heard is that it stood. A link that breaks on the road, or an
+   * adapter that goes away, is another matter.
+   */
+  boolean isSwitchedOff(long nowMicros, Map<Channel, Sample> latest) {
+    boolean isAdapterWell =
+        switch (link.state()) {
+          case CONNECTED, SEARCHING, VEHICLE_SILENT -> true;
+          case OPENING, LOST, CLOSED -> false;
+        };
+    Sample speed = latest.get(Channels.VEHICLE_SPEED);
+    boolean stood = speed != null && speed.value() < STANDING_KILOMETRES_PER_HOUR;
+    return isAdapterWell && stood && secondsSilent(nowMicros) >= SWITCHED_OFF_SECONDS;
   }
 
   static boolean isFresh(Sample sample, long nowMicros) {

@@ -1,10 +1,14 @@
 package steadypull.drive;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
-import java.util.concurrent.ArrayBlockingQueue;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.Semaphore;
 import steadypull.adapter.LinkState;
 import steadypull.adapter.ReaderListener;
 import steadypull.adapter.Reading;
@@ -13,18 +17,20 @@ import steadypull.store.TripEvent;
 
 /**
  * A drive in progress: the reader on the port's thread, everything else on one pipeline thread
- * behind a bounded queue. A slow pipeline slows the polling; it never loses a reading.
+ * behind a queue. A slow pipeline slows the polling, never a person; no reading is lost. Whatever
+ * fails on either thread ends the drive with its trip sealed.
  */
 final class LiveDrive implements RunningDrive {
-  private static final int QUEUE_LENGTH = 2048;
+  private static final int MOST_WAITING = 2048;
+  private static final Duration PORT_PATIENCE = Duration.ofSeconds(5);
 
-  private final BlockingQueue<Arrival> arrivals = new ArrayBlockingQueue<>(QUEUE_LENGTH);
+  private final BlockingQueue<Arrival> arrivals = new LinkedBlockingQueue<>();
+  private final Semaphore room = new Semaphore(MOST_WAITING);
   private final CompletableFuture<DriveOutcome> outcome = new CompletableFuture<>();
   private final VehicleReader reader;
   private final DriveLog log;
   private final Thread portThread;
   private final Thread pipelineThread;
-  private volatile boolean ending;
 
   /** Prepares a drive; nothing is opened before {@link #start}. */
   LiveDrive(
@@ -33,7 +39,7 @@ final class LiveDrive implements RunningDrive {
     Instant start = wall.instant();
     log = new DriveLog(route, keeping, new TripClock(start, startNanos), observer);
     reader = new VehicleReader(route.source(), route.readerSettings(), new Intake());
-    portThread = Thread.ofPlatform().name("port").unstarted(reader);
+    portThread = Thread.ofPlatform().name("port").unstarted(this::readPort);
     pipelineThread = Thread.ofPlatform().name("pipeline").unstarted(this::runPipeline);
   }
 
@@ -70,41 +76,85 @@ final class LiveDrive implements RunningDrive {
   @Override
   public void close() {
     put(new Arrival.End());
-    outcome.join();
+    if (Thread.currentThread() != pipelineThread) {
+      outcome.handle((ended, fault) -> true).join();
+    }
   }
 
   private void runPipeline() {
+    Optional<CompletionException> failure = Optional.empty();
     try {
-      boolean going = true;
-      while (going) {
-        going = log.take(arrivals.take());
-      }
-      stopReading();
-      outcome.complete(log.end());
+      takeAll();
     } catch (InterruptedException interrupted) {
-      stopReading();
-      outcome.complete(log.end());
-    } catch (RuntimeException fault) {
-      stopReading();
+      Thread.currentThread().interrupt();
+    } catch (RuntimeException | Error fault) {
+      failure = Optional.of(new CompletionException(told(fault), fault));
+    }
+    end(failure);
+  }
+
+  /** Nobody may wait for ever, whatever fails: the outcome is completed in every case. */
+  private void end(Optional<CompletionException> failure) {
+    reader.close();
+    portThread.interrupt();
+    try {
+      DriveOutcome ended = log.end();
+      awaitPort();
+      failure.ifPresentOrElse(outcome::completeExceptionally, () -> outcome.complete(ended));
+    } catch (RuntimeException | Error fault) {
       outcome.completeExceptionally(fault);
     }
   }
 
-  /** Lets go of the port; a reader that waits for room in the queue is woken. */
-  private void stopReading() {
-    ending = true;
-    arrivals.clear();
-    reader.close();
-    portThread.interrupt();
+  private void takeAll() throws InterruptedException {
+    boolean isGoing = true;
+    while (isGoing) {
+      Arrival next = arrivals.take();
+      if (next instanceof Arrival.Heard || next instanceof Arrival.LinkChanged) {
+        room.release();
+      }
+      isGoing = log.take(next);
+    }
   }
 
-  private void put(Arrival arrival) {
-    if (ending) {
-      return;
-    }
+  /** The observer may be what failed; then it is not told, but the trip is kept all the same. */
+  private String told(Throwable fault) {
     try {
-      arrivals.put(arrival);
-    } catch (InterruptedException interrupted) {
+      return log.fail(fault);
+    } catch (RuntimeException again) {
+      fault.addSuppressed(again);
+      return FaultText.of(fault);
+    }
+  }
+
+  /** Whoever begins another drive after this one finds the port free. */
+  private void awaitPort() {
+    try {
+      portThread.join(PORT_PATIENCE);
+    } catch (InterruptedException hurried) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private void readPort() {
+    try {
+      reader.run();
+    } catch (RuntimeException | Error fault) {
+      put(new Arrival.Failed(fault));
+    }
+  }
+
+  /** Never waits. */
+  private void put(Arrival arrival) {
+    arrivals.add(arrival);
+  }
+
+  /** The reader waits while the pipeline is behind. */
+  private void putWhenThereIsRoom(Arrival arrival) {
+    try {
+      room.acquire();
+      put(arrival);
+    } catch (InterruptedException ending) {
       Thread.currentThread().interrupt();
     }
   }
@@ -112,12 +162,12 @@ final class LiveDrive implements RunningDrive {
   private final class Intake implements ReaderListener {
     @Override
     public void reading(Reading reading) {
-      put(new Arrival.Heard(reading));
+      putWhenThereIsRoom(new Arrival.Heard(reading));
     }
 
     @Override
     public void linkState(LinkState state, long nanoTime) {
-      put(new Arrival.LinkChanged(state, nanoTime));
+      putWhenThereIsRoom(new Arrival.LinkChanged(state, nanoTime));
     }
   }
 }

@@ -91,12 +91,8 @@ public final class LiveDrives implements DriveDesk {
     DriveSetup setup = words.setup(vehicle(request, port), port.offer().isPresent());
     ReaderSettings.Pace pace =
         request.pace() == Pace.FULL ? ReaderSettings.Pace.FULL : ReaderSettings.Pace.POLITE;
-    LiveDrive drive =
-        new LiveDrive(
-            new DriveRoute(port.source(), setup, pace, request.end(), port.lasts()),
-            new DriveLog.Keeping(library, request.label(), softwareVersion),
-            wall,
-            observer);
+    DriveRoute route = new DriveRoute(port.source(), setup, pace, request.end(), port.lasts());
+    LiveDrive drive = prepared(route, request.label(), observer);
     drive.start();
     return drive;
   }
@@ -104,6 +100,19 @@ public final class LiveDrives implements DriveDesk {
   /** A serial port soldered to the machine: hardly ever has an adapter on it. */
   private static boolean isOnBoard(PortChoice port) {
     return port.address().matches("/dev/ttyS\\d+");
+  }
+
+  private LiveDrive prepared(DriveRoute route, String label, PipelineOutput observer)
+      throws DriveException {
+    try {
+      DriveLog.Keeping keeping = new DriveLog.Keeping(library, label, softwareVersion);
+      return new LiveDrive(route, keeping, wall, observer);
+    } catch (IllegalArgumentException unreadable) {
+      throw new DriveException(
+          "Could not begin a drive with the vehicle \"%s\": %s. Correct the signal in its vehicle file and import it again."
+              .formatted(route.setup().vehicle().name(), FaultText.of(unreadable)),
+          unreadable);
+    }
   }
 
   /** The serial ports of this machine. */

@@ -20,6 +20,12 @@ final class PortProbe {
               false,
               "opened, but nothing answers. Is the adapter plugged in and lit? Wireless adapters"
                   + " must be paired and in reach.");
+      case ProbeResult.UnfitAdapter unfit ->
+          new PortFinding(
+              true,
+              false,
+              "adapter \"%s\" does not know %s and cannot show which control unit answers. Use another adapter."
+                  .formatted(unfit.identity(), unfit.command()));
       case ProbeResult.NotAnAdapter other ->
           new PortFinding(
               false,
