@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,10 +85,6 @@ class RecordedTripTest {
     Desk.Answer answer = desk.type(all.toArray(String[]::new));
     assertThat(answer.status()).as(answer.err()).isZero();
     return file;
-  }
-
-  private static List<String> header(Path table) throws Exception {
-    return List.of(Files.readAllLines(table).getFirst().split(","));
   }
 
   private static List<String> keys(JsonNode node) {
@@ -213,7 +208,7 @@ class RecordedTripTest {
   void forecastsChangeNothingOfTheAdvice() throws Exception {
     List<JsonNode> without = advised(trip);
 
-    assertThat(advised(trip, "--forecasts", "10"))
+    assertThat(advised(trip, "--forecasts", "60"))
         .filteredOn(line -> !line.get("event").asText().equals("forecast"))
         .isEqualTo(without);
   }
@@ -231,15 +226,19 @@ class RecordedTripTest {
 
   @Test
   void derivedColumnsOfATableAreComputedAnew() throws Exception {
-    Path measured = exported("measured.csv", "--measured-only");
+    List<String> beginning =
+        Files.readAllLines(exported("whole.csv", "--measured-only")).subList(0, 3000);
+    Path measured = Files.write(folder.resolve("measured.csv"), beginning);
     Path wrong = folder.resolve("wrong.csv");
     List<String> rows = new ArrayList<>();
-    for (String row : Files.readAllLines(measured)) {
+    for (String row : beginning) {
       rows.add(row + (rows.isEmpty() ? ",road_grade[%],wheel_power[kW]" : ",-25,900"));
     }
     Files.write(wrong, rows);
 
-    assertThat(advised(wrong.toString())).isEqualTo(advised(measured.toString()));
+    List<JsonNode> right = advised(measured.toString(), "--forecasts", "30");
+    assertThat(right).hasSizeGreaterThan(30);
+    assertThat(advised(wrong.toString(), "--forecasts", "30")).isEqualTo(right);
   }
 
   @Test
@@ -259,76 +258,5 @@ class RecordedTripTest {
     assertThat(german)
         .extracting(line -> line.get("time_s"))
         .isEqualTo(advised(trip).stream().map(line -> line.get("time_s")).toList());
-  }
-
-  @Test
-  void exportedImportedAndExportedAgainIsTheSameFile() throws Exception {
-    Path first = exported("first.csv");
-    String copy = desk.type("import", first.toString(), "--vehicle", "Copy").line();
-    Path second = folder.resolve("second.csv");
-    Desk.Answer answer = desk.type("export", copy, "--to", second.toString());
-
-    assertThat(answer.status()).isZero();
-    assertThat(second).hasSameBinaryContentAs(first);
-  }
-
-  @Test
-  void measuredOnlyLeavesOutWhatWasDerived() throws Exception {
-    Set<String> derived = Set.of("road_grade[%]", "wheel_torque[N.m]", "wheel_power[kW]");
-
-    assertThat(header(exported("all.csv"))).containsAll(derived);
-    assertThat(header(exported("few.csv", "--measured-only")))
-        .startsWith("time[s]")
-        .contains("charge_air_temp_out[degC]")
-        .doesNotContainAnyElementsOf(derived);
-  }
-
-  @Test
-  void exportingWithoutPositionsTellsNobodyWhereTheDriveWas() throws Exception {
-    Path table =
-        Files.writeString(
-            folder.resolve("placed.csv"),
-            """
-            time[s],vehicle_speed[km/h],latitude[deg],longitude[deg],altitude[m]
-            0,80,1.5,2.5,300
-            1,80,1.6,2.6,301
-            """);
-    String placed = desk.type("import", table.toString()).line();
-    Path away = folder.resolve("away.csv");
-    Desk.Answer answer =
-        desk.type("export", placed, "--to", away.toString(), "--no-positions", "--measured-only");
-
-    assertThat(away)
-        .content()
-        .isEqualToNormalizingNewlines(
-            """
-            time[s],vehicle_speed[km/h],altitude[m]
-            0,80,300
-            1,80,301
-            """);
-    assertThat(answer.err()).contains("Wrote 4 samples");
-  }
-
-  @Test
-  void aFaultInOneOfSeveralTablesLeavesTheLibraryAsItWas() throws Exception {
-    Path good = exported("good.csv");
-    Path bad =
-        Files.writeString(folder.resolve("bad.csv"), "time[s],vehicle_speed[km/h]\n0,fast\n");
-    String before = desk.type("trips").out();
-
-    Desk.Answer answer = desk.type("import", good.toString(), bad.toString());
-
-    assertThat(answer.status()).isEqualTo(1);
-    assertThat(answer.out()).isEmpty();
-    assertThat(answer.err()).contains("bad.csv", "line 2", "\"fast\"");
-    assertThat(desk.type("trips").out()).isEqualTo(before);
-  }
-
-  @Test
-  void aUniqueBeginningOfAnIdIsEnough() {
-    Desk.Answer answer = desk.type("advise", trip.substring(0, trip.length() - 1));
-
-    assertThat(answer.status()).isZero();
-    assertThat(answer.lines()).isNotEmpty();
   }
 }
