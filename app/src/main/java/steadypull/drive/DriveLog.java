@@ -95,7 +95,8 @@ final class DriveLog {
       return new DriveOutcome(Optional.empty(), linkTrouble, fatal.or(() -> failure(refused)));
     }
     kept.seal(pipeline.nowMicros());
-    return new DriveOutcome(Optional.of(kept.tripId()), linkTrouble, fatal.or(() -> failure(kept.state())));
+    return new DriveOutcome(
+        Optional.of(kept.tripId()), linkTrouble, fatal.or(() -> failure(kept.state())));
   }
 
   private static Optional<String> failure(RecordingState state) {
