@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -77,7 +76,19 @@ class DriveThatFailsTest {
   void aDriveHasEndedOnlyWhenItsPortIsClosed() throws Exception {
     Port port = new Port(find(ADDRESS), Double.POSITIVE_INFINITY, 200);
     try (TripLibrary library = TripLibrary.open(folder)) {
-      RunningDrive drive = begin(library, port, new Heard());
+      CompletableFuture<DriveSnapshot> connected = new CompletableFuture<>();
+      PipelineOutput waiting =
+          new PipelineOutput() {
+            @Override
+            public void second(DriveSnapshot snapshot) {
+              if (snapshot.link().state() == LinkSummary.State.CONNECTED) {
+                connected.complete(snapshot);
+              }
+            }
+          };
+      RunningDrive drive = begin(library, port, waiting);
+      connected.join();
+      assertThat(port.open).isEqualTo(1);
       drive.close();
 
       assertThat(port.open).isZero();
@@ -201,7 +212,10 @@ class DriveThatFailsTest {
 
         @Override
         public void close() {
-          LockSupport.parkNanos(closingMillis * 1_000_000);
+          long closed = System.nanoTime() + closingMillis * 1_000_000;
+          while (System.nanoTime() < closed) {
+            Thread.onSpinWait();
+          }
           link.close();
           open--;
         }

@@ -32,6 +32,18 @@ class LinkMeterTest {
     assertThat(meter.summary(6_000_001, latest).freshChannels()).isZero();
   }
 
+  // The grade is computed here; the vehicle offers two channels and both are fresh.
+  @Test
+  void onlyWhatIsHeardIsCounted() {
+    meter.changed(new LinkEvent(0, LinkSummary.State.CONNECTED, "", 2));
+    hear(Channels.ENGINE_SPEED, 1_000_000);
+    hear(Channels.VEHICLE_SPEED, 1_000_000);
+    latest.put(Channels.ROAD_GRADE, new Sample(Channels.ROAD_GRADE, 1_000_000, 1));
+
+    assertThat(meter.summary(1_000_000, latest).freshChannels()).isEqualTo(2);
+    assertThat(meter.summary(1_000_000, latest).expectedChannels()).isEqualTo(2);
+  }
+
   @Test
   void outsideTemperatureMayBeOlderBecauseItIsAskedForSeldom() {
     hear(Channels.AMBIENT_AIR_TEMP, 1_000_000);

@@ -42,7 +42,7 @@ class OrderOfArrivalTest {
       log.take(new Arrival.LinkChanged(CONNECTED, at(2)));
       for (double second = 2.1; second < 90; second += 0.05) {
         if (random.nextInt(4) == 0) {
-          log.take(new Arrival.LinkChanged(CONNECTED, at(second + 0.03)));
+          log.take(new Arrival.LinkChanged(CONNECTED, at(second + 0.06)));
         }
         log.take(heard("01.05", 85 + second / 10, second));
       }
@@ -50,6 +50,10 @@ class OrderOfArrivalTest {
     }
 
     assertThat(replayed.entries).as("seed %d", seed).isEqualTo(live.entries);
+    assertThat(live.entries)
+        .filteredOn(TripEntry.OfSample.class::isInstance)
+        .extracting(entry -> ((TripEntry.OfSample) entry).sample().timeMicros())
+        .isSorted();
     assertThat(summary(replayed)).isEqualTo(summary(live));
   }
 
