@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -191,6 +192,13 @@ public final class Advisor {
     return latest
         .map(facts -> answer(timeMicros, advisory -> advisory.snooze(timeMicros, facts)))
         .orElse(List.of());
+  }
+
+  /** How long the advisory could be put aside now; empty if there is none or it cannot. */
+  public OptionalDouble snoozeSeconds() {
+    return latest.isEmpty()
+        ? OptionalDouble.empty()
+        : top().map(each -> each.snoozeSeconds(latest.get())).orElseGet(OptionalDouble::empty);
   }
 
   /**

@@ -246,29 +246,34 @@ final class Advisory {
 
   /** Puts it aside, unless it is a warning or there is no time for that. */
   Optional<Transition> snooze(long now, SituationFacts facts) {
-    double seconds = snoozeSeconds(facts);
-    boolean isOpen =
-        state instanceof AdvisoryState.Unacknowledged
-            || state instanceof AdvisoryState.Acknowledged;
-    if (!isOpen || seconds < SHORTEST_SNOOZE_SECONDS) {
+    OptionalDouble seconds = snoozeSeconds(facts);
+    if (seconds.isEmpty()) {
       return Optional.empty();
     }
     RuleWatch rule = lead.orElseThrow();
-    state = new AdvisoryState.Shelved(now + Math.round(seconds * 1e6), rule.urgency());
+    state =
+        new AdvisoryState.Shelved(now + Math.round(seconds.getAsDouble() * 1e6), rule.urgency());
     return Optional.of(new Transition(AdviceEvent.Kind.SHELVED, rule));
   }
 
-  /** 3 min, but never more than half the time that is left; 0 for a warning. */
-  private double snoozeSeconds(SituationFacts facts) {
-    if (lead.map(each -> each.rule().level() != Level.CAUTION).orElse(true)) {
-      return 0;
-    }
+  /**
+   * For how long it could be put aside: 3 min, but never more than half the time that is left;
+   * empty for anything but a caution that is open, and where there is no time for that.
+   */
+  OptionalDouble snoozeSeconds(SituationFacts facts) {
+    boolean isOpen =
+        state instanceof AdvisoryState.Unacknowledged
+            || state instanceof AdvisoryState.Acknowledged;
+    boolean isCaution = lead.filter(each -> each.rule().level() == Level.CAUTION).isPresent();
     double left =
         leadFacts(facts)
             .map(ChannelFacts::secondsToLimit)
             .orElse(OptionalDouble.empty())
             .orElse(Double.POSITIVE_INFINITY);
-    return Math.min(LONGEST_SNOOZE_SECONDS, left / 2);
+    double seconds = Math.min(LONGEST_SNOOZE_SECONDS, left / 2);
+    return isOpen && isCaution && seconds >= SHORTEST_SNOOZE_SECONDS
+        ? OptionalDouble.of(seconds)
+        : OptionalDouble.empty();
   }
 
   /** Brings it back from the shelf. */

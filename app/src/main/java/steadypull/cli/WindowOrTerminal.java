@@ -5,6 +5,7 @@ import steadypull.advice.RuleSet;
 import steadypull.drive.LiveDrives;
 import steadypull.store.TripLibrary;
 import steadypull.ui.Displays;
+import steadypull.ui.ScreenSettings;
 import steadypull.ui.SteadypullWindow;
 import steadypull.ui.WindowSettings;
 
@@ -12,6 +13,8 @@ import steadypull.ui.WindowSettings;
 final class WindowOrTerminal {
   /** What a vehicle is called until somebody gives it a name. */
   private static final String UNNAMED = "My rig";
+
+  private static final String SCREEN_SETTINGS = "screen.properties";
 
   private final SteadypullCommand main;
 
@@ -47,7 +50,13 @@ final class WindowOrTerminal {
   private int window(LiveDrives drives, Optional<String> port, Optional<String> vehicle)
       throws Exception {
     SteadypullWindow.open(
-        drives, new WindowSettings(port, vehicle, main.locale(), main.format().system()));
+        drives,
+        new WindowSettings(
+            port,
+            vehicle,
+            main.locale(),
+            main.format().system(),
+            ScreenSettings.in(main.libraryFolder().resolve(SCREEN_SETTINGS))));
     return 0;
   }
 }

@@ -3,6 +3,7 @@ package steadypull.drive;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import steadypull.advice.AdviceLine;
 import steadypull.vehicle.Vehicle;
 
@@ -17,6 +18,9 @@ import steadypull.vehicle.Vehicle;
  * @param recording whether samples are kept
  * @param link the link
  * @param advice the advice line
+ * @param adviceSinceMicros when that line came into its state, microseconds since trip start; not
+ *     after {@code timeMicros}
+ * @param snoozeSeconds how long the advisory could be put aside now; empty if it cannot
  * @param strips thermal channels, first to run out first; the screen shows the first four
  * @param road the road strip
  */
@@ -28,17 +32,35 @@ public record DriveSnapshot(
     RecordingState recording,
     LinkSummary link,
     AdviceLine advice,
+    long adviceSinceMicros,
+    OptionalDouble snoozeSeconds,
     List<StripState> strips,
     RoadState road) {
   public DriveSnapshot {
     Objects.requireNonNull(clock);
     Objects.requireNonNull(vehicle);
+    if (adviceSinceMicros > timeMicros) {
+      throw new IllegalArgumentException(
+          "The advice line cannot stand since %d us at %d us"
+              .formatted(adviceSinceMicros, timeMicros));
+    }
     strips = List.copyOf(strips);
   }
 
   /** The same moment with another state of the recording. */
   public DriveSnapshot with(RecordingState other) {
-    return new DriveSnapshot(timeMicros, clock, vehicle, demo, other, link, advice, strips, road);
+    return new DriveSnapshot(
+        timeMicros,
+        clock,
+        vehicle,
+        demo,
+        other,
+        link,
+        advice,
+        adviceSinceMicros,
+        snoozeSeconds,
+        strips,
+        road);
   }
 
   /** The same moment with the link closed for a reason. */
@@ -46,6 +68,16 @@ public record DriveSnapshot(
     LinkSummary closed =
         new LinkSummary(LinkSummary.State.CLOSED, 0, 0, link.expectedChannels(), reason);
     return new DriveSnapshot(
-        timeMicros, clock, vehicle, demo, recording, closed, advice, strips, road);
+        timeMicros,
+        clock,
+        vehicle,
+        demo,
+        recording,
+        closed,
+        advice,
+        adviceSinceMicros,
+        snoozeSeconds,
+        strips,
+        road);
   }
 }

@@ -35,6 +35,8 @@ final class SnapshotMaker {
 
   private final DriveSetup setup;
   private final Instant start;
+  private AdviceLine.State state = AdviceLine.State.LEARNING;
+  private long sinceMicros;
 
   SnapshotMaker(DriveSetup setup, Instant start) {
     this.setup = setup;
@@ -43,6 +45,10 @@ final class SnapshotMaker {
 
   DriveSnapshot make(long nowMicros, Parts parts, LinkSummary link) {
     AdviceLine line = parts.advisor().line();
+    if (line.state() != state) {
+      state = line.state();
+      sinceMicros = nowMicros;
+    }
     return new DriveSnapshot(
         nowMicros,
         start.plus(nowMicros, ChronoUnit.MICROS),
@@ -51,6 +57,8 @@ final class SnapshotMaker {
         new RecordingState.Off(),
         link,
         line,
+        sinceMicros,
+        parts.advisor().snoozeSeconds(),
         strips(nowMicros, parts, line),
         road(nowMicros, parts));
   }

@@ -11,9 +11,16 @@ import java.util.Set;
  * @param reason the line below
  * @param note what was done about it, at the right; may be empty
  * @param buttons what may be pressed
+ * @param snooze how long it may be put aside; empty if it may not
  */
 record AdviceFace(
-    Look look, Glyph glyph, String action, String reason, String note, Set<Answer> buttons) {
+    Look look,
+    Glyph glyph,
+    String action,
+    String reason,
+    String note,
+    Set<Answer> buttons,
+    String snooze) {
   AdviceFace {
     buttons = Set.copyOf(buttons);
   }

@@ -2,16 +2,24 @@ package steadypull.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.animation.FadeTransition;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
+import javafx.util.Duration;
 import steadypull.ui.AdviceFace.Answer;
+import steadypull.ui.AdviceFace.Look;
 
 /** The advice line: what to do, what that achieves, and the answers to it. */
 final class AdviceView extends Pane {
   private static final double NOTE_GAP = 16;
+  private static final Duration FILL = Duration.millis(150);
 
   private final Words words;
+  private final boolean moves;
+  private final Region before = new Region();
+  private final FadeTransition fill = new FadeTransition(FILL, before);
   private final GlyphView glyph = new GlyphView();
   private final Text action = TextRow.text("action");
   private final Text reason = TextRow.text("reason");
@@ -23,8 +31,14 @@ final class AdviceView extends Pane {
   private final PressButton snooze;
   private final PressButton show;
 
-  AdviceView(Words words, DriveActions actions) {
+  /**
+   * Builds the line.
+   *
+   * @param moves whether a change of level may take its moment
+   */
+  AdviceView(Words words, DriveActions actions, boolean moves) {
     this.words = words;
+    this.moves = moves;
     gotIt = new PressButton(Icon.CHECK, words.say("advice.gotIt"), actions.gotIt()).solid();
     snooze = new PressButton(Icon.BELL_CLOCK, words.say("advice.snooze"), actions.snooze());
     show = new PressButton(Icon.BELL_CLOCK, words.say("advice.show"), actions.show());
@@ -43,12 +57,18 @@ final class AdviceView extends Pane {
         DriveGeometry.ADVICE_GLYPH, DriveGeometry.ADVICE_GLYPH, DriveGeometry.ADVICE_GLYPH_SCALE);
     actionRow.at(DriveGeometry.ADVICE_TEXT_LEFT, DriveGeometry.ADVICE_ACTION_BASELINE);
     reasonRow.at(DriveGeometry.ADVICE_TEXT_LEFT, DriveGeometry.ADVICE_REASON_BASELINE);
-    getChildren().addAll(glyph, actionRow, reasonRow, noteRow, gotIt, snooze, show);
+    before.setManaged(false);
+    before.resize(DriveGeometry.ADVICE_WIDTH, DriveGeometry.ADVICE_HEIGHT);
+    before.setVisible(false);
+    fill.setFromValue(1);
+    fill.setToValue(0);
+    fill.setOnFinished(_ -> before.setVisible(false));
+    getChildren().addAll(before, glyph, actionRow, reasonRow, noteRow, gotIt, snooze, show);
     note.layoutBoundsProperty().addListener(_ -> requestLayout());
   }
 
   void show(AdviceFace face) {
-    getStyleClass().setAll("advice", face.look().styleClass());
+    fillAnew(face.look());
     glyph.show(face.glyph());
     action.setText(face.action());
     reason.setText(face.reason());
@@ -56,8 +76,22 @@ final class AdviceView extends Pane {
     gotIt.setVisible(face.buttons().contains(Answer.GOT_IT));
     snooze.setVisible(face.buttons().contains(Answer.SNOOZE));
     show.setVisible(face.buttons().contains(Answer.SHOW));
+    snooze.note(face.snooze());
     setAccessibleText(words.say("advice.help", face.action(), face.reason()));
     requestLayout();
+  }
+
+  /** The new fill comes at once under the old one, which leaves within 150 ms. */
+  private void fillAnew(Look look) {
+    List<String> styles = List.of("advice", look.styleClass());
+    if (!getStyleClass().equals(styles)) {
+      before.getStyleClass().setAll(getStyleClass());
+      getStyleClass().setAll(styles);
+      before.setVisible(moves && !before.getStyleClass().isEmpty());
+      if (before.isVisible()) {
+        fill.playFromStart();
+      }
+    }
   }
 
   @Override

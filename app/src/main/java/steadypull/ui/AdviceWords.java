@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.EnumSet;
 import java.util.Set;
 import steadypull.advice.AdviceLine;
 import steadypull.advice.AdviceLine.Response;
@@ -30,7 +31,13 @@ final class AdviceWords {
   AdviceFace face(DriveSnapshot snapshot) {
     AdviceLine line = snapshot.advice();
     return new AdviceFace(
-        look(line), glyph(line), line.action(), line.reason(), note(snapshot), buttons(line));
+        look(line),
+        glyph(line),
+        line.action(),
+        line.reason(),
+        note(snapshot),
+        buttons(snapshot),
+        snooze(snapshot));
   }
 
   private static Look look(AdviceLine line) {
@@ -63,6 +70,26 @@ final class AdviceWords {
     };
   }
 
+  /** A button that would do nothing is not offered. */
+  private static Set<Answer> buttons(DriveSnapshot snapshot) {
+    Set<Answer> buttons = EnumSet.noneOf(Answer.class);
+    buttons.addAll(buttons(snapshot.advice()));
+    if (snapshot.snoozeSeconds().isEmpty()) {
+      buttons.remove(Answer.SNOOZE);
+    }
+    return buttons;
+  }
+
+  private String snooze(DriveSnapshot snapshot) {
+    if (snapshot.snoozeSeconds().isEmpty()) {
+      return "";
+    }
+    Duration length = Duration.ofSeconds(Math.round(snapshot.snoozeSeconds().getAsDouble()));
+    return length.toSecondsPart() == 0
+        ? words.say("advice.snoozeMinutes", Long.toString(length.toMinutes()))
+        : quantities.countdown((double) length.toSeconds());
+  }
+
   private static Set<Answer> buttons(AdviceLine line) {
     return switch (line.state()) {
       case HOLDS, MAY_REACH, HOLDS_AGAIN, LEARNING, LINK_LOST -> Set.of();
@@ -83,16 +110,17 @@ final class AdviceWords {
           words.say("advice.gotItAt", clock(snapshot, done.timeMicros()));
       case Response.Snoozed until when snapshot.advice().state() == AdviceLine.State.ADVISE ->
           words.say("advice.snoozedFor", left(snapshot, until.untilMicros()));
-      case Response.Snoozed _, Response.None _ -> stateNote(snapshot.advice().state());
+      case Response.Snoozed _, Response.None _ -> stateNote(snapshot);
     };
   }
 
-  private String stateNote(AdviceLine.State state) {
-    return switch (state) {
+  private String stateNote(DriveSnapshot snapshot) {
+    return switch (snapshot.advice().state()) {
       case LINK_LOST -> words.say("advice.linkLost");
       case LEARNING -> words.say("advice.learning");
       case LIMITED_POWER -> words.say("advice.limitedPower");
-      case HOLDS, MAY_REACH, ADVISE, ACT_NOW, HOLDS_AGAIN -> "";
+      case HOLDS_AGAIN -> words.say("advice.since", clock(snapshot, snapshot.adviceSinceMicros()));
+      case HOLDS, MAY_REACH, ADVISE, ACT_NOW -> "";
     };
   }
 

@@ -15,10 +15,13 @@ final class ChoiceRow extends ToggleButton {
   private static final double CORE = 6.5;
   private static final double GAP = 18;
 
-  /** What the ring, the gap and the padding of 20 px on both sides leave of a column. */
-  private static final double REMARK_WIDTH = ParkedGeometry.COLUMN_WIDTH - 2 * RING - GAP - 46;
+  /** What ring, gap, padding and a scroll bar leave of a column. */
+  private static final double REMARK_WIDTH = ParkedGeometry.COLUMN_WIDTH - 2 * RING - GAP - 60;
+
+  private static final double TAG_GAP = 12;
 
   private final Text remark = TextRow.text("remark");
+  private final HBox first = new HBox(TAG_GAP);
 
   ChoiceRow(String text, String note) {
     getStyleClass().setAll("toggle-button", "press", "choice");
@@ -26,9 +29,11 @@ final class ChoiceRow extends ToggleButton {
     Circle core = new Circle(CORE);
     ring.getStyleClass().add("ring");
     core.getStyleClass().add("core");
+    first.setAlignment(Pos.BASELINE_LEFT);
+    first.getChildren().add(label(text, "caption"));
     remark.setText(note);
     remark.setWrappingWidth(REMARK_WIDTH);
-    VBox lines = new VBox(label(text, "caption"));
+    VBox lines = new VBox(first);
     if (!note.isEmpty()) {
       lines.getChildren().add(remark);
     }
@@ -41,9 +46,12 @@ final class ChoiceRow extends ToggleButton {
     setAccessibleText(note.isEmpty() ? text : text + ", " + note);
   }
 
-  /** Makes plain that there is no vehicle behind it. */
-  void markSimulated() {
-    remark.getStyleClass().add("simulated");
+  /** Adds a word of caution beside the caption. */
+  void warn(String word) {
+    Label tag = label(word, "tag");
+    tag.setMinWidth(USE_PREF_SIZE);
+    first.getChildren().add(tag);
+    setAccessibleText(word + ", " + getAccessibleText());
   }
 
   private static Label label(String text, String styleClass) {

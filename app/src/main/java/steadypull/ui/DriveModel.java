@@ -77,7 +77,8 @@ final class DriveModel {
   }
 
   private StripsFace strips(DriveSnapshot snapshot) {
-    List<StripState> arranged = order.arrange(snapshot.strips(), nanoTime.getAsLong());
+    List<StripState> arranged =
+        order.arrange(snapshot.strips(), snapshot.advice().channel(), nanoTime.getAsLong());
     StripWords stripWords = new StripWords(words, quantities);
     return new StripsFace(
         snapshot.timeMicros(),

@@ -21,13 +21,13 @@ final class DriveScreen implements Screen {
   /**
    * Builds the screen over its model.
    *
-   * @param moves whether strips may slide
+   * @param moves whether strips may slide and fills may fade
    */
   DriveScreen(Words words, DriveModel model, DriveActions actions, boolean moves) {
     this.actions = actions;
     this.rail = new RailView(words, actions);
     HeaderView header = new HeaderView();
-    AdviceView advice = new AdviceView(words, actions);
+    AdviceView advice = new AdviceView(words, actions, moves);
     StripsView strips = new StripsView(words, plot, moves);
     RoadView road = new RoadView(words);
     root.getChildren().addAll(plot, axis(words), header, strips, road, advice, rail);

@@ -1,6 +1,8 @@
 package steadypull.ui;
 
 import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
@@ -40,6 +42,58 @@ final class Parked {
     }
     prose.relocate(x, y);
     return prose;
+  }
+
+  /** Number and title of a step. */
+  static List<TextRow> step(String number, String title, double x) {
+    double baseline = ParkedGeometry.STEP_BASELINE;
+    return List.of(
+        line(number, x, baseline, "step"),
+        line(title, x + ParkedGeometry.STEP_TITLE_INDENT, baseline, "step-title"));
+  }
+
+  /** An empty list of rows. */
+  static VBox list() {
+    return new VBox(ParkedGeometry.ROW_GAP);
+  }
+
+  /** Rows of a column that may be too many for it. */
+  static ScrollPane scroll(VBox rows, double x, double top, double bottom) {
+    ScrollPane scroll = new ScrollPane(rows);
+    scroll.getStyleClass().add("list");
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setManaged(false);
+    scroll.setFocusTraversable(false);
+    scroll.resizeRelocate(
+        x, top, ParkedGeometry.COLUMN_WIDTH, bottom - ParkedGeometry.ROW_GAP - top);
+    return scroll;
+  }
+
+  /** Selects the row of a list that stands for a thing. */
+  static void select(VBox rows, Object chosen) {
+    for (Node node : rows.getChildren()) {
+      if (node instanceof ChoiceRow row) {
+        row.setSelected(chosen.equals(row.getUserData()));
+      }
+    }
+  }
+
+  /** What the rows under it have in common. */
+  static Node caption(String words) {
+    return inColumn(words, "field-label");
+  }
+
+  /** A sentence in place of rows. */
+  static Node remark(String words) {
+    return inColumn(words, "prose");
+  }
+
+  private static Node inColumn(String words, String styleClass) {
+    Text text = TextRow.text(styleClass);
+    text.setText(words);
+    text.setWrappingWidth(ParkedGeometry.COLUMN_WIDTH - ParkedGeometry.PAD);
+    return text;
   }
 
   /** A square panel. */

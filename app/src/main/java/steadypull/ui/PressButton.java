@@ -9,16 +9,22 @@ import javafx.scene.shape.SVGPath;
 /** A large button of icon and caption. */
 final class PressButton extends Button {
   private static final double ICON_GAP = 12;
+  private static final double TIGHT_GAP = 5;
 
   private final SVGPath icon = new SVGPath();
   private final Label caption = new Label();
+  private final Label remark = new Label();
 
   PressButton(Icon shape, String text, Runnable action) {
     getStyleClass().setAll("button", "press");
     icon.getStyleClass().add("icon");
     caption.getStyleClass().add("caption");
     caption.setMinWidth(USE_PREF_SIZE);
-    VBox stack = new VBox(ICON_GAP, icon, caption);
+    remark.getStyleClass().add("remark");
+    remark.setMinWidth(USE_PREF_SIZE);
+    VBox lines = new VBox(caption, remark);
+    lines.setAlignment(Pos.CENTER);
+    VBox stack = new VBox(ICON_GAP, icon, lines);
     stack.setAlignment(Pos.CENTER);
     setGraphic(stack);
     setOnAction(_ -> action.run());
@@ -37,7 +43,16 @@ final class PressButton extends Button {
     icon.setManaged(shape != Icon.NONE);
     icon.setVisible(shape != Icon.NONE);
     caption.setText(text);
-    setAccessibleText(text);
+    note("");
+  }
+
+  /** Adds a second line to the caption; an empty one takes no room. */
+  void note(String text) {
+    remark.setText(text);
+    remark.setVisible(!text.isEmpty());
+    remark.setManaged(!text.isEmpty());
+    ((VBox) getGraphic()).setSpacing(text.isEmpty() ? ICON_GAP : TIGHT_GAP);
+    setAccessibleText(text.isEmpty() ? caption.getText() : caption.getText() + ", " + text);
   }
 
   /** Puts it somewhere at a fixed size. */

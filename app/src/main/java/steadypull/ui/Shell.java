@@ -32,7 +32,7 @@ final class Shell {
   private final MenuScreen menu;
 
   private UnitSystem units;
-  private LightChoice light = LightChoice.BY_CLOCK;
+  private LightChoice light;
   private Optional<Running> running = Optional.empty();
   private boolean isDriveShown;
 
@@ -43,9 +43,14 @@ final class Shell {
    * @param clock tells day from night while nothing drives
    * @param nanoTime a clock that does not run backwards
    * @param background runs what may wait
+   * @param settings what the screen remembers
    */
   record Surroundings(
-      ZoneId zone, InstantSource clock, LongSupplier nanoTime, Executor background) {}
+      ZoneId zone,
+      InstantSource clock,
+      LongSupplier nanoTime,
+      Executor background,
+      ScreenSettings settings) {}
 
   private record Running(DriveSession session, DriveModel model, DriveScreen screen) {}
 
@@ -54,6 +59,7 @@ final class Shell {
     this.words = words;
     this.units = units;
     this.surroundings = surroundings;
+    this.light = surroundings.settings().light();
     this.menu =
         new MenuScreen(
             words,
@@ -216,6 +222,7 @@ final class Shell {
 
   private void setLight(LightChoice chosen) {
     light = chosen;
+    surroundings.settings().keep(chosen);
     applyLight(LocalTime.ofInstant(surroundings.clock().instant(), surroundings.zone()));
   }
 

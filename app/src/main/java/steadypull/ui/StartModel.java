@@ -19,7 +19,7 @@ final class StartModel {
    * What was found.
    *
    * @param vehicles names, last used first
-   * @param ports real ones first
+   * @param ports the likeliest for an adapter first
    * @param isLooking whether ports are still being looked for
    */
   record Facts(List<String> vehicles, List<PortChoice> ports, boolean isLooking) {
@@ -32,12 +32,12 @@ final class StartModel {
   /**
    * What was chosen.
    *
-   * @param vehicle name; blank if none
+   * @param vehicle name; blank if none. A simulated drive brings its own
    * @param port the port, if one
    */
   record Choice(String vehicle, Optional<PortChoice> port) {
     boolean isComplete() {
-      return !vehicle.isBlank() && port.isPresent();
+      return port.filter(each -> each.simulated() || !vehicle.isBlank()).isPresent();
     }
   }
 

@@ -74,7 +74,11 @@ public final class SteadypullWindow {
             words,
             settings.units(),
             new Shell.Surroundings(
-                ZoneId.systemDefault(), InstantSource.system(), System::nanoTime, background));
+                ZoneId.systemDefault(),
+                InstantSource.system(),
+                System::nanoTime,
+                background,
+                settings.screen()));
     Stage stage = new Stage();
     stage.setTitle(words.say("window.title"));
     stage.setScene(new Scene(shell.root()));

@@ -20,18 +20,46 @@ final class StripLabels {
   private static final double BESIDE_DROP = 12;
   private static final long LABEL_MICROS = 70_000_000;
   private static final double CLEAR_CELSIUS = 1;
+  private static final double SEARCH_STEP_SECONDS = 2;
 
   private StripLabels() {}
 
-  /** Baseline of the label of the dashed line, at the right end of it. */
-  static double easedBaseline(StripState strip, StripSlot slot) {
+  /**
+   * Baseline of the label of the dashed line: under all that is drawn there, else under its end.
+   */
+  static double easedBaseline(StripState strip, StripSlot slot, double width) {
     if (strip.eased().isEmpty()) {
       return slot.top();
     }
     StripScale scale = PlotView.scale(strip, slot);
-    double end = scale.y(strip.eased().get().at(Fan.MEDIAN, CourseWords.HORIZON_SECONDS));
-    double under = end + UNDER_LINE;
-    return under < slot.top() + slot.height() - FOOT ? under : end - OVER_LINE;
+    Fan eased = strip.eased().get();
+    double clear = lowest(strip, eased, scale, width) + LABEL_ASCENT + LABEL_DESCENT;
+    double bottom = slot.top() + slot.height() - FOOT;
+    if (clear < bottom) {
+      return clear;
+    }
+    double end = scale.y(eased.at(Fan.MEDIAN, CourseWords.HORIZON_SECONDS));
+    return end + UNDER_LINE < bottom ? end + UNDER_LINE : end - OVER_LINE;
+  }
+
+  /** y under which the label is free, over its whole width. */
+  private static double lowest(StripState strip, Fan eased, StripScale scale, double width) {
+    double right = easedRight(strip, width);
+    double lowest = scale.limitY();
+    for (double ahead = 0; ahead <= CourseWords.HORIZON_SECONDS; ahead += SEARCH_STEP_SECONDS) {
+      double x = StripScale.x(ahead);
+      if (x >= right - width - LABEL_DESCENT && x <= right) {
+        lowest = Math.max(lowest, scale.y(eased.at(Fan.MEDIAN, ahead)));
+        lowest = Math.max(lowest, fanFoot(strip, scale, ahead));
+      }
+    }
+    return lowest;
+  }
+
+  private static double fanFoot(StripState strip, StripScale scale, double ahead) {
+    return strip.forecast() instanceof ChannelForecast.Ready ready
+        ? scale.y(ready.fan().at(StripPainter.P05, ahead))
+        : scale.limitY();
   }
 
   /** Right end of that label: beside the drop line of the crossing, never across it. */

@@ -3,6 +3,7 @@ package steadypull.ui;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import steadypull.channel.Channel;
@@ -26,10 +27,11 @@ final class StripOrder {
    *
    * @param given in the order wanted, first to run out first; a strip that has left Holds still
    *     stands over one that has not, so that the enlarged one is the one that is meant
+   * @param advised what the advice line is about: first among its equals that have left Holds
    * @param nowNanos a clock that does not run backwards
    */
-  List<StripState> arrange(List<StripState> given, long nowNanos) {
-    List<StripState> strips = loudestFirst(given);
+  List<StripState> arrange(List<StripState> given, Optional<Channel> advised, long nowNanos) {
+    List<StripState> strips = loudestFirst(given, advised);
     List<Channel> order = strips.stream().map(StripState::channel).toList();
     if (!order.equals(wanted)) {
       wanted = order;
@@ -48,8 +50,16 @@ final class StripOrder {
     return strips.stream().anyMatch(strip -> hasLeftHolds(strip.level()));
   }
 
-  private static List<StripState> loudestFirst(List<StripState> strips) {
-    return strips.stream().sorted(Comparator.comparingInt(strip -> place(strip.level()))).toList();
+  private static List<StripState> loudestFirst(List<StripState> strips, Optional<Channel> advised) {
+    return strips.stream()
+        .sorted(
+            Comparator.comparingInt((StripState strip) -> place(strip.level()))
+                .thenComparing(strip -> !isMeant(strip, advised)))
+        .toList();
+  }
+
+  private static boolean isMeant(StripState strip, Optional<Channel> advised) {
+    return hasLeftHolds(strip.level()) && advised.equals(Optional.of(strip.channel()));
   }
 
   private static int place(StripLevel level) {

@@ -11,7 +11,9 @@ final class StripPainter {
   private static final double SECONDS_PER_MICRO = 1e-6;
   private static final double GAP_SECONDS = 5;
   private static final double HATCH_STEP = 8 * Math.sqrt(2);
-  private static final int P05 = 0;
+  private static final double HALO = 0.8;
+  private static final double HALO_WIDTH = 8;
+  static final int P05 = 0;
   private static final int P25 = 2;
   private static final int P75 = 4;
   private static final int P95 = 6;
@@ -112,8 +114,11 @@ final class StripPainter {
     pen.roundCaps();
     median(strip, fan);
     if (strip.leads() && strip.face().state().eased().isPresent()) {
+      Fan eased = strip.face().state().eased().get();
+      pen.faintStroke(Token.SURFACE, HALO, HALO_WIDTH);
+      median(strip, eased);
       pen.stroke(Token.INK, 3, 14, 7);
-      median(strip, strip.face().state().eased().get());
+      median(strip, eased);
     }
   }
 

@@ -8,9 +8,7 @@ package steadypull.ui;
  */
 record StripPlaces(double height, StripSlot.Form form) {
   private static final double CALM_HEIGHT = 99.5;
-  private static final double GAP = 10;
   private static final double HERO_BEARING = 3;
-  private static final double WHOLE_ROOM = DriveGeometry.VALUE_RIGHT - DriveGeometry.TEXT_LEFT;
 
   static StripPlaces of(StripSlot slot) {
     return new StripPlaces(slot.height(), slot.form());
@@ -23,31 +21,6 @@ record StripPlaces(double height, StripSlot.Form form) {
       case LEADING -> leading;
       case SMALL -> small;
     };
-  }
-
-  double nameBaseline() {
-    return choose(31, 38, 40);
-  }
-
-  /** How much the first line of a name rises when the name takes two lines. */
-  double wrapLift() {
-    return form == StripSlot.Form.SMALL ? 14 : 0;
-  }
-
-  double nameRoom(double valueWidth) {
-    return form == StripSlot.Form.SMALL ? WHOLE_ROOM - valueWidth - GAP : WHOLE_ROOM;
-  }
-
-  double trendBaseline() {
-    return choose(78, 184, 0);
-  }
-
-  double trendRoom(double valueWidth) {
-    return form == StripSlot.Form.CALM ? WHOLE_ROOM - valueWidth - GAP : WHOLE_ROOM;
-  }
-
-  double valueBaseline() {
-    return choose(86, 140, 48.5);
   }
 
   /** Values stand at the right; a leading one under its name at the left. */
@@ -83,6 +56,10 @@ record StripPlaces(double height, StripSlot.Form form) {
 
   double detailBaseline() {
     return choose(79.8, 184, 56);
+  }
+
+  double heroBaseline() {
+    return 140;
   }
 
   double titleBaseline() {

@@ -1,7 +1,6 @@
 package steadypull.ui;
 
 import java.util.Optional;
-import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Rectangle;
@@ -27,6 +26,7 @@ final class StripView extends Pane {
   private final GlyphView glyph = new GlyphView();
   private final Rectangle backing = new Rectangle();
 
+  private final TextRow nameRow = new TextRow(Anchor.LEFT).add(name, 0);
   private final TextRow trendRow = new TextRow(Anchor.LEFT).add(trend, 0);
   private final TextRow valueRow = new TextRow(Anchor.RIGHT).add(value, 0).add(degree, 1);
   private final TextRow limitRow = new TextRow(Anchor.LEFT).add(limit, 0);
@@ -38,7 +38,8 @@ final class StripView extends Pane {
   private final TextRow heroRow = new TextRow(Anchor.LEFT).add(hero, 0).add(heroUnit, 12);
 
   private StripSlot slot = new StripSlot(0, 0, StripSlot.Form.CALM);
-  private double easedY;
+  private final Text probe = new Text();
+  private String named = "";
   private double limitY;
   private Optional<StripState> shown = Optional.empty();
 
@@ -47,12 +48,10 @@ final class StripView extends Pane {
     setAccessibleRole(AccessibleRole.TEXT);
     degree.setText("°");
     backing.getStyleClass().add("backing");
-    name.setTextOrigin(VPos.BASELINE);
     getChildren()
         .addAll(
-            name, backing, trendRow, valueRow, limitRow, noteRow, easedRow, glyph, wordRow,
+            nameRow, backing, trendRow, valueRow, limitRow, noteRow, easedRow, glyph, wordRow,
             detailRow, titleRow, heroRow);
-    name.setManaged(false);
     backing.setManaged(false);
     eased.layoutBoundsProperty().addListener(_ -> requestLayout());
     limit.layoutBoundsProperty().addListener(_ -> requestLayout());
@@ -64,6 +63,9 @@ final class StripView extends Pane {
     getStyleClass().setAll("strip", place.form().styleClass(), face.tone().styleClass());
     if (face.stale()) {
       getStyleClass().add("stale");
+    }
+    if (face.state().level() == StripState.StripLevel.DERATED) {
+      getStyleClass().add("derated");
     }
     boolean leads = place.form() == StripSlot.Form.LEADING;
     fill(face, place.form());
@@ -77,7 +79,7 @@ final class StripView extends Pane {
 
   private void fill(StripFace face, StripSlot.Form form) {
     boolean leads = form == StripSlot.Form.LEADING;
-    name.setText(face.name());
+    named = face.name();
     trend.setText(form == StripSlot.Form.SMALL ? "" : leads ? face.trendInFull() : face.trend());
     value.setText(face.value());
     limit.setText(form == StripSlot.Form.SMALL ? "" : face.limit());
@@ -94,7 +96,6 @@ final class StripView extends Pane {
   /** Moves it, as while sliding. */
   void move(StripFace face, StripSlot place) {
     slot = place;
-    easedY = StripLabels.easedBaseline(face.state(), place) - place.top();
     limitY = StripLabels.limitBaseline(face.state(), place) - place.top();
     shown = Optional.of(face.state());
     setLayoutY(place.top());
@@ -104,30 +105,37 @@ final class StripView extends Pane {
   @Override
   protected void layoutChildren() {
     StripPlaces at = StripPlaces.of(slot);
-    trendRow.at(DriveGeometry.TEXT_LEFT, at.trendBaseline());
-    placeValue(at);
-    placeName(at);
+    placeSide(at);
     noteRow.at((DriveGeometry.NOW + DriveGeometry.CHART_RIGHT) / 2, at.noteBaseline());
-    shown.ifPresent(
-        state -> easedRow.at(StripLabels.easedRight(state, easedRow.naturalWidth()), easedY));
+    shown.ifPresent(this::placeEased);
     glyph.place(DriveGeometry.STATE_LEFT, at.glyphTop(), at.glyphScale());
     placeState(at);
     placeLimit(at);
   }
 
-  private void placeValue(StripPlaces at) {
+  /** Value, name and trend share the room at the left. */
+  private void placeSide(StripPlaces at) {
     valueRow.within(DriveGeometry.VALUE_RIGHT - DriveGeometry.TEXT_LEFT);
-    valueRow.at(at.valueRight(valueRow.shownWidth()), at.valueBaseline());
-    trendRow.within(at.trendRoom(valueRow.shownWidth()));
+    NamePlace place = NamePlace.of(slot, named, valueRow.shownWidth(), this::nameWidth);
+    valueRow.at(at.valueRight(valueRow.shownWidth()), place.value());
+    trendRow.at(DriveGeometry.TEXT_LEFT, place.trend());
+    trendRow.within(place.room());
+    name.setText(place.text());
+    nameRow.at(DriveGeometry.TEXT_LEFT, place.name());
+    nameRow.within(place.room());
   }
 
-  private void placeName(StripPlaces at) {
-    name.setWrappingWidth(0);
-    double room = at.nameRoom(valueRow.shownWidth());
-    boolean wraps = name.getText().contains(" ") && name.getLayoutBounds().getWidth() > room;
-    name.setWrappingWidth(wraps ? room : 0);
-    name.setX(DriveGeometry.TEXT_LEFT);
-    name.setY(at.nameBaseline() - (wraps ? at.wrapLift() : 0));
+  private double nameWidth(String text) {
+    probe.setFont(name.getFont());
+    probe.setText(text);
+    return probe.getLayoutBounds().getWidth();
+  }
+
+  private void placeEased(StripState state) {
+    double width = easedRow.naturalWidth();
+    easedRow.at(
+        StripLabels.easedRight(state, width),
+        StripLabels.easedBaseline(state, slot, width) - slot.top());
   }
 
   private void placeState(StripPlaces at) {
@@ -137,7 +145,7 @@ final class StripView extends Pane {
     detailRow.within(DriveGeometry.STATE_RIGHT - at.wordLeft());
     titleRow.at(DriveGeometry.STATE_LEFT, at.titleBaseline());
     titleRow.within(DriveGeometry.STATE_RIGHT - DriveGeometry.STATE_LEFT);
-    heroRow.at(DriveGeometry.STATE_LEFT - 4, at.valueBaseline());
+    heroRow.at(DriveGeometry.STATE_LEFT - 4, at.heroBaseline());
     heroRow.within(DriveGeometry.STATE_RIGHT - DriveGeometry.STATE_LEFT);
   }
 

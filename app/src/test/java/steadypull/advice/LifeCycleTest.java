@@ -77,9 +77,11 @@ class LifeCycleTest {
   @Test
   void snoozeLastsHalfTheTimeLeft() {
     story.lasts(10, near(100));
+    assertThat(story.advisor.snoozeSeconds()).hasValue(50);
     story.advisor.snooze(story.nowMicros());
     assertThat(story.line().response())
         .isEqualTo(new AdviceLine.Response.Snoozed(story.nowMicros() + 50_000_000));
+    assertThat(story.advisor.snoozeSeconds()).isEmpty();
     assertThat(story.lasts(49, near(100))).isEmpty();
     assertThat(words(story.lasts(1, near(100)))).containsExactly("unshelved charge-air-near-limit");
   }
@@ -105,6 +107,7 @@ class LifeCycleTest {
   @Test
   void aWarningCannotBeSnoozed() {
     story.lasts(10, hotCoolant());
+    assertThat(story.advisor.snoozeSeconds()).isEmpty();
     assertThat(story.advisor.snooze(story.nowMicros())).isEmpty();
     assertThat(story.line().state()).isEqualTo(AdviceLine.State.ACT_NOW);
   }

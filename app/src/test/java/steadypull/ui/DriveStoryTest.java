@@ -2,6 +2,9 @@ package steadypull.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
@@ -18,17 +21,21 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import steadypull.advice.AdviceLine;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.DriveSnapshot;
+import steadypull.drive.PortChoice;
 
 /** What a person does on the screens, and what comes of it. */
 class DriveStoryTest {
   private static final Instant NOON = Instant.parse("2026-01-17T12:00:00Z");
 
+  @TempDir Path folder;
+
   private final RecordingDesk desk = new RecordingDesk();
   private final AtomicLong nanos = new AtomicLong(1_000_000_000_000L);
-  private Shell shell = Fx.call(this::newShell);
+  private Shell shell;
 
   private Shell newShell() {
     Shell made =
@@ -37,13 +44,18 @@ class DriveStoryTest {
             new Words(Locale.ENGLISH),
             UnitSystem.METRIC,
             new Shell.Surroundings(
-                ZoneOffset.UTC, InstantSource.fixed(NOON), nanos::get, Runnable::run));
+                ZoneOffset.UTC,
+                InstantSource.fixed(NOON),
+                nanos::get,
+                Runnable::run,
+                ScreenSettings.in(folder.resolve("screen.properties"))));
     new Scene(made.root());
     return made;
   }
 
   @BeforeEach
   void open() {
+    shell = Fx.call(this::newShell);
     Fx.run(shell::showStart);
   }
 
@@ -112,7 +124,7 @@ class DriveStoryTest {
 
   @Test
   void simulatedPortSaysSo() {
-    assertThat(texts()).contains("Simulated. an invented tow");
+    assertThat(texts()).contains("simulated", "an invented tow");
   }
 
   @Test
@@ -121,7 +133,35 @@ class DriveStoryTest {
     shell = Fx.call(this::newShell);
     Fx.run(shell::showStart);
     assertThat(find("drive").orElseThrow().isDisabled()).isTrue();
-    assertThat(texts()).contains("No port found. Plug the adapter in, then look again.");
+    assertThat(texts()).contains("No adapter found", "Choose an adapter to drive.");
+  }
+
+  // Somebody who has no adapter yet must be able to see what it does with one touch.
+  @Test
+  void withoutAnAdapterTheSimulatedDriveIsReadyAndSaysSo() {
+    PortChoice onBoard = new PortChoice("/dev/ttyS0", "ttyS0", "ttyS0", false);
+    desk.offered = List.of(RecordingDesk.SIMULATED, onBoard);
+    desk.vehicles = List.of();
+    shell = Fx.call(this::newShell);
+    Fx.run(shell::showStart);
+    assertThat(texts())
+        .contains(
+            "No adapter found",
+            "Simulated: Long hot grade",
+            "Built-in ports, seldom an adapter",
+            "It is listed here after its first drive.");
+    press("drive");
+    assertThat(desk.calls).hasSize(1).first().asString().startsWith("open demo:long-hot-grade");
+  }
+
+  @Test
+  void vehicleWithoutANameCannotBeDrivenOnARealPort() {
+    TextField name = (TextField) find("new-vehicle").orElseThrow();
+    Fx.run(() -> name.setText("Red hauler"));
+    assertThat(texts()).contains("Red hauler over Serial port 9");
+    Fx.run(name::clear);
+    assertThat(find("drive").orElseThrow().isDisabled()).isTrue();
+    assertThat(texts()).contains("Name the vehicle to drive.");
   }
 
   @Test
@@ -177,6 +217,21 @@ class DriveStoryTest {
   }
 
   @Test
+  void chosenLightIsStillThereAfterARestart() {
+    drive();
+    press("light");
+    shell = Fx.call(this::newShell);
+    assertThat(shell.root().getStyleClass()).contains("night");
+  }
+
+  @Test
+  void damagedSettingsAreLeftAndTheClockDecides() throws IOException {
+    Files.writeString(folder.resolve("screen.properties"), "light=\\u00zz");
+    shell = Fx.call(this::newShell);
+    assertThat(shell.root().getStyleClass()).contains("day");
+  }
+
+  @Test
   void clockBringsTheNightByItself() {
     drive();
     DriveSnapshot calm = Moments.calm();
@@ -189,6 +244,8 @@ class DriveStoryTest {
             calm.recording(),
             calm.link(),
             calm.advice(),
+            calm.adviceSinceMicros(),
+            calm.snoozeSeconds(),
             calm.strips(),
             calm.road()));
     assertThat(shell.root().getStyleClass()).contains("night");

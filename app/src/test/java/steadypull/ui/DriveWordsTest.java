@@ -19,6 +19,7 @@ import steadypull.channel.UnitSystem;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.StripState;
 import steadypull.drive.StripState.StripLevel;
+import steadypull.ui.AdviceFace.Answer;
 
 /** What the screen says about a moment. */
 class DriveWordsTest {
@@ -190,6 +191,40 @@ class DriveWordsTest {
   }
 
   // Act now cannot be put aside, whatever a caller says.
+  // A button that would do nothing must not be pressed in vain.
+  @Test
+  void snoozeIsOfferedOnlyWhereItCanBeAndSaysForHowLong() {
+    AdviceWords advices = new AdviceWords(words, metric, ZoneOffset.UTC);
+    DriveSnapshot advised = Moments.advise(new Response.None());
+    assertThat(advices.face(advised).snooze()).isEqualTo("3 min");
+    AdviceFace half = advices.face(withSnooze(advised, OptionalDouble.of(52)));
+    assertThat(half.snooze()).isEqualTo("0:52");
+    assertThat(half.buttons()).containsExactlyInAnyOrder(Answer.GOT_IT, Answer.SNOOZE);
+    AdviceFace none = advices.face(withSnooze(advised, OptionalDouble.empty()));
+    assertThat(none.buttons()).containsExactly(Answer.GOT_IT);
+  }
+
+  @Test
+  void holdingAgainSaysSinceWhen() {
+    assertThat(new AdviceWords(words, metric, ZoneOffset.UTC).face(Moments.holdsAgain()).note())
+        .isEqualTo("since 14:46");
+  }
+
+  private static DriveSnapshot withSnooze(DriveSnapshot moment, OptionalDouble seconds) {
+    return new DriveSnapshot(
+        moment.timeMicros(),
+        moment.clock(),
+        moment.vehicle(),
+        moment.demo(),
+        moment.recording(),
+        moment.link(),
+        moment.advice(),
+        moment.adviceSinceMicros(),
+        seconds,
+        moment.strips(),
+        moment.road());
+  }
+
   @Test
   void actNowStaysRedThoughSnoozed() {
     AdviceFace face = advice(State.ACT_NOW, new Response.Snoozed(Moments.NOW + 9_000_000));

@@ -14,6 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import steadypull.channel.Channels;
 import steadypull.drive.StripState;
+import steadypull.thermal.ChannelForecast;
+import steadypull.thermal.Fan;
 
 /** Places, scales and light: what the eye relies on to compare strips. */
 class LookTest {
@@ -100,6 +102,42 @@ class LookTest {
     double moved = StripLabels.limitBaseline(near, slot);
     assertThat(usual).isCloseTo(new StripScale(slot, 130).limitY() + 22, ROUNDING);
     assertThat(moved - 18).isGreaterThan(new StripScale(slot, 130).y(123));
+  }
+
+  // A line of text is ten px a letter here; the rules are the same for any type.
+  private static NamePlace named(String name, double valueWidth) {
+    return NamePlace.of(
+        StripSlot.slots(4, false).getFirst(),
+        name,
+        valueWidth,
+        text -> text.lines().mapToInt(String::length).max().orElse(0) * 10.0);
+  }
+
+  @Test
+  void eachNameStandsBesideItsValueIfItCan() {
+    assertThat(named("Coolant", 93)).extracting(NamePlace::text).isEqualTo("Coolant");
+    assertThat(named("Gearbox oil", 93).text()).isEqualTo("Gearbox oil");
+    assertThat(named("Gearbox oil", 132).text()).isEqualTo("Gearbox\noil");
+    assertThat(named("Charge air in", 132).text()).isEqualTo("Charge\nair in");
+    assertThat(named("Getriebeöle", 132).text()).isEqualTo("Getriebeöle");
+  }
+
+  @Test
+  void nameTooLongForTwoLinesStandsAboveItsValue() {
+    assertThat(named("Gearbox oil", 132).value()).isEqualTo(named("Coolant", 93).value());
+    assertThat(named("Getriebeöle", 132).value()).isGreaterThan(named("Coolant", 93).value());
+    assertThat(named("Getriebeöle", 132).room()).isEqualTo(226);
+  }
+
+  // On the dark amber of a wide fan nobody could read it.
+  @Test
+  void labelOfTheDashedLineStandsUnderTheWholeFan() {
+    StripSlot slot = StripSlot.slots(4, true).getFirst();
+    StripState strip =
+        Strips.of(Channels.CHARGE_AIR_TEMP_OUT, 105).from(80).now(92).to(100).eased(97).build();
+    Fan fan = ((ChannelForecast.Ready) strip.forecast()).fan();
+    double foot = new StripScale(slot, 105).y(fan.at(0, CourseWords.HORIZON_SECONDS));
+    assertThat(StripLabels.easedBaseline(strip, slot, 156) - 18).isGreaterThan(foot);
   }
 
   @Test

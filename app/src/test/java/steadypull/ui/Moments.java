@@ -264,7 +264,20 @@ final class Moments {
   private static DriveSnapshot moment(
       AdviceLine line, List<StripState> strips, RoadState road, LinkSummary link) {
     return new DriveSnapshot(
-        NOW, CLOCK, vehicle(), true, new RecordingState.Recording("a1"), link, line, strips, road);
+        NOW,
+        CLOCK,
+        vehicle(),
+        true,
+        new RecordingState.Recording("a1"),
+        link,
+        line,
+        NOW - 64_000_000,
+        line.state() == AdviceLine.State.ADVISE
+                && !(line.response() instanceof AdviceLine.Response.Snoozed)
+            ? OptionalDouble.of(180)
+            : OptionalDouble.empty(),
+        strips,
+        road);
   }
 
   static Vehicle vehicle() {

@@ -67,6 +67,7 @@ class ReadableTextTest {
   void parkedScreensAreReadable(Locale locale, UnitSystem units) {
     Words words = new Words(locale);
     StartModel start = new StartModel();
+    StartModel newcomer = new StartModel();
     Runnable nothing = () -> {};
     List<Screen> screens =
         Fx.call(
@@ -79,12 +80,15 @@ class ReadableTextTest {
                   new StartModel.Stage.Refused(
                       "Tried to open /dev/ttyS9, expected a free port, found it in use by another"
                           + " program. Close that program or choose another port."));
+              newcomer.found(
+                  List.of(), List.of(RecordingDesk.SIMULATED, RecordingDesk.REAL), "My rig");
               MenuScreen menu =
                   new MenuScreen(
                       words, new MenuScreen.Actions(nothing, nothing, nothing, nothing, nothing));
               menu.show(units, LightChoice.BY_CLOCK);
               return List.of(
                   new StartScreen(words, start, nothing, nothing),
+                  new StartScreen(words, newcomer, nothing, nothing),
                   menu,
                   new AboutScreen(words, nothing));
             });

@@ -3,6 +3,7 @@ package steadypull.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import steadypull.channel.Channel;
@@ -23,7 +24,7 @@ class StripOrderTest {
   }
 
   private List<StripState> at(double seconds, StripState... wanted) {
-    return order.arrange(List.of(wanted), (long) (seconds * SECOND));
+    return order.arrange(List.of(wanted), Optional.empty(), (long) (seconds * SECOND));
   }
 
   @BeforeEach
@@ -57,6 +58,21 @@ class StripOrderTest {
   void firstStripToLeaveHoldsIsOnTopAtOnce() {
     StripState advised = strip(Channels.CHARGE_AIR_TEMP_OUT, StripLevel.ADVISE);
     assertThat(at(1, advised, COOLANT, OIL)).containsExactly(advised, COOLANT, OIL);
+  }
+
+  // The large strip and the advice line must speak of the same thing.
+  @Test
+  void amongEqualsTheStripThatTheAdviceIsAboutIsOnTop() {
+    StripState coolant = strip(Channels.ENGINE_COOLANT_TEMP, StripLevel.MAY_REACH);
+    StripState air = strip(Channels.CHARGE_AIR_TEMP_OUT, StripLevel.MAY_REACH);
+    StripState oil = strip(Channels.ENGINE_OIL_TEMP, StripLevel.ADVISE);
+    Optional<Channel> about = Optional.of(Channels.CHARGE_AIR_TEMP_OUT);
+    assertThat(new StripOrder().arrange(List.of(coolant, air), about, 0))
+        .containsExactly(air, coolant);
+    assertThat(new StripOrder().arrange(List.of(coolant, air, oil), about, 0))
+        .containsExactly(oil, air, coolant);
+    assertThat(new StripOrder().arrange(List.of(COOLANT, AIR), about, 0))
+        .containsExactly(COOLANT, AIR);
   }
 
   @Test
