@@ -16,7 +16,8 @@ final class ChoiceRow extends ToggleButton {
   private static final double GAP = 18;
 
   /** What ring, gap, padding and a scroll bar leave of a column. */
-  private static final double REMARK_WIDTH = ParkedGeometry.COLUMN_WIDTH - 2 * RING - GAP - 60;
+  private static final double REMARK_WIDTH =
+      ParkedGeometry.COLUMN_WIDTH - 2 * RING - GAP - 46 - ParkedGeometry.SCROLL_BAR;
 
   private static final double TAG_GAP = 12;
 

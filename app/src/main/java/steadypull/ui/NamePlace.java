@@ -18,22 +18,28 @@ import java.util.stream.IntStream;
 record NamePlace(String text, double room, double name, double trend, double value) {
   private static final double WHOLE = DriveGeometry.VALUE_RIGHT - DriveGeometry.TEXT_LEFT;
   private static final double GAP = 8;
+  private static final double ALONE_LOWER = 14;
 
   /**
    * Finds the place.
    *
    * @param slot the strip's place
    * @param name its name
+   * @param hasTrend whether a trend is known; without one the name has its line
    * @param valueWidth width of the value with its degree sign
    * @param width width of a text in the name's type
    */
   static NamePlace of(
-      StripSlot slot, String name, double valueWidth, ToDoubleFunction<String> width) {
+      StripSlot slot,
+      String name,
+      boolean hasTrend,
+      double valueWidth,
+      ToDoubleFunction<String> width) {
     double beside = WHOLE - valueWidth - GAP;
     return switch (slot.form()) {
       case LEADING -> new NamePlace(name, WHOLE, 38, 184, 140);
       case SMALL -> small(name, beside, width);
-      case CALM -> calm(name, beside, width).lower((slot.height() - 99.5) / 2);
+      case CALM -> calm(name, beside, width).alone(!hasTrend).lower((slot.height() - 99.5) / 2);
     };
   }
 
@@ -62,6 +68,13 @@ record NamePlace(String text, double room, double name, double trend, double val
         .mapToObj(at -> name.substring(0, at) + "\n" + name.substring(at + 1))
         .filter(lines -> width.applyAsDouble(lines) <= room)
         .min(Comparator.comparingDouble(width));
+  }
+
+  /** Without a trend a name beside its value stands in the middle. */
+  private NamePlace alone(boolean isAlone) {
+    return isAlone && room < WHOLE
+        ? new NamePlace(text, room, name + ALONE_LOWER, trend, value)
+        : this;
   }
 
   /** A strip may be taller than with four: its texts stay in the middle. */

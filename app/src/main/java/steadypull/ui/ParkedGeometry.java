@@ -22,6 +22,7 @@ final class ParkedGeometry {
   static final double PORT_LEFT = 408;
   static final double BEFORE_LEFT = 800;
   static final double PAD = 20;
+  static final double SCROLL_BAR = 14;
   static final double DRIVE_HEIGHT = 120;
   static final double PROSE_TOP = 140;
   static final double PROSE_GAP = 14;

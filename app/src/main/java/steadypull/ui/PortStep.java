@@ -50,7 +50,7 @@ final class PortStep extends Pane {
   }
 
   private Node noAdapter() {
-    double inner = ParkedGeometry.COLUMN_WIDTH - 2 * ParkedGeometry.PAD;
+    double inner = ParkedGeometry.COLUMN_WIDTH - 2 * ParkedGeometry.PAD - ParkedGeometry.SCROLL_BAR;
     Text title = TextRow.text("note-title");
     title.setText(words.say("start.noAdapter"));
     Text how = TextRow.text("prose");

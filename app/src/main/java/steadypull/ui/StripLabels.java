@@ -19,7 +19,6 @@ final class StripLabels {
   private static final double LABEL_IN_HATCH = 9;
   private static final double BESIDE_DROP = 12;
   private static final long LABEL_MICROS = 70_000_000;
-  private static final double CLEAR_CELSIUS = 1;
   private static final double SEARCH_STEP_SECONDS = 2;
 
   private StripLabels() {}
@@ -88,32 +87,48 @@ final class StripLabels {
         : OptionalDouble.empty();
   }
 
-  /** Baseline of the label of the limit: in the hatch, under the ceiling, or under the trace. */
-  static double limitBaseline(StripState strip, StripSlot slot) {
+  /**
+   * Where the label of the limit stands: at the left end of the ceiling, else before Now where the
+   * trace has left it, else under the trace.
+   */
+  static Spot limit(StripState strip, StripSlot slot, double width) {
     StripScale scale = PlotView.scale(strip, slot);
-    double ceiling = scale.limitY();
-    DoubleSummaryStatistics old = oldestPart(strip.trace());
-    boolean isClear = old.getCount() == 0 || old.getMax() < scale.limitCelsius() - CLEAR_CELSIUS;
-    if (slot.form() == StripSlot.Form.LEADING && isClear) {
-      return ceiling - LABEL_IN_HATCH;
+    boolean leads = slot.form() == StripSlot.Form.LEADING;
+    double left = leads ? DriveGeometry.CHART_LEFT + 12 : DriveGeometry.CHART_LEFT + 6;
+    double usual = scale.limitY() + (leads ? -LABEL_IN_HATCH : LABEL_UNDER_CEILING);
+    Trace trace = strip.trace();
+    DoubleSummaryStatistics old = part(trace, 0, LABEL_MICROS);
+    if (isFree(old, scale, usual)) {
+      return new Spot(left, usual);
     }
-    double usual = ceiling + LABEL_UNDER_CEILING;
-    if (old.getCount() == 0 || !meets(old, scale, usual)) {
-      return usual;
+    long end = trace.timeMicros(trace.size() - 1) - trace.timeMicros(0);
+    if (isFree(part(trace, end - LABEL_MICROS, end), scale, usual)) {
+      return new Spot(DriveGeometry.NOW - BESIDE_DROP - width, usual);
     }
     double under = scale.y(old.getMin()) + LABEL_ASCENT + LABEL_DESCENT;
-    return under < slot.top() + slot.height() - LABEL_DESCENT ? under : usual;
+    boolean hasRoom = under < slot.top() + slot.height() - LABEL_DESCENT;
+    return new Spot(left, hasRoom ? under : scale.limitY() + LABEL_UNDER_CEILING);
   }
 
-  private static boolean meets(DoubleSummaryStatistics old, StripScale scale, double baseline) {
-    return scale.y(old.getMin()) > baseline - LABEL_ASCENT
-        && scale.y(old.getMax()) < baseline + LABEL_DESCENT;
+  /**
+   * Left end and baseline of a label.
+   *
+   * @param left x
+   * @param baseline y
+   */
+  record Spot(double left, double baseline) {}
+
+  private static boolean isFree(DoubleSummaryStatistics part, StripScale scale, double baseline) {
+    return part.getCount() == 0
+        || scale.y(part.getMin()) < baseline - LABEL_ASCENT
+        || scale.y(part.getMax()) > baseline + LABEL_DESCENT;
   }
 
-  /** The part of the trace that a label at the left end lies over. */
-  private static DoubleSummaryStatistics oldestPart(Trace trace) {
+  /** The part of the trace between two ages, counted from its beginning. */
+  private static DoubleSummaryStatistics part(Trace trace, long fromMicros, long toMicros) {
     return IntStream.range(0, trace.size())
-        .filter(point -> trace.timeMicros(point) <= trace.timeMicros(0) + LABEL_MICROS)
+        .filter(point -> trace.timeMicros(point) - trace.timeMicros(0) >= fromMicros)
+        .filter(point -> trace.timeMicros(point) - trace.timeMicros(0) <= toMicros)
         .mapToDouble(trace::value)
         .summaryStatistics();
   }

@@ -65,8 +65,4 @@ record StripPlaces(double height, StripSlot.Form form) {
   double titleBaseline() {
     return 40;
   }
-
-  double limitLeft() {
-    return form == StripSlot.Form.LEADING ? 284 : 278;
-  }
 }

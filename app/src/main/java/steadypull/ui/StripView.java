@@ -40,7 +40,6 @@ final class StripView extends Pane {
   private StripSlot slot = new StripSlot(0, 0, StripSlot.Form.CALM);
   private final Text probe = new Text();
   private String named = "";
-  private double limitY;
   private Optional<StripState> shown = Optional.empty();
 
   StripView() {
@@ -96,7 +95,6 @@ final class StripView extends Pane {
   /** Moves it, as while sliding. */
   void move(StripFace face, StripSlot place) {
     slot = place;
-    limitY = StripLabels.limitBaseline(face.state(), place) - place.top();
     shown = Optional.of(face.state());
     setLayoutY(place.top());
     requestLayout();
@@ -110,13 +108,15 @@ final class StripView extends Pane {
     shown.ifPresent(this::placeEased);
     glyph.place(DriveGeometry.STATE_LEFT, at.glyphTop(), at.glyphScale());
     placeState(at);
-    placeLimit(at);
+    shown.ifPresent(this::placeLimit);
   }
 
   /** Value, name and trend share the room at the left. */
   private void placeSide(StripPlaces at) {
     valueRow.within(DriveGeometry.VALUE_RIGHT - DriveGeometry.TEXT_LEFT);
-    NamePlace place = NamePlace.of(slot, named, valueRow.shownWidth(), this::nameWidth);
+    NamePlace place =
+        NamePlace.of(
+            slot, named, !trend.getText().isEmpty(), valueRow.shownWidth(), this::nameWidth);
     valueRow.at(at.valueRight(valueRow.shownWidth()), place.value());
     trendRow.at(DriveGeometry.TEXT_LEFT, place.trend());
     trendRow.within(place.room());
@@ -149,10 +149,12 @@ final class StripView extends Pane {
     heroRow.within(DriveGeometry.STATE_RIGHT - DriveGeometry.STATE_LEFT);
   }
 
-  private void placeLimit(StripPlaces at) {
-    limitRow.at(at.limitLeft(), limitY);
-    backing.setX(at.limitLeft() - 6);
-    backing.setY(limitY - 18);
+  private void placeLimit(StripState state) {
+    StripLabels.Spot spot = StripLabels.limit(state, slot, limitRow.naturalWidth());
+    double baseline = spot.baseline() - slot.top();
+    limitRow.at(spot.left(), baseline);
+    backing.setX(spot.left() - 6);
+    backing.setY(baseline - 18);
     backing.setWidth(limitRow.naturalWidth() + 12);
     backing.setHeight(23);
   }

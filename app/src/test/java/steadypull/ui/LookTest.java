@@ -98,10 +98,27 @@ class LookTest {
     StripSlot slot = StripSlot.slots(4, false).getFirst();
     StripState low = Strips.of(Channels.ENGINE_OIL_TEMP, 130).from(97).now(97).to(97).build();
     StripState near = Strips.of(Channels.ENGINE_OIL_TEMP, 130).from(123).now(123).to(120).build();
-    double usual = StripLabels.limitBaseline(low, slot);
-    double moved = StripLabels.limitBaseline(near, slot);
+    double usual = StripLabels.limit(low, slot, 90).baseline();
+    double moved = StripLabels.limit(near, slot, 90).baseline();
     assertThat(usual).isCloseTo(new StripScale(slot, 130).limitY() + 22, ROUNDING);
     assertThat(moved - 18).isGreaterThan(new StripScale(slot, 130).y(123));
+  }
+
+  // In the middle of the chart nobody would know what it belongs to.
+  @Test
+  void labelOfTheLimitStandsBeforeNowWhereTheTraceHasLeftTheCeiling() {
+    StripSlot slot = StripSlot.slots(4, true).getFirst();
+    StripState fallen =
+        Strips.of(Channels.CHARGE_AIR_TEMP_OUT, 105)
+            .from(107)
+            .now(70)
+            .to(60)
+            .level(StripState.StripLevel.MAY_REACH)
+            .build();
+    StripLabels.Spot spot = StripLabels.limit(fallen, slot, 90);
+    assertThat(spot.left() + 90).isLessThan(DriveGeometry.NOW);
+    assertThat(spot.left()).isGreaterThan(DriveGeometry.CHART_LEFT + 100);
+    assertThat(spot.baseline()).isLessThan(new StripScale(slot, 105).limitY());
   }
 
   // A line of text is ten px a letter here; the rules are the same for any type.
@@ -109,6 +126,7 @@ class LookTest {
     return NamePlace.of(
         StripSlot.slots(4, false).getFirst(),
         name,
+        true,
         valueWidth,
         text -> text.lines().mapToInt(String::length).max().orElse(0) * 10.0);
   }
