@@ -2,6 +2,7 @@ package steadypull.ui;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -12,7 +13,12 @@ import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.DriveSnapshot;
@@ -59,8 +65,21 @@ public final class DrivePictures {
     if (folder != null) {
       Files.createDirectories(folder);
     }
-    if (!ImageIO.write(picture, "png", file.toFile())) {
-      throw new IOException("This Java cannot write PNG pictures; tried " + file);
+    save(picture, file);
+  }
+
+  /** Small rather than quick: pictures are kept and sent. */
+  private static void save(BufferedImage picture, Path file) throws IOException {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+    ImageWriteParam settings = writer.getDefaultWriteParam();
+    settings.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+    settings.setCompressionQuality(0);
+    try (OutputStream target = Files.newOutputStream(file);
+        ImageOutputStream stream = new MemoryCacheImageOutputStream(target)) {
+      writer.setOutput(stream);
+      writer.write(null, new IIOImage(picture, null, null), settings);
+    } finally {
+      writer.dispose();
     }
   }
 

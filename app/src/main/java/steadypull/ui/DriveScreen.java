@@ -37,6 +37,7 @@ final class DriveScreen implements Screen {
     follow(model.adviceProperty(), advice::show);
     follow(model.stripsProperty(), strips::show);
     follow(model.roadProperty(), road::show);
+    follow(model.stripsProperty(), strip -> road.keepClear(strip.secondsToCrossing()));
     follow(model.roadProperty(), plot::showRoad);
   }
 

@@ -1,5 +1,6 @@
 package steadypull.ui;
 
+import java.util.OptionalDouble;
 import steadypull.drive.Trace;
 
 /**
@@ -11,11 +12,12 @@ import steadypull.drive.Trace;
  */
 record RoadScale(double pixelsPerMetre, double aheadMetres) {
   /** x of the label of the grade ahead. */
-  static final double LABEL_X = 722;
+  private static final double LABEL_X = 722;
 
   private static final double USUAL_PIXELS_PER_METRE = 0.09;
   private static final double ROOM_BELOW = 24;
   private static final double ROOM_ABOVE = 28;
+  private static final double LABEL_CLEAR = 44;
   private static final double LABEL_LIFT = 12;
   private static final double METRES_PER_SECOND = 1 / 3.6;
   private static final double PER_CENT = 0.01;
@@ -59,5 +61,17 @@ record RoadScale(double pixelsPerMetre, double aheadMetres) {
             / (DriveGeometry.CHART_RIGHT - DriveGeometry.NOW)
             * CourseWords.HORIZON_SECONDS;
     return aheadY(seconds) - LABEL_LIFT;
+  }
+
+  /** x of the label of the road ahead: beside the mark of a crossing, never under it. */
+  static double labelX(OptionalDouble secondsToCrossing) {
+    if (secondsToCrossing.isEmpty()) {
+      return LABEL_X;
+    }
+    double mark = StripScale.x(secondsToCrossing.getAsDouble());
+    if (Math.abs(mark - LABEL_X) >= LABEL_CLEAR) {
+      return LABEL_X;
+    }
+    return mark > LABEL_X ? mark - LABEL_CLEAR : mark + LABEL_CLEAR;
   }
 }

@@ -1,6 +1,7 @@
 package steadypull.ui;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Pane;
 import javafx.scene.text.Text;
@@ -20,6 +21,9 @@ final class RoadView extends Pane {
   private final Text outside = TextRow.text("readout");
   private final Text outsideUnit = TextRow.text("second");
   private final TextRow gradeRow = new TextRow(Anchor.CENTRE).add(gradeAhead, 0);
+
+  private OptionalDouble crossing = OptionalDouble.empty();
+  private double labelBaseline;
 
   RoadView(Words words) {
     getStyleClass().add("road");
@@ -65,8 +69,19 @@ final class RoadView extends Pane {
         figure.getStyleClass().add("unknown");
       }
     }
-    gradeRow.at(RoadScale.LABEL_X, RoadScale.of(face).labelBaseline());
+    labelBaseline = RoadScale.of(face).labelBaseline();
+    placeGrade();
     setAccessibleText(face.spoken());
+  }
+
+  /** Keeps the label of the road ahead clear of the mark of a crossing. */
+  void keepClear(OptionalDouble secondsToCrossing) {
+    crossing = secondsToCrossing;
+    placeGrade();
+  }
+
+  private void placeGrade() {
+    gradeRow.at(RoadScale.labelX(crossing), labelBaseline);
   }
 
   private static Text unit(String sign) {

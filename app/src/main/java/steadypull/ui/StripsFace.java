@@ -1,6 +1,7 @@
 package steadypull.ui;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * All strips at one moment.
@@ -15,5 +16,12 @@ record StripsFace(long timeMicros, List<StripFace> strips, boolean led, String o
 
   StripsFace {
     strips = List.copyOf(strips);
+  }
+
+  /** Seconds until the leading strip meets its limit, where that is marked on strip and road. */
+  OptionalDouble secondsToCrossing() {
+    return led && strips.getFirst().tone() != Tone.NEUTRAL
+        ? StripLabels.secondsToCrossing(strips.getFirst().state())
+        : OptionalDouble.empty();
   }
 }

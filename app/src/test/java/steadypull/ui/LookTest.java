@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import javafx.scene.Scene;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
@@ -102,6 +103,16 @@ class LookTest {
     double moved = StripLabels.limit(near, slot, 90).baseline();
     assertThat(usual).isCloseTo(new StripScale(slot, 130).limitY() + 22, ROUNDING);
     assertThat(moved - 18).isGreaterThan(new StripScale(slot, 130).y(123));
+  }
+
+  @Test
+  void gradeAheadStandsBesideTheMarkOfACrossing() {
+    double usual = RoadScale.labelX(OptionalDouble.empty());
+    assertThat(RoadScale.labelX(OptionalDouble.of(20))).isEqualTo(usual);
+    for (double seconds = 20; seconds <= 180; seconds += 2) {
+      double label = RoadScale.labelX(OptionalDouble.of(seconds));
+      assertThat(Math.abs(label - StripScale.x(seconds))).isGreaterThanOrEqualTo(44);
+    }
   }
 
   // In the middle of the chart nobody would know what it belongs to.
