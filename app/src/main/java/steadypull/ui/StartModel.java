@@ -82,8 +82,8 @@ final class StartModel {
     String vehicle =
         before.vehicle().isBlank() ? first(vehicles).orElse(newName) : before.vehicle();
     Optional<PortChoice> port = before.port().filter(ports::contains).or(() -> first(ports));
-    choice.set(new Choice(vehicle, port));
     facts.set(new Facts(vehicles, ports, false));
+    choice.set(new Choice(vehicle, port));
   }
 
   void chooseVehicle(String name) {

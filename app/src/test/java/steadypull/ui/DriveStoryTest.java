@@ -116,6 +116,12 @@ class DriveStoryTest {
   }
 
   @Test
+  void knownVehicleIsChosenInItsListAndNotTypedOnceMore() {
+    assertThat(((TextField) find("new-vehicle").orElseThrow()).getText()).isEmpty();
+    assertThat(texts()).containsOnlyOnce("Wattle 2").contains("Wattle 2 over Serial port 9");
+  }
+
+  @Test
   void typedNameIsDrivenInsteadOfTheChosenOne() {
     Fx.run(() -> ((TextField) find("new-vehicle").orElseThrow()).setText("Red hauler"));
     press("drive");
