@@ -23,8 +23,10 @@ import steadypull.vehicle.Vehicle;
  */
 public final class Advisor {
   private final Vehicle vehicle;
-  private final AdviceWords words;
-  private final LineComposer composer;
+  private final Locale locale;
+  private final RemedySearch search;
+  private AdviceWords words;
+  private LineComposer composer;
   private final List<RuleWatch> watches;
   private final List<Advisory> advisories;
   private final DerateRecord derates = new DerateRecord();
@@ -41,10 +43,12 @@ public final class Advisor {
    */
   public Advisor(Vehicle vehicle, RuleSet rules, Locale locale, UnitSystem units) {
     this.vehicle = vehicle;
+    this.locale = locale;
+    search = new RemedySearch(vehicle.speeds(), units);
     words = new AdviceWords(locale, new QuantityFormat(locale, units));
     composer = new LineComposer(words);
     watches = rules.rules().stream().flatMap(Advisor::watches).collect(Collectors.toList());
-    advisories = advisories(new RemedySearch(vehicle.speeds(), units));
+    advisories = advisories();
     line = composer.waiting();
   }
 
@@ -54,13 +58,24 @@ public final class Advisor {
         : rule.watch().stream().map(each -> new RuleWatch(rule, Optional.of(each)));
   }
 
-  private List<Advisory> advisories(RemedySearch search) {
+  private List<Advisory> advisories() {
     Map<String, List<RuleWatch>> byCause =
         watches.stream()
             .collect(
                 Collectors.groupingBy(
                     each -> each.rule().cause(), LinkedHashMap::new, Collectors.toList()));
     return byCause.values().stream().map(each -> new Advisory(each, search)).toList();
+  }
+
+  /**
+   * Speaks in other units from now on. A speed that is being advised stays and is said in the new
+   * units; the next one is round in them.
+   */
+  public void speakIn(UnitSystem units) {
+    words = new AdviceWords(locale, new QuantityFormat(locale, units));
+    composer = new LineComposer(words);
+    search.roundIn(units);
+    line = latest.map(facts -> composer.line(top(), facts)).orElseGet(composer::waiting);
   }
 
   /**

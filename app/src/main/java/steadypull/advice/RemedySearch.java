@@ -41,10 +41,15 @@ final class RemedySearch {
   private static final double SLOW_WINDOW_SECONDS = 600;
 
   private final SpeedRange speeds;
-  private final double gridKilometresPerHour;
+  private double gridKilometresPerHour;
 
   RemedySearch(SpeedRange speeds, UnitSystem units) {
     this.speeds = speeds;
+    roundIn(units);
+  }
+
+  /** From now on speeds are chosen round in these units. */
+  void roundIn(UnitSystem units) {
     gridKilometresPerHour = units == UnitSystem.METRIC ? 5 : 5 * KILOMETRES_PER_MILE;
   }
 

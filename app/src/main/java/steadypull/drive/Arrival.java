@@ -2,6 +2,7 @@ package steadypull.drive;
 
 import steadypull.adapter.LinkState;
 import steadypull.adapter.Reading;
+import steadypull.channel.UnitSystem;
 import steadypull.store.TripEvent;
 
 /** What reaches the pipeline's thread from other threads. A closed set. */
@@ -12,6 +13,12 @@ sealed interface Arrival {
 
   /** A person did something; it counts from the moment that the pipeline takes it. */
   record Answered(TripEvent.Kind kind) implements Arrival {}
+
+  /** A person chose units. */
+  record UnitsChosen(UnitSystem units) implements Arrival {}
+
+  /** A person did or chose something that waits beside the queue. */
+  record Called() implements Arrival {}
 
   /** The port's thread cannot go on. */
   record Failed(Throwable fault) implements Arrival {}

@@ -1,5 +1,7 @@
 package steadypull.drive;
 
+import steadypull.channel.UnitSystem;
+
 /** What a person may do to a running drive. Callable from any thread; returns at once. */
 public interface DriveControls {
 
@@ -14,4 +16,7 @@ public interface DriveControls {
 
   /** Brings a snoozed advisory back. */
   void show();
+
+  /** Says advice in these units from now on. */
+  void speakIn(UnitSystem units);
 }

@@ -6,6 +6,7 @@ import steadypull.adapter.LinkState;
 import steadypull.adapter.Reading;
 import steadypull.advice.AdviceEvent;
 import steadypull.channel.Sample;
+import steadypull.channel.UnitSystem;
 import steadypull.store.LibraryException;
 import steadypull.store.NewTrip;
 import steadypull.store.TripEntry;
@@ -37,6 +38,7 @@ final class DriveLog {
   private ReadingIntake intake;
   private DrivePipeline pipeline;
   private @Nullable TripKeeper keeper;
+  private UnitSystem units;
   private boolean begun;
   private LinkEvent link = new LinkEvent(0, LinkSummary.State.OPENING, "", 0);
   private RecordingState refused = new RecordingState.Off();
@@ -47,6 +49,7 @@ final class DriveLog {
   DriveLog(DriveRoute route, Keeping keeping, TripClock clock, PipelineOutput observer) {
     this.route = route;
     this.roles = route.roles();
+    this.units = route.setup().units();
     this.keeping = keeping;
     this.observer = observer;
     this.clock = clock;
@@ -64,6 +67,12 @@ final class DriveLog {
         pipeline.accept(new TripEntry.OfEvent(new TripEvent(pipeline.nowMicros(), kind, "")));
         yield true;
       }
+      case Arrival.UnitsChosen(UnitSystem chosen) -> {
+        units = chosen;
+        pipeline.speakIn(chosen);
+        yield true;
+      }
+      case Arrival.Called called -> true;
       case Arrival.Failed(Throwable fault) ->
           throw new IllegalStateException(FaultText.of(fault), fault);
       case Arrival.End end -> false;
@@ -133,6 +142,7 @@ final class DriveLog {
     clock = clock.anchoredAt(nanoTime);
     intake = new ReadingIntake(roles, clock);
     pipeline = new DrivePipeline(route.setup(), clock.start(), new Output());
+    pipeline.speakIn(units);
     openTrip();
     link = new LinkEvent(0, link.state(), link.detail(), link.expectedChannels());
     pipeline.accept(new TripEntry.OfEvent(link.toTripEvent()));

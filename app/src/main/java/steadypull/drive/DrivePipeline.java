@@ -13,6 +13,7 @@ import steadypull.advice.Situation;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
+import steadypull.channel.UnitSystem;
 import steadypull.road.DerivedChannels;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
@@ -106,6 +107,12 @@ public final class DrivePipeline {
     advanceTo(event.timeMicros());
     output.entry(new TripEntry.OfEvent(event));
     advisorAnswer.apply(event.timeMicros()).forEach(this::say);
+    output.answered(snapshot(nowMicros));
+  }
+
+  /** Says advice in these units from now on. */
+  public void speakIn(UnitSystem units) {
+    advisor.speakIn(units);
     output.answered(snapshot(nowMicros));
   }
 

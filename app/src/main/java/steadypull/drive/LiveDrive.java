@@ -4,15 +4,18 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
 import steadypull.adapter.LinkState;
 import steadypull.adapter.ReaderListener;
 import steadypull.adapter.Reading;
 import steadypull.adapter.VehicleReader;
+import steadypull.channel.UnitSystem;
 import steadypull.store.TripEvent;
 
 /**
@@ -25,6 +28,10 @@ final class LiveDrive implements RunningDrive {
   private static final Duration PORT_PATIENCE = Duration.ofSeconds(5);
 
   private final BlockingQueue<Arrival> arrivals = new LinkedBlockingQueue<>();
+
+  /** What a person did goes before readings that wait: nobody presses "Got it" for later. */
+  private final Queue<Arrival> calls = new ConcurrentLinkedQueue<>();
+
   private final Semaphore room = new Semaphore(MOST_WAITING);
   private final CompletableFuture<DriveOutcome> outcome = new CompletableFuture<>();
   private final VehicleReader reader;
@@ -55,22 +62,27 @@ final class LiveDrive implements RunningDrive {
 
   @Override
   public void mark() {
-    put(new Arrival.Answered(TripEvent.Kind.MARK));
+    call(new Arrival.Answered(TripEvent.Kind.MARK));
   }
 
   @Override
   public void acknowledge() {
-    put(new Arrival.Answered(TripEvent.Kind.ACKNOWLEDGED));
+    call(new Arrival.Answered(TripEvent.Kind.ACKNOWLEDGED));
   }
 
   @Override
   public void snooze() {
-    put(new Arrival.Answered(TripEvent.Kind.SNOOZED));
+    call(new Arrival.Answered(TripEvent.Kind.SNOOZED));
   }
 
   @Override
   public void show() {
-    put(new Arrival.Answered(TripEvent.Kind.RESUMED));
+    call(new Arrival.Answered(TripEvent.Kind.RESUMED));
+  }
+
+  @Override
+  public void speakIn(UnitSystem units) {
+    call(new Arrival.UnitsChosen(units));
   }
 
   @Override
@@ -113,7 +125,14 @@ final class LiveDrive implements RunningDrive {
       if (next instanceof Arrival.Heard || next instanceof Arrival.LinkChanged) {
         room.release();
       }
+      takeCalls();
       isGoing = log.take(next);
+    }
+  }
+
+  private void takeCalls() {
+    for (Arrival call = calls.poll(); call != null; call = calls.poll()) {
+      log.take(call);
     }
   }
 
@@ -142,6 +161,12 @@ final class LiveDrive implements RunningDrive {
     } catch (RuntimeException | Error fault) {
       put(new Arrival.Failed(fault));
     }
+  }
+
+  /** Never waits. */
+  private void call(Arrival arrival) {
+    calls.add(arrival);
+    put(new Arrival.Called());
   }
 
   /** Never waits. */

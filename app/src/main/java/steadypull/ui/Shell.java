@@ -147,6 +147,7 @@ final class Shell {
     boolean moves = !Platform.getPreferences().isReducedMotion();
     DriveScreen screen = new DriveScreen(words, model, actions(session), moves);
     running = Optional.of(new Running(session, model, screen));
+    session.speakIn(units);
     menu.showEnding(false);
     showDrive();
   }
@@ -208,6 +209,7 @@ final class Shell {
         };
     QuantityFormat quantities = new QuantityFormat(words.locale(), units);
     running.ifPresent(drive -> drive.model().setQuantities(quantities));
+    running.ifPresent(drive -> drive.session().speakIn(units));
     menu.show(units, light);
   }
 

@@ -222,4 +222,24 @@ class AdviceOnSpeedTest {
     assertThat(german.line().reason())
         .isEqualTo("Ladeluft bleibt dann bei 96°. Bei 92 km/h: 105° in 1:08.");
   }
+
+  /** Beside a speed shown in miles an hour, 75 would be read as miles an hour. */
+  @Test
+  void aStandingSpeedIsSaidAnewWhenTheDriverChoosesOtherUnits() {
+    Story story = new Story();
+    var draft =
+        new SituationDraft()
+            .holdsAt(75)
+            .nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, 0.9, 60);
+    story.lasts(10, draft);
+    assertThat(story.line().action()).isEqualTo("Let speed fall to 75");
+
+    story.advisor.speakIn(UnitSystem.IMPERIAL);
+
+    // 75 km/h / 1.609344 = 46.6 mph; the mile: international yard and pound agreement, 1959.
+    assertThat(story.line().action()).isEqualTo("Let speed fall to 47");
+    assertThat(story.line().reason()).contains("°").doesNotContain("km/h");
+    story.advisor.speakIn(UnitSystem.METRIC);
+    assertThat(story.line().action()).isEqualTo("Let speed fall to 75");
+  }
 }

@@ -278,6 +278,16 @@ class DriveStoryTest {
     assertThat(texts()).contains("mph", "190").doesNotContain("km/h");
   }
 
+  /** A speed said in other units than the speed that is shown would mislead the driver. */
+  @Test
+  void adviceIsAskedForInTheUnitsThatAreShown() {
+    drive();
+    assertThat(desk.spoken).containsExactly(UnitSystem.METRIC);
+    press("menu");
+    press("menu-units");
+    assertThat(desk.spoken).containsExactly(UnitSystem.METRIC, UnitSystem.IMPERIAL);
+  }
+
   @Test
   void endingTheDriveSealsTheTripAndReturnsToTheStart() {
     drive();

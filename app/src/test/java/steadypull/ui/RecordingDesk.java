@@ -3,6 +3,7 @@ package steadypull.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import steadypull.channel.UnitSystem;
 import steadypull.drive.DriveDesk;
 import steadypull.drive.DriveException;
 import steadypull.drive.DriveSession;
@@ -16,6 +17,7 @@ final class RecordingDesk implements DriveDesk {
       new PortChoice("demo:long-hot-grade", "Long hot grade", "an invented tow", true);
 
   final List<String> calls = new ArrayList<>();
+  final List<UnitSystem> spoken = new ArrayList<>();
   List<String> vehicles = List.of("Wattle 2", "Quarry tipper");
   List<PortChoice> offered = List.of(REAL, SIMULATED);
   String refusal = "";
@@ -61,6 +63,11 @@ final class RecordingDesk implements DriveDesk {
     @Override
     public void show() {
       calls.add("show");
+    }
+
+    @Override
+    public void speakIn(UnitSystem units) {
+      spoken.add(units);
     }
 
     @Override
