@@ -10,13 +10,11 @@ final class Band {
   private Band() {}
 
   /**
-   * The fan of draws that all begin at the present temperature. The draws themselves are stretched
-   * about their median in place.
+   * The fan of draws that all begin at the present temperature.
    *
    * @param draws degC by draw, then by point of the grid
-   * @param factor 1 leaves them as they are
    */
-  static Fan fan(double[] secondsAhead, double nowCelsius, double[][] draws, double factor) {
+  static Fan fan(double[] secondsAhead, double nowCelsius, double[][] draws) {
     double[][] celsius = new double[Fan.LEVELS.size()][secondsAhead.length];
     Arrays.stream(celsius).forEach(level -> level[0] = nowCelsius);
     double[] widest = new double[Fan.LEVELS.size()];
@@ -25,13 +23,10 @@ final class Band {
       fill(column, draws, point);
       double median = quantile(column, 0.5);
       for (int level = 0; level < celsius.length; level++) {
-        double away = factor * (quantile(column, Fan.LEVELS.get(level)) - median);
+        double away = quantile(column, Fan.LEVELS.get(level)) - median;
         widest[level] =
             level < Fan.MEDIAN ? Math.min(widest[level], away) : Math.max(widest[level], away);
         celsius[level][point] = median + (level == Fan.MEDIAN ? 0 : widest[level]);
-      }
-      for (double[] draw : draws) {
-        draw[point] = median + factor * (draw[point] - median);
       }
     }
     return new Fan(secondsAhead, celsius);

@@ -4,26 +4,30 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /**
- * Checks the bands of one channel against what came, and stretches or shrinks them until the 80 %
- * band holds the truth 80 % of the time (adaptive conformal inference: Gibbs and Candes, Adaptive
- * conformal inference under distribution shift, NeurIPS 2021, eq. 2). Pipeline thread only.
+ * Checks the bands of one channel against what came, and stretches or shrinks the model's own
+ * uncertainty until the 80 % band holds the truth 80 % of the time (adaptive conformal inference:
+ * Gibbs and Candes, Adaptive conformal inference under distribution shift, NeurIPS 2021, eq. 2).
+ * Pipeline thread only.
  */
 final class BandCalibration {
   private static final double HORIZON_SECONDS = 60;
   private static final double MISS_SHARE = 0.2;
 
-  /** Neighbouring forecasts share their fate: an hour of them is some sixty looks (estimated). */
-  private static final double RATE_PER_SECOND = 0.006;
+  /**
+   * Neighbouring forecasts share their fate: an hour of them is some sixty looks, and one surprise
+   * must not widen the bands of the whole climb that follows (estimated).
+   */
+  private static final double RATE_PER_SECOND = 0.005;
 
-  private static final double SMALLEST = 0.5;
-  private static final double LARGEST = 2.5;
+  private static final double SMALLEST = 0.7;
+  private static final double LARGEST = 1.8;
 
   private record Promise(double dueSeconds, double lowest, double highest) {}
 
   private final Deque<Promise> promises = new ArrayDeque<>();
   private double logarithm;
 
-  /** The factor by which draws are to be stretched about their median. */
+  /** The factor by which the store's own uncertainty is to be stretched. */
   double factor() {
     return Math.exp(logarithm);
   }

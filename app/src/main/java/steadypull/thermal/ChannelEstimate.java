@@ -18,6 +18,9 @@ final class ChannelEstimate {
   /** After so long without a reading the temperature is taken anew, the parameters are kept. */
   private static final double RESTART_SECONDS = 60;
 
+  /** So long a store counts as just met; over before the first forecast is given. */
+  private static final double FIRST_SECONDS = 55;
+
   private static final double FIRST_READING_KELVIN = 0.8;
   private static final double HIDDEN_START_KELVIN = 12;
 
@@ -32,6 +35,7 @@ final class ChannelEstimate {
   private ProcessEstimate estimate;
   private ExtendedKalmanFilter<Observation> filter;
   private double lastReadingSeconds = Double.NEGATIVE_INFINITY;
+  private double metSeconds = Double.POSITIVE_INFINITY;
 
   /** Begins hidden, where the store probably stands. */
   ChannelEstimate(Store store, HeatBalance balance, double seconds, double outsideCelsius) {
@@ -42,7 +46,7 @@ final class ChannelEstimate {
     double[] variances = new double[process.size()];
     state[StoreProcess.CELSIUS] = balance.probableStart(outsideCelsius);
     variances[StoreProcess.CELSIUS] = HIDDEN_START_KELVIN * HIDDEN_START_KELVIN;
-    variances[StoreProcess.DISTURBANCE] = balance.disturbance() * balance.disturbance();
+    variances[StoreProcess.DISTURBANCE] = balance.firstDisturbance() * balance.firstDisturbance();
     for (int i = StoreProcess.FIRST_COORDINATE; i < state.length; i++) {
       Parameter parameter = process.parameter(i - StoreProcess.FIRST_COORDINATE);
       state[i] = parameter.usualCoordinate();
@@ -73,7 +77,8 @@ final class ChannelEstimate {
     } else if (seconds > estimate.getTime()) {
       estimate =
           filter.estimationStep(
-              new Observation(seconds, load, around, reading, balance.readingKelvin()));
+              new Observation(
+                  seconds, load, around, reading, balance.readingKelvin(), wander(seconds)));
     }
     if (reading.isPresent()) {
       lastReadingSeconds = seconds;
@@ -110,7 +115,21 @@ final class ChannelEstimate {
     return new SemiDefinitePositiveCholeskyDecomposition(even, 1e-14).getL().getData();
   }
 
+  /** How far the model may be wrong about the rate in the time to come, K/s. */
+  double disturbance(double seconds) {
+    return isNew(seconds) ? balance.firstDisturbance() : balance.disturbance();
+  }
+
+  private double wander(double seconds) {
+    return isNew(seconds) ? balance.firstWander() : balance.wander();
+  }
+
+  private boolean isNew(double seconds) {
+    return seconds - metSeconds < FIRST_SECONDS;
+  }
+
   private void restart(double seconds, double celsius) {
+    metSeconds = seconds;
     double[] state = state();
     RealMatrix covariance = estimate.getCovariance().copy();
     state[StoreProcess.CELSIUS] = celsius;
@@ -122,7 +141,7 @@ final class ChannelEstimate {
       }
     }
     covariance.setEntry(0, 0, FIRST_READING_KELVIN * FIRST_READING_KELVIN);
-    covariance.setEntry(1, 1, balance.disturbance() * balance.disturbance());
+    covariance.setEntry(1, 1, balance.firstDisturbance() * balance.firstDisturbance());
     estimate = new ProcessEstimate(seconds, new ArrayRealVector(state), covariance);
     filter = new ExtendedKalmanFilter<>(DECOMPOSER, process, estimate);
   }

@@ -40,6 +40,20 @@ record ChargeCoolant() implements HeatBalance {
     return 0.05;
   }
 
+  /**
+   * The pump brings hot water round with a delay of ten seconds or more, so a reading may stand
+   * still and then leap by 20 K within half a minute (common practice, no source).
+   */
+  @Override
+  public double firstDisturbance() {
+    return 0.6;
+  }
+
+  @Override
+  public double firstWander() {
+    return 2;
+  }
+
   @Override
   public double wander() {
     return 0.05;

@@ -9,7 +9,7 @@ record EngineOil() implements HeatBalance {
   /** Kelvin above coolant per 100 kW of fuel, base in kelvin, lag in seconds (common practice). */
   @Override
   public List<Parameter> parameters() {
-    return List.of(Parameter.positive(4, 0.5), Parameter.free(0, 4), Parameter.positive(240, 0.4));
+    return List.of(Parameter.positive(4, 0.4), Parameter.free(0, 4), Parameter.positive(240, 0.4));
   }
 
   @Override

@@ -58,11 +58,16 @@ final class Ensemble {
    * Runs the stores given ahead.
    *
    * @param seconds now
+   * @param stretch by store, how many times its own uncertainty counts; 1 takes it as it is
    * @param load the load in the middle of the draws, for where they settle
    * @param loadAhead the load of every draw
    */
   Outlook outlook(
-      Collection<ChannelEstimate> estimates, double seconds, Load load, LoadAhead loadAhead) {
+      Collection<ChannelEstimate> estimates,
+      double seconds,
+      double[] stretch,
+      Load load,
+      LoadAhead loadAhead) {
     double[][][] celsius = new double[Store.COUNT][DRAWS][secondsAhead.length];
     List<double[][]> spreads = estimates.stream().map(ChannelEstimate::spread).toList();
     for (int draw = 0; draw < DRAWS; draw++) {
@@ -70,7 +75,7 @@ final class Ensemble {
       StoreRunner[] runners = new StoreRunner[estimates.size()];
       int index = 0;
       for (ChannelEstimate estimate : estimates) {
-        runners[index] = runner(estimate, spreads.get(index), draw, seconds, now);
+        runners[index] = runner(estimate, spreads.get(index), draw, seconds, stretch, now);
         index++;
       }
       runDraw(runners, now, draw, loadAhead, celsius);
@@ -113,14 +118,20 @@ final class Ensemble {
   }
 
   private StoreRunner runner(
-      ChannelEstimate estimate, double[][] spread, int draw, double seconds, double[] now) {
+      ChannelEstimate estimate,
+      double[][] spread,
+      int draw,
+      double seconds,
+      double[] stretch,
+      double[] now) {
     int store = estimate.store().index();
     int firstDimension = 1 + store * DIMENSIONS_PER_STORE;
     double[] state = estimate.state();
     double measuredCelsius = state[StoreProcess.CELSIUS];
     for (int row = 0; row < spread.length; row++) {
       for (int column = 0; column < spread[row].length; column++) {
-        state[row] += spread[row][column] * draws.at(draw, firstDimension + column);
+        state[row] +=
+            stretch[store] * spread[row][column] * draws.at(draw, firstDimension + column);
       }
     }
     now[store] = estimate.isMeasured(seconds) ? measuredCelsius : state[StoreProcess.CELSIUS];
@@ -129,7 +140,9 @@ final class Ensemble {
         estimate.balance(),
         estimate.physical(state),
         state[StoreProcess.DISTURBANCE],
-        estimate.balance().disturbance() * draws.at(draw, firstDimension + DISTURBANCE_TO_COME));
+        stretch[store]
+            * estimate.disturbance(seconds)
+            * draws.at(draw, firstDimension + DISTURBANCE_TO_COME));
   }
 
   private static StoreRunner middle(ChannelEstimate estimate, double[] now) {

@@ -40,6 +40,22 @@ sealed interface HeatBalance
    */
   double disturbance();
 
+  /**
+   * The same for a store that was just met: heat may be on its way that no model knows of, such as
+   * hot water in a hose.
+   */
+  default double firstDisturbance() {
+    return disturbance();
+  }
+
+  /**
+   * The wander of a store that was met less than a minute ago, when its readings may still say
+   * little about its heat; K per square root of a second.
+   */
+  default double firstWander() {
+    return wander();
+  }
+
   /** Random wander of the temperature itself, K per square root of a second. */
   double wander();
 

@@ -38,8 +38,8 @@ final class LimitCrossing {
     Arrays.sort(seconds);
     return new LimitForecast(
         limitCelsius,
-        shareWithin(seconds, 180),
-        shareWithin(seconds, 600),
+        probability(secondsAhead, draws, 180, limitCelsius),
+        probability(secondsAhead, draws, 600, limitCelsius),
         quantile(seconds, 0.50),
         quantile(seconds, 0.10),
         quantile(seconds, 0.25),
@@ -47,12 +47,35 @@ final class LimitCrossing {
         quantile(seconds, 0.90));
   }
 
-  private static double shareWithin(double[] sortedSeconds, double horizonSeconds) {
-    int within = 0;
-    while (within < sortedSeconds.length && sortedSeconds[within] <= horizonSeconds) {
-      within++;
+  /**
+   * Share of courses whose highest temperature within the horizon meets the limit. Between the
+   * highest of two neighbouring courses it is interpolated, so that one course more or less does
+   * not decide.
+   */
+  static double probability(
+      double[] secondsAhead, double[][] draws, double horizonSeconds, double limitCelsius) {
+    double[] highest = new double[draws.length];
+    for (int draw = 0; draw < draws.length; draw++) {
+      highest[draw] = highest(secondsAhead, draws[draw], horizonSeconds);
     }
-    return (double) within / sortedSeconds.length;
+    Arrays.sort(highest);
+    int cooler = 0;
+    while (cooler < highest.length && highest[cooler] < limitCelsius) {
+      cooler++;
+    }
+    if (cooler == 0 || cooler == highest.length) {
+      return cooler == 0 ? 1 : 0;
+    }
+    double between = (limitCelsius - highest[cooler - 1]) / (highest[cooler] - highest[cooler - 1]);
+    return 1 - (cooler - 0.5 + between) / highest.length;
+  }
+
+  private static double highest(double[] secondsAhead, double[] course, double horizonSeconds) {
+    double highest = course[0];
+    for (int point = 1; point < course.length && secondsAhead[point] <= horizonSeconds; point++) {
+      highest = Math.max(highest, course[point]);
+    }
+    return highest;
   }
 
   private static OptionalDouble quantile(double[] sortedSeconds, double level) {

@@ -29,6 +29,21 @@ record LoadAssumption(LoadMaps maps, Optional<RoadLoad> road, OptionalDouble gra
     };
   }
 
+  /**
+   * The load that goes on: without what only speeds the rig up, which ends when it has its speed.
+   * Unchanged where the rig's mass or the grade cannot be told.
+   */
+  Load steady(Load held) {
+    if (road.isEmpty() || grade.isEmpty()) {
+      return held;
+    }
+    double atWheels = road.get().kilowatts(held.metresPerSecond(), grade.getAsDouble());
+    double steady = Math.max(0, atWheels / DerivedChannels.DRIVELINE_EFFICIENCY);
+    return steady >= held.kilowatts()
+        ? held
+        : maps.moved(held, steady, held.engineRpm(), held.metresPerSecond());
+  }
+
   private Load eased(Load held, double metresPerSecond) {
     double now = held.metresPerSecond();
     if (now < STANDING_METRES_PER_SECOND) {

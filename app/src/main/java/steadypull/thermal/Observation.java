@@ -17,6 +17,7 @@ final class Observation implements Measurement {
   private final double[] around;
   private final OptionalDouble celsius;
   private final double readingKelvin;
+  private final double wander;
 
   /**
    * Takes a copy of the temperatures around.
@@ -26,14 +27,26 @@ final class Observation implements Measurement {
    * @param around degC of every store, by {@link Store#index()}
    * @param celsius the reading, if one came
    * @param readingKelvin standard deviation of a reading
+   * @param wander of the temperature since the last moment, K per square root of a second
    */
   Observation(
-      double seconds, Load load, double[] around, OptionalDouble celsius, double readingKelvin) {
+      double seconds,
+      Load load,
+      double[] around,
+      OptionalDouble celsius,
+      double readingKelvin,
+      double wander) {
     this.seconds = seconds;
     this.load = load;
     this.around = around.clone();
     this.celsius = celsius;
     this.readingKelvin = readingKelvin;
+    this.wander = wander;
+  }
+
+  /** Wander of the temperature, K per square root of a second. */
+  double wander() {
+    return wander;
   }
 
   Load load() {

@@ -64,7 +64,7 @@ final class StoreProcess implements NonLinearProcess<Observation> {
         observation.getTime(),
         new ArrayRealVector(after),
         transition(before, after, seconds, observation),
-        noise(seconds),
+        noise(seconds, observation.wander()),
         observation.isMeasured() ? temperatureRow() : null);
   }
 
@@ -110,15 +110,15 @@ final class StoreProcess implements NonLinearProcess<Observation> {
     return transition;
   }
 
-  private RealMatrix noise(double seconds) {
+  private RealMatrix noise(double seconds, double wander) {
     double[] variances = new double[size()];
-    variances[CELSIUS] = balance.wander() * balance.wander() * seconds;
+    variances[CELSIUS] = wander * wander * seconds;
     double disturbance = balance.disturbance();
     variances[DISTURBANCE] =
         disturbance * disturbance * -Math.expm1(-2 * seconds / DISTURBANCE_SECONDS);
     for (int i = 0; i < parameters.length; i++) {
-      double wander = PARAMETER_WANDER_PER_HOUR * parameters[i].spread();
-      variances[FIRST_COORDINATE + i] = wander * wander * seconds / 3600;
+      double drift = PARAMETER_WANDER_PER_HOUR * parameters[i].spread();
+      variances[FIRST_COORDINATE + i] = drift * drift * seconds / 3600;
     }
     return MatrixUtils.createRealDiagonalMatrix(variances);
   }

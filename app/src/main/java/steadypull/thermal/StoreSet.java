@@ -52,9 +52,12 @@ final class StoreSet {
     return heard.contains(store);
   }
 
-  /** Whether every store that a store's temperature follows from has been heard. */
+  /**
+   * Whether every store that decides a store's temperature has been heard. Air before the cooler
+   * follows load; that after it only bends it.
+   */
   boolean hasInputs(Store store) {
-    return heard.containsAll(inputs(store));
+    return store == Store.CHARGE_INLET || heard.containsAll(inputs(store));
   }
 
   /** Advances every store to a moment with the readings that came since the last. */
@@ -98,13 +101,13 @@ final class StoreSet {
 
   private List<Store> inputs(Store store) {
     return switch (store) {
-      case CHARGE_AIR, CHARGE_COOLANT ->
+      case CHARGE_INLET, CHARGE_AIR, CHARGE_COOLANT ->
           layout == CoolingLayout.WATER_TO_AIR || store == Store.CHARGE_COOLANT
               ? List.of(Store.CHARGE_INLET, Store.CHARGE_AIR, Store.CHARGE_COOLANT)
-              : List.of(Store.CHARGE_INLET);
+              : List.of(Store.CHARGE_INLET, Store.CHARGE_AIR);
       case ENGINE_OIL, TRANSMISSION_FLUID -> List.of(Store.ENGINE_COOLANT);
       case EXHAUST -> List.of(Store.CHARGE_AIR, Store.CHARGE_INLET);
-      case CHARGE_INLET, ENGINE_COOLANT -> List.of();
+      case ENGINE_COOLANT -> List.of();
     };
   }
 

@@ -1,7 +1,6 @@
 package steadypull.thermal;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -34,13 +33,14 @@ public final class ThermalForecaster implements Forecaster {
    */
   private static final double POWER_FORGOTTEN_SECONDS = 60;
 
-  private static final double HIGHER_THAN_SEEN = 1.05;
-
-  /** What a tow engine may give when nothing better is known (common practice, no source). */
-  private static final double USUAL_MOST_KILOWATTS = 220;
-
   /** P in kW of torque in N.m and speed in r/min: 60000 / (2 pi). */
   private static final double NEWTON_METRE_RPM_PER_KILOWATT = 9549.297;
+
+  /**
+   * The reference torque is indicated torque: friction takes 6 to 10 %, and few engines reach it in
+   * use (common practice, no source).
+   */
+  private static final double SHARE_OF_REFERENCE = 0.75;
 
   private final Vehicle vehicle;
   private final LatestSamples samples = new LatestSamples();
@@ -57,7 +57,7 @@ public final class ThermalForecaster implements Forecaster {
   private final PlateauSet plateaus = new PlateauSet(HorizonGrid.secondsAhead());
 
   private OptionalDouble grade = OptionalDouble.empty();
-  private double mostKilowatts;
+  private Optional<Load> present = Optional.empty();
   private boolean isLoadKnown;
   private long lastTickMicros = -1;
 
@@ -165,16 +165,14 @@ public final class ThermalForecaster implements Forecaster {
           heldLoad.accept(seconds, load);
           learning.accept(load, step);
         });
-    heldLoad
-        .load()
-        .ifPresent(
-            held -> {
-              stores.advance(seconds, sensed.orElse(held));
-              if (sensed.isPresent()) {
-                mostKilowatts = Math.max(mostKilowatts, held.kilowatts());
-                loadSpread.accept(seconds, held.kilowatts());
-              }
-            });
+    present = heldLoad.load().map(held -> assumed(timeMicros).steady(held));
+    present.ifPresent(
+        held -> {
+          stores.advance(seconds, sensed.orElse(held));
+          if (sensed.isPresent()) {
+            loadSpread.accept(seconds, held.kilowatts());
+          }
+        });
   }
 
   private void calibrate(Store store, double seconds, ChannelForecast.Ready ready) {
@@ -187,7 +185,7 @@ public final class ThermalForecaster implements Forecaster {
 
   private Optional<Outlook> outlook(Forecast.Assumption assumption) {
     return isLoadKnown && learning.isEnough()
-        ? heldLoad.load().map(held -> outlook(held, assumption))
+        ? present.map(held -> outlook(held, assumption))
         : Optional.empty();
   }
 
@@ -201,34 +199,41 @@ public final class ThermalForecaster implements Forecaster {
     return new Forecast(lastTickMicros, assumption, channels);
   }
 
-  private Outlook outlook(Load held, Forecast.Assumption assumption) {
-    LoadAssumption assumed = new LoadAssumption(maps, derived.roadLoad(lastTickMicros), grade);
-    Load ahead = assumed.load(held, assumption);
-    boolean wanders = !(assumption instanceof Forecast.Assumption.StoppedAtIdle);
-    double ceiling = Math.max(ahead.kilowatts(), ceilingKilowatts(held));
-    double[] deviations =
-        Arrays.stream(ensemble.stepMiddles())
-            .map(middle -> wanders ? loadSpread.kilowattsAfter(middle) : 0)
-            .toArray();
-    Ensemble.LoadAhead loadAhead =
-        (point, normal) -> {
-          double moved = ahead.kilowatts() + normal * deviations[point];
-          return maps.moved(
-              ahead, Math.clamp(moved, 0, ceiling), ahead.engineRpm(), ahead.metresPerSecond());
-        };
-    double seconds = lastTickMicros / MICROS_PER_SECOND;
-    return ensemble.outlook(stores.estimates(), seconds, ahead, loadAhead);
+  private LoadAssumption assumed(long timeMicros) {
+    return new LoadAssumption(maps, derived.roadLoad(timeMicros), grade);
   }
 
-  /** The most that this engine may give: its reference torque near the present speed, or so. */
-  private double ceilingKilowatts(Load held) {
-    double seen = mostKilowatts * HIGHER_THAN_SEEN;
-    OptionalDouble reference = samples.ever(Channels.REFERENCE_TORQUE);
-    return reference.isPresent()
-        ? Math.max(
-            mostKilowatts,
-            reference.getAsDouble() * held.engineRpm() / NEWTON_METRE_RPM_PER_KILOWATT)
-        : Math.max(seen, USUAL_MOST_KILOWATTS);
+  private Outlook outlook(Load held, Forecast.Assumption assumption) {
+    Load ahead = assumed(lastTickMicros).load(held, assumption);
+    boolean wanders = !(assumption instanceof Forecast.Assumption.StoppedAtIdle);
+    double[] middles = ensemble.stepMiddles();
+    Ensemble.LoadAhead loadAhead =
+        (point, normal) -> wanders ? moved(ahead, middles[point], normal) : ahead;
+    double seconds = lastTickMicros / MICROS_PER_SECOND;
+    return ensemble.outlook(stores.estimates(), seconds, stretch(), ahead, loadAhead);
+  }
+
+  private double[] stretch() {
+    double[] stretch = new double[Store.COUNT];
+    calibrations.forEach((store, each) -> stretch[store.index()] = each.factor());
+    return stretch;
+  }
+
+  /**
+   * The most that this engine gives near a speed; 0 if nothing tells, then what was seen counts.
+   */
+  private double engineMostKilowatts(double engineRpm) {
+    double newtonMetres = SHARE_OF_REFERENCE * samples.ever(Channels.REFERENCE_TORQUE).orElse(0);
+    return newtonMetres * engineRpm / NEWTON_METRE_RPM_PER_KILOWATT;
+  }
+
+  private Load moved(Load ahead, double seconds, double normal) {
+    return maps.moved(
+        ahead,
+        loadSpread.kilowattsAfter(
+            seconds, ahead.kilowatts(), engineMostKilowatts(ahead.engineRpm()), normal),
+        ahead.engineRpm(),
+        ahead.metresPerSecond());
   }
 
   private ChannelForecast forecast(
@@ -267,9 +272,8 @@ public final class ThermalForecaster implements Forecaster {
   }
 
   private ChannelForecast.Ready ready(Store store, Courses courses) {
-    double factor = calibrations.getOrDefault(store, new BandCalibration()).factor();
     double[] secondsAhead = ensemble.secondsAhead();
-    Fan fan = Band.fan(secondsAhead, courses.nowCelsius(), courses.draws(), factor);
+    Fan fan = Band.fan(secondsAhead, courses.nowCelsius(), courses.draws());
     Optional<Limit> limit = vehicle.limit(store.channel());
     return new ChannelForecast.Ready(
         store.channel(),

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import steadypull.channel.Channel;
@@ -69,14 +68,18 @@ final class Backtest {
 
   /** Second at which torque began to be cut at a hot channel, if ever. */
   OptionalDouble derateBegins() {
+    double[] beginnings = derateBeginnings();
+    return beginnings.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(beginnings[0]);
+  }
+
+  /** Every second at which torque began to be cut at a hot channel. */
+  double[] derateBeginnings() {
     return derates.stream()
-        .flatMap(
-            each ->
-                each instanceof Derate.Active active
-                    ? Optional.of(active).stream()
-                    : Optional.<Derate.Active>empty().stream())
+        .filter(Derate.Active.class::isInstance)
+        .map(Derate.Active.class::cast)
         .mapToDouble(active -> active.sinceMicros() / 1e6)
-        .findFirst();
+        .distinct()
+        .toArray();
   }
 
   List<Derate> derates() {
@@ -101,6 +104,17 @@ final class Backtest {
     List<Double> all = probabilities.getOrDefault(channel, List.of());
     int index = second - 1 - (ticks - all.size());
     return index < 0 ? 0 : all.get(index);
+  }
+
+  /** Greatest probability within 600 s of a channel over the whole drive. */
+  double greatestWithin600(Channel channel) {
+    return said.getOrDefault(channel, List.of()).stream()
+        .filter(ChannelForecast.Ready.class::isInstance)
+        .map(ChannelForecast.Ready.class::cast)
+        .flatMap(ready -> ready.toLimit().stream())
+        .mapToDouble(LimitForecast::probability600)
+        .max()
+        .orElse(0);
   }
 
   /** Greatest probability within 180 s of a channel over the whole drive. */

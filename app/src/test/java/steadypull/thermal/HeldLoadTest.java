@@ -3,7 +3,10 @@ package steadypull.thermal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import steadypull.road.RoadLoad;
 
 class HeldLoadTest {
   private final HeldLoad held = new HeldLoad();
@@ -30,18 +33,44 @@ class HeldLoadTest {
     assertThat(kilowatts()).isEqualTo(20);
   }
 
+  // The rig speeds up with all the engine has; that load ends when it has its speed.
+  @Test
+  void whatOnlySpeedsTheRigUpIsNotHeld() {
+    RoadLoad road = new RoadLoad(7200, 0.011, 3.8, 1.15);
+    LoadAssumption assumed =
+        new LoadAssumption(new LoadMaps(), Optional.of(road), OptionalDouble.of(0.01));
+    double steady = road.kilowatts(25, 0.01) / 0.9;
+    assertThat(assumed.steady(load(160)).kilowatts()).isCloseTo(steady, within(0.1));
+    assertThat(assumed.steady(load(20)).kilowatts()).isEqualTo(20);
+    LoadAssumption blind =
+        new LoadAssumption(new LoadMaps(), Optional.empty(), OptionalDouble.empty());
+    assertThat(blind.steady(load(160)).kilowatts()).isEqualTo(160);
+  }
+
   // Road ahead unknown: the band must know how much this drive's load wanders.
   @Test
   void aRollingRoadSpreadsTheLoadMoreThanASteadyOne() {
     LoadSpread steady = new LoadSpread();
     LoadSpread rolling = new LoadSpread();
-    for (int second = 0; second < 900; second++) {
+    for (int second = 0; second < 1800; second++) {
       steady.accept(second, 120);
       rolling.accept(second, second / 60 % 2 == 0 ? 40 : 160);
     }
-    assertThat(steady.kilowattsAfter(60)).isLessThan(5);
-    assertThat(rolling.kilowattsAfter(60)).isGreaterThan(60);
-    assertThat(rolling.kilowattsAfter(0)).isZero();
+    assertThat(steady.kilowattsAfter(60, 100, 150, 1)).isBetween(100.0, 108.0);
+    assertThat(rolling.kilowattsAfter(60, 100, 150, 1)).isGreaterThan(115);
+    assertThat(rolling.kilowattsAfter(60, 100, 150, -1)).isLessThan(70);
+    assertThat(rolling.kilowattsAfter(0, 100, 150, 1)).isEqualTo(100);
+  }
+
+  // Near its most an engine can only be let off; a spread to both sides would say otherwise.
+  @Test
+  void anEngineNearItsMostHasLittleMoreToGiveAndMuchToLose() {
+    LoadSpread spread = new LoadSpread();
+    double more = spread.kilowattsAfter(120, 148, 150, 3) - 148;
+    double less = 148 - spread.kilowattsAfter(120, 148, 150, -3);
+    assertThat(more).isBetween(0.0, 3.0);
+    assertThat(less).isGreaterThan(20);
+    assertThat(spread.kilowattsAfter(600, 5, 150, -3)).isNotNegative();
   }
 
   private void hold(int from, int to, double kilowatts) {
