@@ -57,6 +57,12 @@ record ChargeAir(CoolingLayout layout) implements HeatBalance {
   }
 
   @Override
+  public double returnPerSecond(
+      double celsius, double rate, double[] p, Load load, double[] around) {
+    return 1 / p[2];
+  }
+
+  @Override
   public double disturbance() {
     return 0.2;
   }

@@ -30,9 +30,18 @@ record ChargeCoolant() implements HeatBalance {
   public double kelvinPerSecond(double celsius, double[] p, Load load, double[] around) {
     double given = around[Store.CHARGE_INLET.index()] - around[Store.CHARGE_AIR.index()];
     double heat = load.airKilogramsPerSecond() * AIR_HEAT_CAPACITY * given;
+    return (heat - conductance(p, load) * (celsius - load.outsideCelsius() - p[3])) / p[0];
+  }
+
+  private static double conductance(double[] p, Load load) {
     double standing = Math.min(1, p[2]);
-    double conductance = p[1] * (standing + (1 - standing) * load.ramAir());
-    return (heat - conductance * (celsius - load.outsideCelsius() - p[3])) / p[0];
+    return p[1] * (standing + (1 - standing) * load.ramAir());
+  }
+
+  @Override
+  public double returnPerSecond(
+      double celsius, double rate, double[] p, Load load, double[] around) {
+    return conductance(p, load) / p[0];
   }
 
   @Override

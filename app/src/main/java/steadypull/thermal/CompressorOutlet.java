@@ -42,6 +42,12 @@ record CompressorOutlet() implements HeatBalance {
   }
 
   @Override
+  public double returnPerSecond(
+      double celsius, double rate, double[] p, Load load, double[] around) {
+    return 1 / p[3];
+  }
+
+  @Override
   public double disturbance() {
     return 0.25;
   }

@@ -23,7 +23,9 @@ import org.hipparchus.util.Pair;
 final class CurveFit {
   private static final int MOST_STEPS = 200;
   private static final double SINGULAR = 1e-14;
-  private static final double CLOSE = 1e-13;
+
+  /** As near as numbers in memory allow. */
+  static final double EXACT = 1e-13;
 
   private CurveFit() {}
 
@@ -83,21 +85,22 @@ final class CurveFit {
    * Fits, or is empty if no step leads on (as with points that contradict every curve).
    *
    * @param start where to begin, one number per parameter
+   * @param close relative change of a step at which the fit is taken as done, above 0
    */
   static Optional<Found> fit(
-      Curve curve, List<Point> points, List<Belief> beliefs, double[] start) {
+      Curve curve, List<Point> points, List<Belief> beliefs, double[] start, double close) {
     try {
       Optimum optimum =
           new LevenbergMarquardtOptimizer()
-              .withCostRelativeTolerance(CLOSE)
-              .withParameterRelativeTolerance(CLOSE)
+              .withCostRelativeTolerance(close)
+              .withParameterRelativeTolerance(close)
               .optimize(
                   LeastSquaresFactory.create(
                       at -> rows(curve, points, beliefs, at),
                       targets(points, beliefs),
                       new ArrayRealVector(start),
                       LeastSquaresFactory.evaluationChecker(
-                          new SimpleVectorValueChecker(CLOSE, CLOSE)),
+                          new SimpleVectorValueChecker(close, close)),
                       MOST_STEPS,
                       MOST_STEPS));
       return Optional.of(found(optimum, points.size(), beliefs.size()));

@@ -20,6 +20,12 @@ record EngineOil() implements HeatBalance {
   }
 
   @Override
+  public double returnPerSecond(
+      double celsius, double rate, double[] p, Load load, double[] around) {
+    return 1 / p[2];
+  }
+
+  @Override
   public double disturbance() {
     return 0.02;
   }

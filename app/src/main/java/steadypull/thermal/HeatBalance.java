@@ -72,6 +72,18 @@ sealed interface HeatBalance
   double probableStart(double outsideCelsius);
 
   /**
+   * How strongly the store returns to where it settles: loss of rate per kelvin, 1/s, 0 or more. A
+   * store whose rate is straight in its temperature knows it; others take the slope.
+   *
+   * @param rate of change at this temperature, K/s
+   */
+  default double returnPerSecond(
+      double celsius, double rate, double[] parameters, Load load, double[] around) {
+    double probe = kelvinPerSecond(celsius + PROBE_KELVIN, parameters, load, around);
+    return Math.max(0, (rate - probe) / PROBE_KELVIN);
+  }
+
+  /**
    * One step of an exponential Rosenbrock-Euler scheme: exact for a first-order lag, stable at any
    * step length (Hochbruck and Ostermann, Exponential integrators, Acta Numerica 19, 2010, eq. 2.53
    * with one stage).
@@ -88,8 +100,7 @@ sealed interface HeatBalance
       double added,
       double seconds) {
     double rate = kelvinPerSecond(celsius, parameters, load, around);
-    double probe = kelvinPerSecond(celsius + PROBE_KELVIN, parameters, load, around);
-    double relaxation = Math.max(0, (rate - probe) / PROBE_KELVIN) * seconds;
+    double relaxation = returnPerSecond(celsius, rate, parameters, load, around) * seconds;
     // Math.exp is many times faster than expm1; below the bound the series is exact to 1e-9.
     double share =
         relaxation < 1e-4 ? 1 - relaxation / 2 : (1 - Math.exp(-relaxation)) / relaxation;

@@ -32,6 +32,9 @@ final class Plateau {
   /** A load that has changed goes on for about this long (estimated from rolling country). */
   private static final double WANDER_SECONDS = 180;
 
+  /** A thousandth of a degree; the readings come in whole ones. */
+  private static final double CLOSE_ENOUGH = 1e-6;
+
   private static final double MINUTE = 60;
   private static final int DRAWS = 32;
   private static final DrawSet NUMBERS = new DrawSet(DRAWS, 4);
@@ -74,7 +77,7 @@ final class Plateau {
     List<CurveFit.Point> points = averages.points(seconds, nature.readingKelvin());
     double[] start = found.map(CurveFit.Found::parameters).orElse(usual).clone();
     start[RiseCurve.LEVEL] = points.getLast().y();
-    found = CurveFit.fit(CURVE, points, beliefs(), start);
+    found = CurveFit.fit(CURVE, points, beliefs(), start, CLOSE_ENOUGH);
     if (found.isEmpty() || found.get().scatter() > TORN) {
       tearOff(seconds);
     }

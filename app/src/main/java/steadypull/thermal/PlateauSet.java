@@ -117,11 +117,15 @@ final class PlateauSet {
     if (!member.plateau.isFitted()) {
       return;
     }
-    double[][] own = member.plateau.courses(secondsAhead, physical.nowCelsius());
-    member.trust.promise(seconds, at(median(physical.draws())), at(median(own)));
+    double[][] promised = member.plateau.courses(ModelTrust.HORIZONS, physical.nowCelsius());
+    member.trust.promise(
+        seconds,
+        at(median(physical.draws())),
+        horizon -> middle(promised, Arrays.binarySearch(ModelTrust.HORIZONS, horizon)));
     member.plateau.wanders(member.trust.wanderKelvin());
     double share = member.trust.plateauShare(hasInputs);
     if (share > 0) {
+      double[][] own = member.plateau.courses(secondsAhead, physical.nowCelsius());
       corrections.put(
           store,
           new Courses(
@@ -181,16 +185,20 @@ final class PlateauSet {
 
   private double[] median(double[][] draws) {
     double[] median = new double[secondsAhead.length];
-    double[] column = new double[draws.length];
     for (double horizon : ModelTrust.HORIZONS) {
       int point = pointAt(horizon);
-      for (int draw = 0; draw < column.length; draw++) {
-        column[draw] = draws[draw][point];
-      }
-      Arrays.sort(column);
-      median[point] = Band.quantile(column, 0.5);
+      median[point] = middle(draws, point);
     }
     return median;
+  }
+
+  private static double middle(double[][] draws, int point) {
+    double[] column = new double[draws.length];
+    for (int draw = 0; draw < column.length; draw++) {
+      column[draw] = draws[draw][point];
+    }
+    Arrays.sort(column);
+    return Band.quantile(column, 0.5);
   }
 
   private int pointAt(double seconds) {

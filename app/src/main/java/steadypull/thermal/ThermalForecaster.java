@@ -207,8 +207,9 @@ public final class ThermalForecaster implements Forecaster {
     Load ahead = assumed(lastTickMicros).load(held, assumption);
     boolean wanders = !(assumption instanceof Forecast.Assumption.StoppedAtIdle);
     double[] middles = ensemble.stepMiddles();
+    double most = engineMostKilowatts(ahead.engineRpm());
     Ensemble.LoadAhead loadAhead =
-        (point, normal) -> wanders ? moved(ahead, middles[point], normal) : ahead;
+        (point, normal) -> wanders ? moved(ahead, middles[point], most, normal) : ahead;
     double seconds = lastTickMicros / MICROS_PER_SECOND;
     return ensemble.outlook(stores.estimates(), seconds, stretch(), ahead, loadAhead);
   }
@@ -227,11 +228,10 @@ public final class ThermalForecaster implements Forecaster {
     return newtonMetres * engineRpm / NEWTON_METRE_RPM_PER_KILOWATT;
   }
 
-  private Load moved(Load ahead, double seconds, double normal) {
+  private Load moved(Load ahead, double seconds, double mostKilowatts, double normal) {
     return maps.moved(
         ahead,
-        loadSpread.kilowattsAfter(
-            seconds, ahead.kilowatts(), engineMostKilowatts(ahead.engineRpm()), normal),
+        loadSpread.kilowattsAfter(seconds, ahead.kilowatts(), mostKilowatts, normal),
         ahead.engineRpm(),
         ahead.metresPerSecond());
   }

@@ -26,6 +26,12 @@ record TransmissionFluid() implements HeatBalance {
   }
 
   @Override
+  public double returnPerSecond(
+      double celsius, double rate, double[] p, Load load, double[] around) {
+    return 1 / p[2];
+  }
+
+  @Override
   public double disturbance() {
     return 0.02;
   }

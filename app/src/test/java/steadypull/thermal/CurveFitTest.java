@@ -124,7 +124,8 @@ class CurveFitTest {
         IntStream.range(0, 10).mapToObj(x -> new CurveFit.Point(x, 3 + 0.25 * x, 1)).toList();
     List<CurveFit.Belief> slow = List.of(new CurveFit.Belief(2, Math.log(1e-9), 1e-3));
     CurveFit.Found found =
-        CurveFit.fit(new RiseCurve(), line, slow, new double[] {0, 0, -10}).orElseThrow();
+        CurveFit.fit(new RiseCurve(), line, slow, new double[] {0, 0, -10}, CurveFit.EXACT)
+            .orElseThrow();
     assertThat(found.parameters()[RiseCurve.LEVEL]).isCloseTo(3, within(1e-6));
     assertThat(found.parameters()[RiseCurve.SLOPE]).isCloseTo(0.25, within(1e-6));
     assertThat(found.scatter()).isLessThan(1e-6);
@@ -150,7 +151,8 @@ class CurveFitTest {
                 constant,
                 List.of(new CurveFit.Point(0, 10, 2)),
                 List.of(new CurveFit.Belief(0, 20, 2)),
-                new double[] {0})
+                new double[] {0},
+                CurveFit.EXACT)
             .orElseThrow();
     assertThat(found.parameters()[0]).isCloseTo(15, within(1e-9));
     assertThat(found.covariance()[0][0]).isCloseTo(2, within(1e-9));
@@ -178,7 +180,7 @@ class CurveFitTest {
     for (int i = 0; i < x.length; i++) {
       points.add(new CurveFit.Point(x[i], y[i], 1));
     }
-    return CurveFit.fit(curve, points, List.of(), start).orElseThrow();
+    return CurveFit.fit(curve, points, List.of(), start, CurveFit.EXACT).orElseThrow();
   }
 
   private static double deviation(CurveFit.Found found, int parameter) {
