@@ -22,7 +22,7 @@ final class ModelTrust {
   private static final double STEP_KELVIN = 1;
 
   /** Ratio of squared errors at which both count alike; likewise with all inputs (estimated). */
-  private static final double EVEN_WITHOUT_INPUTS = 1.3;
+  private static final double EVEN_WITHOUT_INPUTS = 1;
 
   private static final double EVEN_WITH_INPUTS = 8;
 
@@ -30,6 +30,11 @@ final class ModelTrust {
   private static final double LEAST_SHARE = 0.05;
 
   private static final double WANDER_MEMORY_SECONDS = 300;
+
+  /** No minute is so even that less should be believed (estimated). */
+  private static final double LEAST_WANDER_KELVIN = 0.3;
+
+  /** Mean absolute deviation of a normal distribution against its standard deviation. */
   private static final double MEAN_ABSOLUTE_OF_NORMAL = 0.798;
 
   private record Promise(double dueSeconds, double horizon, double physical, double plateau) {}
@@ -58,7 +63,7 @@ final class ModelTrust {
 
   /** Standard deviation of what a plateau misses within a minute, K. */
   double wanderKelvin() {
-    return wanderKelvin;
+    return Math.max(LEAST_WANDER_KELVIN, wanderKelvin);
   }
 
   /** Notes the medians of this moment. */

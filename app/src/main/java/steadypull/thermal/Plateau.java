@@ -11,6 +11,9 @@ import java.util.Optional;
  * Pipeline thread only.
  */
 final class Plateau {
+  /** As often as an average is complete. */
+  private static final double FIT_EVERY_SECONDS = 5;
+
   /** Fewer seconds show a slope no better than a guess. */
   private static final double LEAST_SPAN_SECONDS = 20;
 
@@ -35,6 +38,9 @@ final class Plateau {
   /** A thousandth of a degree; the readings come in whole ones. */
   private static final double CLOSE_ENOUGH = 1e-6;
 
+  /** Between a walk at random, 0.5, and a rise that goes on, 1 (estimated). */
+  private static final double WANDER_EXPONENT = 0.8;
+
   private static final double MINUTE = 60;
   private static final int DRAWS = 32;
   private static final DrawSet NUMBERS = new DrawSet(DRAWS, 4);
@@ -44,6 +50,8 @@ final class Plateau {
   private final RecentAverages averages = new RecentAverages();
   private final double[] usual;
   private Optional<CurveFit.Found> found = Optional.empty();
+  private double fittedSeconds;
+  private double nowSeconds;
   private double wanderKelvin;
 
   Plateau(RiseNature nature) {
@@ -61,6 +69,7 @@ final class Plateau {
   /** The load has changed: what lies before says little about what comes. */
   void restart(double seconds) {
     averages.forgetBefore(seconds);
+    found = Optional.empty();
   }
 
   /** How far a forecast for a minute later has lately been wrong, K. */
@@ -68,8 +77,13 @@ final class Plateau {
     wanderKelvin = kelvin;
   }
 
-  /** Fits anew to what was heard until now. */
+  /** Moves on to a moment; fits anew to what was heard until now if it is time. */
   void fit(double seconds) {
+    nowSeconds = seconds;
+    if (found.isPresent() && seconds < fittedSeconds + FIT_EVERY_SECONDS) {
+      return;
+    }
+    fittedSeconds = seconds;
     if (averages.spanSeconds() < LEAST_SPAN_SECONDS) {
       found = Optional.empty();
       return;
@@ -105,14 +119,29 @@ final class Plateau {
 
   /** The smoothed temperature now, degC. */
   double celsius() {
-    return parameters()[RiseCurve.LEVEL];
+    return CURVE.value(nowSeconds - fittedSeconds, parameters());
   }
 
   /** Where it most probably settles, degC. */
   double settled() {
+    return middle(Double.POSITIVE_INFINITY, celsius());
+  }
+
+  /** The most probable temperature after some seconds, if it is the one given now, degC. */
+  double middle(double secondsAhead, double nowCelsius) {
     double[] parameters = parameters();
-    double rise = parameters[RiseCurve.SLOPE] * Math.exp(-bounded(parameters[RiseCurve.LOG_RATE]));
-    return held(parameters[RiseCurve.LEVEL] + rise, parameters[RiseCurve.LEVEL], 0);
+    double logRate = bounded(parameters[RiseCurve.LOG_RATE]);
+    double slope = parameters[RiseCurve.SLOPE] * kept(logRate);
+    double reach =
+        Double.isInfinite(secondsAhead)
+            ? Math.exp(-logRate)
+            : RiseCurve.reach(secondsAhead, logRate);
+    return held(nowCelsius + slope * reach, nowCelsius, 0);
+  }
+
+  /** Share of a slope that is left since the fit. */
+  private double kept(double logRate) {
+    return Math.exp(-Math.exp(logRate) * (nowSeconds - fittedSeconds));
   }
 
   private double[] parameters() {
@@ -122,32 +151,36 @@ final class Plateau {
   /**
    * Courses that begin at the temperature given, by draw and then by moment; their spread is the
    * covariance of the fit and the wander of a load that nobody tells.
+   *
+   * @param stretch how many times as wide; 1 leaves them as they are
    */
-  double[][] courses(double[] secondsAhead, double nowCelsius) {
+  double[][] courses(double[] secondsAhead, double nowCelsius, double stretch) {
     double[][] courses = new double[DRAWS][];
     double[] growth = growth(secondsAhead);
     for (int draw = 0; draw < DRAWS; draw++) {
-      courses[draw] = course(draw, secondsAhead, growth, nowCelsius);
+      courses[draw] = course(draw, secondsAhead, growth, nowCelsius, stretch);
     }
     return courses;
   }
 
-  private double[] course(int draw, double[] secondsAhead, double[] growth, double nowCelsius) {
-    double[] drawn = drawn(draw);
-    double wander = wanderKelvin * NUMBERS.at(draw, 2);
+  private double[] course(
+      int draw, double[] secondsAhead, double[] growth, double nowCelsius, double stretch) {
+    double[] drawn = drawn(draw, stretch);
+    double slope = drawn[0] * kept(drawn[1]);
+    double wander = stretch * wanderKelvin * NUMBERS.at(draw, 2);
     double[] course = new double[secondsAhead.length];
     for (int point = 0; point < course.length; point++) {
       double risen =
-          drawn[0] * RiseCurve.reach(secondsAhead[point], drawn[1]) + wander * growth[point];
+          slope * RiseCurve.reach(secondsAhead[point], drawn[1]) + wander * growth[point];
       course[point] = held(nowCelsius + risen, nowCelsius, NUMBERS.at(draw, 3));
     }
     return course;
   }
 
   /** Slope and logarithm of the rate in one draw, by the Cholesky factor of their covariance. */
-  private double[] drawn(int draw) {
+  private double[] drawn(int draw, double stretch) {
     CurveFit.Found fit = found.orElseThrow();
-    double torn = Math.max(1, fit.scatter());
+    double torn = stretch * Math.clamp(fit.scatter(), 1, TORN);
     double[][] covariance = fit.covariance();
     double slopeDeviation = Math.sqrt(covariance[RiseCurve.SLOPE][RiseCurve.SLOPE]);
     double shared = covariance[RiseCurve.SLOPE][RiseCurve.LOG_RATE] / slopeDeviation;
@@ -179,7 +212,9 @@ final class Plateau {
 
   /** How many times a minute's wander is there by then: it leads to a plateau of its own. */
   private static double[] growth(double[] secondsAhead) {
-    return Arrays.stream(secondsAhead).map(each -> wandered(each) / wandered(MINUTE)).toArray();
+    return Arrays.stream(secondsAhead)
+        .map(each -> Math.pow(wandered(each) / wandered(MINUTE), WANDER_EXPONENT))
+        .toArray();
   }
 
   private static double wandered(double seconds) {

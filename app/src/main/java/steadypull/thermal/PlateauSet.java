@@ -83,8 +83,12 @@ final class PlateauSet {
     }
   }
 
-  /** The courses of a channel of which nothing is known but its own readings. */
-  Optional<Courses> alone(Store store, double seconds) {
+  /**
+   * The courses of a channel of which nothing is known but its own readings.
+   *
+   * @param stretch how many times as wide as the fit says
+   */
+  Optional<Courses> alone(Store store, double seconds, double stretch) {
     Member member = members.get(store);
     if (member == null
         || !member.plateau.isFitted()
@@ -93,16 +97,20 @@ final class PlateauSet {
     }
     double now = member.plateau.celsius();
     return Optional.of(
-        new Courses(now, member.plateau.courses(secondsAhead, now), member.plateau.settled()));
+        new Courses(
+            now, member.plateau.courses(secondsAhead, now, stretch), member.plateau.settled()));
   }
 
   /** Checks and notes what a plateau alone says. */
-  void follow(Store store, double seconds, Courses alone) {
-    ModelTrust trust = member(store).trust;
-    trust.check(seconds, alone.nowCelsius());
-    double[] median = median(alone.draws());
-    trust.promise(seconds, at(median), at(median));
-    member(store).plateau.wanders(trust.wanderKelvin());
+  void follow(Store store, double seconds) {
+    Member member = member(store);
+    if (member.plateau.isFitted()) {
+      double now = member.plateau.celsius();
+      member.trust.check(seconds, now);
+      ModelTrust.Median own = horizon -> member.plateau.middle(horizon, now);
+      member.trust.promise(seconds, own, own);
+      member.plateau.wanders(member.trust.wanderKelvin());
+    }
   }
 
   /**
@@ -117,19 +125,17 @@ final class PlateauSet {
     if (!member.plateau.isFitted()) {
       return;
     }
-    double[][] promised = member.plateau.courses(ModelTrust.HORIZONS, physical.nowCelsius());
+    double now = physical.nowCelsius();
     member.trust.promise(
-        seconds,
-        at(median(physical.draws())),
-        horizon -> middle(promised, Arrays.binarySearch(ModelTrust.HORIZONS, horizon)));
+        seconds, median(physical.draws()), horizon -> member.plateau.middle(horizon, now));
     member.plateau.wanders(member.trust.wanderKelvin());
     double share = member.trust.plateauShare(hasInputs);
     if (share > 0) {
-      double[][] own = member.plateau.courses(secondsAhead, physical.nowCelsius());
+      double[][] own = member.plateau.courses(secondsAhead, now, 1);
       corrections.put(
           store,
           new Courses(
-              physical.nowCelsius(),
+              now,
               difference(physical.draws(), own, share),
               share * (member.plateau.settled() - physical.settledCelsius())));
     }
@@ -179,17 +185,8 @@ final class PlateauSet {
         .toArray();
   }
 
-  private ModelTrust.Median at(double[] median) {
-    return horizon -> median[pointAt(horizon)];
-  }
-
-  private double[] median(double[][] draws) {
-    double[] median = new double[secondsAhead.length];
-    for (double horizon : ModelTrust.HORIZONS) {
-      int point = pointAt(horizon);
-      median[point] = middle(draws, point);
-    }
-    return median;
+  private ModelTrust.Median median(double[][] draws) {
+    return horizon -> middle(draws, pointAt(horizon));
   }
 
   private static double middle(double[][] draws, int point) {

@@ -30,9 +30,9 @@ record RiseNature(
       case CHARGE_INLET -> unheld(20, 0.8, 1.0, 15);
       case CHARGE_AIR -> unheld(120, 0.6, 0.4, 3);
       case CHARGE_COOLANT -> unheld(150, 0.8, 0.35, 2);
-      case ENGINE_COOLANT -> held(180, 0.7, 1, 96, 3);
-      case ENGINE_OIL -> held(260, 0.6, 1, 102, 7);
-      case TRANSMISSION_FLUID -> held(350, 0.6, 1, 90, 7);
+      case ENGINE_COOLANT -> held(180, 0.7, 1, 98, 3);
+      case ENGINE_OIL -> held(260, 0.6, 1, 106, 6);
+      case TRANSMISSION_FLUID -> held(350, 0.6, 1, 92, 6);
       case EXHAUST -> unheld(20, 0.8, 8, 60);
     };
   }

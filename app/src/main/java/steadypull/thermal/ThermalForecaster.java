@@ -42,6 +42,9 @@ public final class ThermalForecaster implements Forecaster {
    */
   private static final double SHARE_OF_REFERENCE = 0.75;
 
+  /** A course that stands alone has its own learnt wander; so much more at most (estimated). */
+  private static final double WIDEST_ALONE = 1.5;
+
   private final Vehicle vehicle;
   private final LatestSamples samples = new LatestSamples();
   private final ChannelPace pace = new ChannelPace();
@@ -127,10 +130,7 @@ public final class ThermalForecaster implements Forecaster {
                 seconds,
                 courses(store.get(), known),
                 stores.hasInputs(store.get()) && isPowerMeasured()),
-        () ->
-            plateaus
-                .alone(store.get(), seconds)
-                .ifPresent(alone -> plateaus.follow(store.get(), seconds, alone)));
+        () -> plateaus.follow(store.get(), seconds));
   }
 
   private Courses courses(Store store, Outlook outlook) {
@@ -254,6 +254,11 @@ public final class ThermalForecaster implements Forecaster {
         .orElseGet(() -> new ChannelForecast.Learning(channel));
   }
 
+  /** How far the bands of a channel that stands alone have to be stretched. */
+  private double factor(Store store) {
+    return calibrations.getOrDefault(store, new BandCalibration()).factor();
+  }
+
   private Courses physical(Store store, Outlook outlook, Forecast.Assumption assumption) {
     Courses physical = courses(store, outlook);
     return switch (assumption) {
@@ -267,7 +272,8 @@ public final class ThermalForecaster implements Forecaster {
   /** Without any word of load only the channel's own course can go on, and only as it is. */
   private Optional<Courses> alone(Store store, Forecast.Assumption assumption) {
     return assumption instanceof Forecast.Assumption.LoadHeld
-        ? plateaus.alone(store, lastTickMicros / MICROS_PER_SECOND)
+        ? plateaus.alone(
+            store, lastTickMicros / MICROS_PER_SECOND, Math.min(factor(store), WIDEST_ALONE))
         : Optional.empty();
   }
 

@@ -34,6 +34,13 @@ class AdviceOnSpeedTest {
   }
 
   @Test
+  void whereEasingCannotBeComputedNoSpeedIsNamed() {
+    story.lasts(5, near().holdsAt(87).onlyForecastAsItIs(CHARGE_AIR_TEMP_OUT));
+    assertThat(story.line().action()).isEqualTo("Ease off");
+    assertThat(story.line().easedSpeed()).isEmpty();
+  }
+
+  @Test
   void aSpeedThatHoldsFourTimesInFiveIsEnough() {
     story.lasts(5, near().holdsAt(0).riskWhereItDoesNotHold(0.2));
     assertThat(story.line().easedSpeed()).hasValue(90);

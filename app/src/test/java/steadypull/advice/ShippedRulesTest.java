@@ -131,6 +131,35 @@ class ShippedRulesTest {
     assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
   }
 
+  /** What is over its limit is said, whether or not anything could be forecast. */
+  @ParameterizedTest
+  @CsvSource({"charge_air_temp_out, 105, charge-air", "charge_coolant_temp, 100, charge-coolant"})
+  void whatOnlyCostsPowerIsSaidAtItsLimitWithoutAForecast(String id, double limit, String word) {
+    Channel channel = Channels.find(id).orElseThrow();
+    var draft = new SituationDraft().learning(channel).with(channel, limit);
+    assertThat(words(story.lasts(10, draft))).containsExactly("raised " + word + "-at-limit");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
+    assertThat(story.line().action()).isEqualTo("Ease off");
+  }
+
+  @Test
+  void justUnderItsLimitWithoutAForecastNothingIsSaid() {
+    var draft =
+        new SituationDraft()
+            .learning(CHARGE_AIR_TEMP_OUT)
+            .with(CHARGE_AIR_TEMP_OUT, CHARGE_AIR_LIMIT - 1);
+    assertThat(story.lasts(60, draft)).isEmpty();
+  }
+
+  /** A passing reading is no excess; the delay is that of the rule. */
+  @Test
+  void oneSecondAtTheLimitIsNotSaid() {
+    var over = new SituationDraft().learning(CHARGE_AIR_TEMP_OUT).with(CHARGE_AIR_TEMP_OUT, 106);
+    var under = new SituationDraft().learning(CHARGE_AIR_TEMP_OUT).with(CHARGE_AIR_TEMP_OUT, 104);
+    assertThat(story.lasts(2, over)).isEmpty();
+    assertThat(story.lasts(30, under)).isEmpty();
+  }
+
   @Test
   void derateOnAChannelThatOnlyCostsPowerIsACaution() {
     var draft =

@@ -27,6 +27,7 @@ final class SituationDraft {
   private double riskWhereItDoesNotHold = 0.7;
   private boolean settlesUnderWhereItDoesNotHold;
   private final Set<Channel> spoiltByEasing = new HashSet<>();
+  private final Set<Channel> onlyForecastAsItIs = new HashSet<>();
 
   /** How often the model was asked. */
   int modelCalls;
@@ -106,6 +107,12 @@ final class SituationDraft {
     return this;
   }
 
+  /** The model: what another load does to this channel cannot be told. */
+  SituationDraft onlyForecastAsItIs(Channel channel) {
+    onlyForecastAsItIs.add(channel);
+    return this;
+  }
+
   /** The model: this channel gets worse at any lower speed, as for want of air. */
   SituationDraft spoiltByEasing(Channel channel) {
     spoiltByEasing.add(channel);
@@ -141,6 +148,9 @@ final class SituationDraft {
   private ChannelForecast eased(ChannelForecast held, boolean speedHolds) {
     if (!(held instanceof ChannelForecast.Ready ready) || ready.toLimit().isEmpty()) {
       return held;
+    }
+    if (onlyForecastAsItIs.contains(held.channel())) {
+      return new ChannelForecast.Learning(held.channel());
     }
     boolean isSpoilt = spoiltByEasing.contains(held.channel());
     if (ready.toLimit().get().probability180() == 0 && !isSpoilt) {

@@ -157,7 +157,7 @@ class PlateauTest {
   }
 
   private static double[][] courses(Plateau plateau) {
-    return plateau.courses(SECONDS, plateau.celsius());
+    return plateau.courses(SECONDS, plateau.celsius(), 1);
   }
 
   private static double width(Plateau plateau, int point) {

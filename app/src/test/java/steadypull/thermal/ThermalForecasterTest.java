@@ -95,6 +95,33 @@ class ThermalForecasterTest {
   }
 
   @Test
+  void aChannelHeardAloneHasAForecastAfterAMinute() {
+    said.put(AIR, 60.0);
+    assertThat(drive(55).of(AIR)).containsInstanceOf(ChannelForecast.Learning.class);
+    assertThat(drive(30).of(AIR)).containsInstanceOf(ChannelForecast.Ready.class);
+  }
+
+  // Nobody can say what easing does to a channel of which no load is known.
+  @Test
+  void aChannelHeardAloneIsNotForecastUnderAnotherLoad() {
+    said.put(AIR, 60.0);
+    drive(120);
+    assertThat(forecaster.under(new SpeedEased(60)).of(AIR))
+        .containsInstanceOf(ChannelForecast.Learning.class);
+  }
+
+  @Test
+  void aChannelGoesOnByItselfWhenItsLoadIsLongSilent() {
+    cruise();
+    drive(180);
+    silent.add(Channels.DELIVERED_TORQUE);
+    silent.add(Channels.FUEL_RATE);
+    silent.add(Channels.AIR_MASS_FLOW);
+    assertThat(drive(40).of(AIR)).containsInstanceOf(ChannelForecast.NoData.class);
+    assertThat(drive(60).of(AIR)).containsInstanceOf(ChannelForecast.Ready.class);
+  }
+
+  @Test
   void aChannelAskedForSeldomIsNotStaleBetweenTwoTurns() {
     cruise();
     drive(60);
