@@ -137,7 +137,7 @@ class ShippedRulesTest {
   void whatOnlyCostsPowerIsSaidAtItsLimitWithoutAForecast(String id, double limit, String word) {
     Channel channel = Channels.find(id).orElseThrow();
     var draft = new SituationDraft().learning(channel).with(channel, limit);
-    assertThat(words(story.lasts(10, draft))).containsExactly("raised " + word + "-at-limit");
+    assertThat(words(story.lasts(10, draft))).containsExactly("raised " + word + "-near-limit");
     assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
     assertThat(story.line().action()).isEqualTo("Ease off");
   }
