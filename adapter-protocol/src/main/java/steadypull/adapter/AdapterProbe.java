@@ -3,11 +3,6 @@ package steadypull.adapter;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import steadypull.adapter.dialogue.Reply;
-import steadypull.adapter.dialogue.WorkingMode;
 import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkSource;
 import steadypull.adapter.polling.Pacing;
@@ -17,8 +12,6 @@ import steadypull.adapter.polling.Pacing;
  * seconds for a port on which nothing answers, half a minute behind which the vehicle is off.
  */
 public final class AdapterProbe {
-  private static final Pattern VOLTS = Pattern.compile("([0-9]{1,2}(\\.[0-9]+)?) ?V?");
-  private static final Duration PATIENCE = Duration.ofSeconds(1);
   private static final Duration GAP = Pacing.polite(1).leastGap();
 
   private AdapterProbe() {}
@@ -47,24 +40,18 @@ public final class AdapterProbe {
             new ProbeResult.UnfitAdapter(unfit.identity(), unfit.command());
         case AdapterStart.Outcome.NotAnAdapter other -> new ProbeResult.NotAnAdapter(other.heard());
         case AdapterStart.Outcome.Ready ready ->
-            new ProbeResult.Adapter(ready.identity(), supplyVolts(port), vehicle(port));
+            adapter(ready.identity(), new AdapterVehicle(port));
       };
     } catch (LinkException e) {
       return new ProbeResult.CouldNotOpen(String.valueOf(e.getMessage()));
     }
   }
 
-  private static OptionalDouble supplyVolts(AdapterPort port) throws LinkException {
-    if (port.ask(WorkingMode.SUPPLY_VOLTAGE, PATIENCE) instanceof Reply.Text(String text)) {
-      Matcher volts = VOLTS.matcher(text);
-      return volts.matches()
-          ? OptionalDouble.of(Double.parseDouble(volts.group(1)))
-          : OptionalDouble.empty();
-    }
-    return OptionalDouble.empty();
+  private static ProbeResult adapter(String identity, VehiclePort port) throws LinkException {
+    return new ProbeResult.Adapter(identity, port.supplyVolts(), vehicle(port));
   }
 
-  private static Optional<ProbeResult.Vehicle> vehicle(AdapterPort port) throws LinkException {
+  private static Optional<ProbeResult.Vehicle> vehicle(VehiclePort port) throws LinkException {
     return switch (new VehicleSearch(port).search("")) {
       case VehicleSearch.Outcome.Failed failed -> Optional.empty();
       case VehicleSearch.Outcome.Found(VehicleKnowledge found) ->

@@ -17,9 +17,9 @@ import steadypull.adapter.polling.PollTarget;
 import steadypull.adapter.polling.PollingPlan;
 
 /**
- * Turns the lines of a reply into readings and tells the plan what was answered, refused or missed.
- * For every parameter one control unit is believed; what others say to it is left aside. Reader
- * thread only.
+ * Turns the messages of a reply into readings and tells the plan what was answered, refused or
+ * missed. For every parameter one control unit is believed; what others say to it is left aside.
+ * Reader thread only.
  */
 final class AnswerIntake {
   private static final Duration SOON = Duration.ofMillis(250);
@@ -43,9 +43,9 @@ final class AnswerIntake {
   }
 
   /** Takes the reply to a request for parameters; gives those that a control unit answered to. */
-  Set<Integer> takeParameters(List<Integer> asked, List<String> lines, long nanoTime) {
+  Set<Integer> takeParameters(List<Integer> asked, List<Message> messages, long nanoTime) {
     Set<Integer> answered = new HashSet<>();
-    for (Message message : vehicle.format().messages(lines)) {
+    for (Message message : messages) {
       vehicle
           .findUnit(message.controlUnit())
           .ifPresent(unit -> answered.addAll(takeMessage(asked, message, unit, nanoTime)));
@@ -157,9 +157,9 @@ final class AnswerIntake {
   }
 
   /** Takes the reply to a request for an identifier; whether a control unit answered to it. */
-  boolean takeIdentifier(PollTarget.Identifier target, List<String> lines, long nanoTime) {
+  boolean takeIdentifier(PollTarget.Identifier target, List<Message> messages, long nanoTime) {
     boolean isAnswered = false;
-    for (Message message : vehicle.format().messages(lines)) {
+    for (Message message : messages) {
       switch (Answers.toIdentifier(target.identifier(), message.payload())) {
         case Answer.IdentifiedData(Payload data) -> {
           plan.answered(target);

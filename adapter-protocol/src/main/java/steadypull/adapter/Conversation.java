@@ -75,8 +75,9 @@ final class Conversation {
   }
 
   private Ending converse(String identity) throws LinkException {
+    AdapterVehicle behind = new AdapterVehicle(port);
     while (life.goesOn()) {
-      Trouble trouble = findAndPoll(identity);
+      Trouble trouble = findAndPoll(identity, behind);
       if (trouble instanceof Trouble.Stopping || !life.goesOn()) {
         break;
       }
@@ -97,13 +98,13 @@ final class Conversation {
     return new Ending.Stopped();
   }
 
-  private Trouble findAndPoll(String identity) throws LinkException {
+  private Trouble findAndPoll(String identity, VehiclePort behind) throws LinkException {
     if (!(life.state() instanceof LinkState.VehicleSilent)) {
       life.announce(new LinkState.Searching(identity));
     }
     String firstProtocol = vehicle.map(VehicleKnowledge::protocolNumber).orElse("");
-    return switch (new VehicleSearch(port).search(firstProtocol)) {
-      case VehicleSearch.Outcome.Found found -> poll(identity, found.vehicle());
+    return switch (new VehicleSearch(behind).search(firstProtocol)) {
+      case VehicleSearch.Outcome.Found found -> poll(identity, behind, found.vehicle());
       case VehicleSearch.Outcome.Failed failed -> {
         if (failed.trouble() instanceof Trouble.VehicleQuiet && life.goesOn()) {
           life.announce(new LinkState.VehicleSilent(identity));
@@ -114,9 +115,10 @@ final class Conversation {
     };
   }
 
-  private Trouble poll(String identity, VehicleKnowledge found) throws LinkException {
+  private Trouble poll(String identity, VehiclePort behind, VehicleKnowledge found)
+      throws LinkException {
     boolean isKnown = vehicle.filter(found::recognises).isPresent();
-    VehiclePolling polling = new VehiclePolling(port, life, clock, settings, found, listener);
+    VehiclePolling polling = new VehiclePolling(behind, life, clock, settings, found, listener);
     Optional<Trouble> trouble = polling.learn(isKnown);
     if (trouble.isPresent()) {
       return trouble.get();

@@ -23,18 +23,17 @@ final class VehiclePolling {
   private static final Duration PATIENCE = Duration.ofSeconds(3);
   private static final int FAILED_PACKS_BEFORE_SINGLES = 2;
 
-  private final AdapterPort port;
+  private final VehiclePort port;
   private final SignOfLife life;
   private final LinkClock clock;
   private final VehicleLearning learning;
   private final AnswerIntake intake;
-  private final RequestHeader header;
   private final PollingPlan plan;
   private final LinkHealth health;
   private int failedPacks;
 
   VehiclePolling(
-      AdapterPort port,
+      VehiclePort port,
       SignOfLife life,
       LinkClock clock,
       ReaderSettings settings,
@@ -46,7 +45,6 @@ final class VehiclePolling {
     this.learning = new VehicleLearning(settings, vehicle);
     this.plan = new PollingPlan(pacing(settings, mostParameters(vehicle)));
     this.intake = new AnswerIntake(vehicle, learning, plan, listener);
-    this.header = new RequestHeader(port, vehicle.format());
     this.health = new LinkHealth(clock.nanoTime());
   }
 
@@ -117,14 +115,11 @@ final class VehiclePolling {
   }
 
   private Optional<Trouble> askParameters(List<Integer> numbers) throws LinkException {
-    Reply addressed = header.toEverybody();
-    if (!(addressed instanceof Reply.Accepted)) {
-      return bad(addressed);
-    }
-    Reply reply = port.ask(Requests.currentData(numbers), PATIENCE);
+    Reply reply = port.ask(VehicleRequest.toEverybody(Requests.currentData(numbers)), PATIENCE);
     Set<Integer> answered = new HashSet<>();
-    if (reply instanceof Reply.Data data) {
-      answered.addAll(intake.takeParameters(numbers, data.lines(), port.lastTextNanoTime()));
+    if (reply instanceof Reply.Data) {
+      answered.addAll(
+          intake.takeParameters(numbers, port.messages().messages(), port.lastTextNanoTime()));
     }
     notePack(numbers, !answered.isEmpty());
     return answered.isEmpty() ? bad(reply) : good();
@@ -141,27 +136,20 @@ final class VehiclePolling {
   }
 
   private Optional<Trouble> askIdentifier(PollTarget.Identifier target) throws LinkException {
-    Reply addressed = header.to(target.header());
-    if (addressed instanceof Reply.NotUnderstood) {
+    Reply reply =
+        port.ask(
+            VehicleRequest.to(target.header(), Requests.identifier(target.identifier())), PATIENCE);
+    if (!port.canAddress(target.header())) {
       plan.drop(target);
       return Optional.empty();
     }
-    if (!(addressed instanceof Reply.Accepted)) {
-      return bad(addressed);
-    }
-    Reply reply = port.ask(Requests.identifier(target.identifier()), PATIENCE);
-    if (reply instanceof Reply.Data data
-        && intake.takeIdentifier(target, data.lines(), port.lastTextNanoTime())) {
+    if (reply instanceof Reply.Data
+        && intake.takeIdentifier(target, port.messages().messages(), port.lastTextNanoTime())) {
       return good();
     }
     plan.missed(target);
     // One control unit that sleeps is no trouble of the link; the parameters tell about that.
-    Optional<Trouble> trouble = reply instanceof Reply.NoData ? Optional.empty() : bad(reply);
-    if (trouble.isPresent() && !(trouble.get() instanceof Trouble.AdapterMute)) {
-      // The search that follows must hear every control unit.
-      header.toEverybody();
-    }
-    return trouble;
+    return reply instanceof Reply.NoData ? Optional.empty() : bad(reply);
   }
 
   private Optional<Trouble> good() {

@@ -11,20 +11,15 @@ import steadypull.adapter.diagnostic.Requests;
 import steadypull.adapter.diagnostic.SupportMap;
 import steadypull.adapter.diagnostic.VehicleIdentification;
 import steadypull.adapter.dialogue.Reply;
-import steadypull.adapter.dialogue.WorkingMode;
 import steadypull.adapter.frame.Message;
-import steadypull.adapter.frame.MessageFormat;
 import steadypull.adapter.frame.Payload;
 import steadypull.adapter.link.LinkException;
 
 /**
- * Looks for the vehicle behind a ready adapter and learns who is there: protocol, control units,
- * their support maps, the identification number. Reader thread only.
+ * Looks for the vehicle behind a port and learns who is there: protocol, control units, their
+ * support maps, the identification number. Reader thread only.
  */
 final class VehicleSearch {
-  /** An adapter's own search may take 20 s. */
-  private static final Duration SEARCH_PATIENCE = Duration.ofSeconds(25);
-
   private static final Duration PATIENCE = Duration.ofSeconds(3);
   private static final Duration LONG_PATIENCE = Duration.ofSeconds(6);
   private static final int LAST_MAP = 0xE0;
@@ -39,9 +34,9 @@ final class VehicleSearch {
     record Failed(Trouble trouble) implements Outcome {}
   }
 
-  private final AdapterPort port;
+  private final VehiclePort port;
 
-  VehicleSearch(AdapterPort port) {
+  VehicleSearch(VehiclePort port) {
     this.port = port;
   }
 
@@ -51,8 +46,7 @@ final class VehicleSearch {
    * @param firstProtocol number of the protocol to try first, or empty text
    */
   Outcome search(String firstProtocol) throws LinkException {
-    port.ask(WorkingMode.search(firstProtocol), PATIENCE);
-    Reply reply = port.ask(Requests.currentData(List.of(0)), SEARCH_PATIENCE);
+    Reply reply = port.search(firstProtocol);
     return switch (reply) {
       case Reply.Data data -> identify(data);
       case Reply.NoData none -> quiet(reply);
@@ -87,13 +81,9 @@ final class VehicleSearch {
   }
 
   private Outcome identify(Reply.Data first) throws LinkException {
-    String number = protocolNumber();
-    MessageFormat format =
-        MessageFormat.ofProtocol(number)
-            .orElseGet(() -> MessageFormat.ofLine(first.lines().getFirst()));
     VehicleKnowledge vehicle =
-        new VehicleKnowledge(format, number, text(WorkingMode.PROTOCOL_TEXT));
-    learnMap(vehicle, 0, format.messages(first.lines()));
+        new VehicleKnowledge(port.format(), port.protocolNumber(), port.protocol());
+    learnMap(vehicle, 0);
     // Once more: while a bus wakes up some control units are late.
     askMap(vehicle, 0);
     if (vehicle.units().isEmpty()) {
@@ -102,17 +92,6 @@ final class VehicleSearch {
     learnFurtherMaps(vehicle);
     learnVin(vehicle);
     return new Outcome.Found(vehicle);
-  }
-
-  /** The digit after the letter that marks automatic choice; empty text if not told. */
-  private String protocolNumber() throws LinkException {
-    String text = text(WorkingMode.PROTOCOL_NUMBER);
-    String digit = text.startsWith("A") ? text.substring(1) : text;
-    return digit.matches("[1-9]") ? digit : "";
-  }
-
-  private String text(String command) throws LinkException {
-    return port.ask(command, PATIENCE) instanceof Reply.Text(String text) ? text : "";
   }
 
   private void learnFurtherMaps(VehicleKnowledge vehicle) throws LinkException {
@@ -124,13 +103,18 @@ final class VehicleSearch {
   }
 
   private void askMap(VehicleKnowledge vehicle, int map) throws LinkException {
-    if (port.ask(Requests.currentData(List.of(map)), PATIENCE) instanceof Reply.Data data) {
-      learnMap(vehicle, map, vehicle.format().messages(data.lines()));
+    if (isAnswered(Requests.currentData(List.of(map)), PATIENCE)) {
+      learnMap(vehicle, map);
     }
   }
 
-  private static void learnMap(VehicleKnowledge vehicle, int map, List<Message> messages) {
-    for (Message message : messages) {
+  private boolean isAnswered(String request, Duration patience) throws LinkException {
+    return port.ask(VehicleRequest.toEverybody(request), patience) instanceof Reply.Data;
+  }
+
+  /** Takes what the port's last reply says about a map. */
+  private void learnMap(VehicleKnowledge vehicle, int map) {
+    for (Message message : port.messages().messages()) {
       if (Answers.toOne(map, message.payload()) instanceof Answer.CurrentData data) {
         data.dataByParameter()
             .values()
@@ -140,10 +124,9 @@ final class VehicleSearch {
   }
 
   private void learnVin(VehicleKnowledge vehicle) throws LinkException {
-    if (port.ask(Requests.VEHICLE_IDENTIFICATION_NUMBER, LONG_PATIENCE)
-        instanceof Reply.Data data) {
+    if (isAnswered(Requests.VEHICLE_IDENTIFICATION_NUMBER, LONG_PATIENCE)) {
       Map<String, List<Payload>> byUnit = new TreeMap<>();
-      for (Message message : vehicle.format().messages(data.lines())) {
+      for (Message message : port.messages().messages()) {
         byUnit
             .computeIfAbsent(message.controlUnit(), unit -> new ArrayList<>())
             .add(message.payload());

@@ -1,7 +1,7 @@
 package steadypull.adapter.diagnostic;
 
 import java.util.OptionalLong;
-import steadypull.adapter.frame.Payload;
+import steadypull.adapter.frame.Octets;
 
 /**
  * Where a raw number stands in the data of an answer, most significant bit first.
@@ -13,7 +13,7 @@ import steadypull.adapter.frame.Payload;
 record BitField(int firstBit, int bitLength, boolean signed) {
 
   /** The raw number, or empty if the data end before it. */
-  OptionalLong extract(Payload data) {
+  OptionalLong extract(Octets data) {
     if (firstBit + bitLength > data.size() * 8) {
       return OptionalLong.empty();
     }

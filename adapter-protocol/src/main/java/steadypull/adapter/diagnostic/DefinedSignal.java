@@ -3,7 +3,7 @@ package steadypull.adapter.diagnostic;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalLong;
-import steadypull.adapter.frame.Payload;
+import steadypull.adapter.frame.Octets;
 
 /**
  * A vehicle's own signal behind an ISO 14229 data identifier, defined by data alone.
@@ -61,7 +61,7 @@ public record DefinedSignal(
    *
    * @return the value, or empty if the data are too short or the value is out of the range
    */
-  public Optional<SignalValue> decode(Payload data) {
+  public Optional<SignalValue> decode(Octets data) {
     OptionalLong raw = new BitField(firstBit, bitLength, signed).extract(data);
     if (raw.isEmpty()) {
       return Optional.empty();

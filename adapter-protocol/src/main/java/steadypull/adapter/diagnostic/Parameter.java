@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
-import steadypull.adapter.frame.Payload;
+import steadypull.adapter.frame.Octets;
 
 /**
  * A service 01 parameter and the values it carries. Immutable.
@@ -39,7 +39,7 @@ public record Parameter(int number, int length, List<Value> values) {
       double lowest,
       double highest) {
 
-    boolean isPresent(Payload data) {
+    boolean isPresent(Octets data) {
       return presence.isEmpty()
           || (data.size() > 0 && ((data.at(0) >> presence.getAsInt()) & 1) == 1);
     }
@@ -51,7 +51,7 @@ public record Parameter(int number, int length, List<Value> values) {
   }
 
   /** The signals whose sensors exist according to the first byte of an answer. */
-  public List<Signal> signalsPresent(Payload data) {
+  public List<Signal> signalsPresent(Octets data) {
     return values.stream().filter(value -> value.isPresent(data)).map(Value::signal).toList();
   }
 
@@ -62,17 +62,22 @@ public record Parameter(int number, int length, List<Value> values) {
    * @param data the bytes after the parameter number
    * @param maxima what this control unit declared
    */
-  public List<SignalValue> decode(Payload data, Maxima maxima) {
+  public List<SignalValue> decode(Octets data, Maxima maxima) {
     List<SignalValue> decoded = new ArrayList<>();
+    decode(data, maxima, (signal, value) -> decoded.add(new SignalValue(signal, value)));
+    return decoded;
+  }
+
+  /** The same, handed over one by one. */
+  public void decode(Octets data, Maxima maxima, SignalSink sink) {
     for (Value value : values) {
       OptionalLong raw = value.isPresent(data) ? value.field().extract(data) : OptionalLong.empty();
       if (raw.isPresent()) {
         double physical = raw.getAsLong() * maxima.scale(number, value.scale()) + value.offset();
         if (physical >= value.lowest() && physical <= value.highest()) {
-          decoded.add(new SignalValue(value.signal(), physical));
+          sink.value(value.signal(), physical);
         }
       }
     }
-    return decoded;
   }
 }

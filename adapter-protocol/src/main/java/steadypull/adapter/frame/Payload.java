@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 
 /** The bytes of one message, without header, length and filler. Immutable. */
-public final class Payload {
+public final class Payload implements Octets {
   private static final HexFormat HEX = HexFormat.of().withUpperCase();
 
   private final byte[] bytes;
@@ -27,12 +27,12 @@ public final class Payload {
     return new Payload(HEX.parseHex(text.replace(" ", "")));
   }
 
-  /** How many bytes there are. */
+  @Override
   public int size() {
     return bytes.length;
   }
 
-  /** The byte at an index, 0 to 255. */
+  @Override
   public int at(int index) {
     return bytes[index] & 0xFF;
   }
