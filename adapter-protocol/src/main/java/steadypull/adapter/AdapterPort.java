@@ -1,5 +1,6 @@
 package steadypull.adapter;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Optional;
 import steadypull.adapter.dialogue.Dialogue;
@@ -15,20 +16,33 @@ import steadypull.adapter.link.ReadOnlyGate;
  * slices, so that a sign of life and the wish to stop get through. Reader thread only.
  */
 final class AdapterPort implements AutoCloseable {
-  private static final Duration SLICE = Duration.ofMillis(100);
-  private static final Duration RESYNC_PATIENCE = Duration.ofSeconds(1);
-  private static final byte[] LONE_RETURN = {'\r'};
+  private static final long SLICE_NANOS = Duration.ofMillis(100).toNanos();
+  private static final long RESYNC_NANOS = Duration.ofSeconds(1).toNanos();
 
   /** ISO 15765-4: P2* is 5 s after "response pending"; half a second for the adapter. */
-  private static final Duration PENDING_PATIENCE = Duration.ofMillis(5500);
+  private static final long PENDING_NANOS = Duration.ofMillis(5500).toNanos();
 
-  private static final Duration LONGEST_REPLY = Duration.ofSeconds(20);
+  private static final long LONGEST_REPLY_NANOS = Duration.ofSeconds(20).toNanos();
+
+  /** Takes a whole reply on its bytes. */
+  @FunctionalInterface
+  interface PlainReply {
+    /** Nothing is taken so; every reply is read as text. */
+    PlainReply NONE = (text, length, request) -> false;
+
+    /**
+     * Takes so many bytes of a reply to a request line; false if it is to be read as text, because
+     * it is anything else than data.
+     */
+    boolean read(byte[] text, int length, byte[] request);
+  }
 
   private final ReadOnlyGate gate;
   private final LinkClock clock;
   private final Pulse pulse;
   private final Duration leastGap;
   private final Dialogue dialogue = new Dialogue();
+  private final byte[] came = new byte[Link.MOST_AT_ONCE];
   private long lastTextNanoTime;
   private long lastRequestNanoTime;
   private boolean promptWasHeard;
@@ -65,22 +79,45 @@ final class AdapterPort implements AutoCloseable {
    * that a control unit may take after "response pending". Silence also when the reader is to stop.
    */
   Reply ask(String command, Duration patience) throws LinkException {
-    boolean isForVehicle = !command.startsWith("AT");
+    byte[] line = (command + "\r").getBytes(StandardCharsets.US_ASCII);
+    return ask(line, !command.startsWith("AT"), patience, PlainReply.NONE);
+  }
+
+  /**
+   * Sends a request to the vehicle; a reply of plain data is read on its bytes.
+   *
+   * @param line hex digits and a carriage return; unchanged until the reply is complete
+   * @return as {@link #ask(String, Duration)}; data without lines if the reply was taken as plain
+   */
+  Reply askVehicle(byte[] line, Duration patience, PlainReply plain) throws LinkException {
+    return ask(line, /* isForVehicle= */ true, patience, plain);
+  }
+
+  private Reply ask(byte[] line, boolean isForVehicle, Duration patience, PlainReply plain)
+      throws LinkException {
     if (isForVehicle) {
       keepGap();
     }
-    Optional<Reply.Restarted> uninvited = Dialogue.uninvited(gate.read(Duration.ZERO));
+    Optional<Reply.Restarted> uninvited = Dialogue.uninvited(came, gate.read(came, 0));
     if (uninvited.isPresent()) {
       return uninvited.get();
     }
-    gate.write(dialogue.begin(command));
-    return await(patience, isForVehicle ? PENDING_PATIENCE : Duration.ZERO);
+    dialogue.begin(line);
+    gate.write(line);
+    if (!isCompleteIn(patience.toNanos(), isForVehicle ? PENDING_NANOS : 0)) {
+      return dialogue.giveUp();
+    }
+    return plain.read(dialogue.heard(), dialogue.length(), line)
+        ? Reply.Data.PLAIN
+        : dialogue.reply();
   }
 
   private void keepGap() {
     try {
-      long due = lastRequestNanoTime + leastGap.toNanos();
-      clock.pause(Duration.ofNanos(due - clock.nanoTime()));
+      long left = lastRequestNanoTime + leastGap.toNanos() - clock.nanoTime();
+      if (left > 0) {
+        clock.pause(Duration.ofNanos(left));
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
@@ -96,40 +133,46 @@ final class AdapterPort implements AutoCloseable {
     if (!promptWasHeard) {
       return false;
     }
-    dialogue.begin("");
-    gate.write(LONE_RETURN);
-    return !(await(RESYNC_PATIENCE, Duration.ZERO) instanceof Reply.Silence);
+    gate.write(dialogue.begin(""));
+    return isCompleteIn(RESYNC_NANOS, 0);
   }
 
-  private Reply await(Duration patience, Duration patienceOnceBegun) throws LinkException {
+  /** The last reply as text, for one that was taken as plain and then made no sense. */
+  Reply lastReply() {
+    return dialogue.reply();
+  }
+
+  private boolean isCompleteIn(long patienceNanos, long patienceOnceBegunNanos)
+      throws LinkException {
     long start = clock.nanoTime();
-    long deadline = start + patience.toNanos();
+    long deadline = start + patienceNanos;
     while (pulse.goesOn()) {
-      Duration left = Duration.ofNanos(deadline - clock.nanoTime());
-      if (!left.isPositive()) {
-        break;
+      long left = deadline - clock.nanoTime();
+      if (left <= 0) {
+        return false;
       }
-      byte[] came = gate.read(left.compareTo(SLICE) < 0 ? left : SLICE);
-      Optional<Reply> reply = accept(came);
-      if (reply.isPresent()) {
-        return reply.get();
+      int count = gate.read(came, Math.min(left, SLICE_NANOS));
+      if (isComplete(count)) {
+        return true;
       }
-      if (came.length > 0) {
-        long longer = clock.nanoTime() + patienceOnceBegun.toNanos();
-        deadline = Math.max(deadline, Math.min(longer, start + LONGEST_REPLY.toNanos()));
+      if (count > 0) {
+        long longer = clock.nanoTime() + patienceOnceBegunNanos;
+        deadline = Math.max(deadline, Math.min(longer, start + LONGEST_REPLY_NANOS));
       }
     }
-    return dialogue.giveUp();
+    return false;
   }
 
-  private Optional<Reply> accept(byte[] came) {
-    for (byte one : came) {
-      if (one > ' ' && one != '>') {
-        lastTextNanoTime = clock.nanoTime();
-      }
-      promptWasHeard |= one == '>';
+  private boolean isComplete(int count) {
+    boolean hasText = false;
+    for (int i = 0; i < count; i++) {
+      hasText |= came[i] > ' ' && came[i] != '>';
+      promptWasHeard |= came[i] == '>';
     }
-    return dialogue.accept(came);
+    if (hasText) {
+      lastTextNanoTime = clock.nanoTime();
+    }
+    return dialogue.accept(came, count);
   }
 
   @Override

@@ -1,6 +1,8 @@
 package steadypull.adapter;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -8,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.dialogue.WorkingMode;
+import steadypull.adapter.frame.FrameReader;
 import steadypull.adapter.frame.MessageBuffer;
 import steadypull.adapter.frame.MessageFormat;
 import steadypull.adapter.frame.Payload;
@@ -24,11 +27,19 @@ final class AdapterVehicle implements VehiclePort {
   private static final Duration PATIENCE = Duration.ofSeconds(3);
   private static final Duration SETTING_PATIENCE = Duration.ofSeconds(1);
   private static final Payload SUPPORT_MAP = Payload.ofHex("0100");
+  private static final byte[] HEX = "0123456789ABCDEF".getBytes(StandardCharsets.US_ASCII);
+
+  /** Seven bytes, the number of answers, the carriage return. */
+  private static final int LONGEST_LINE = 16;
+
   private static final Pattern VOLTS = Pattern.compile("([0-9]{1,2}(\\.[0-9]+)?) ?V?");
 
   private final AdapterPort port;
   private final MessageBuffer messages = new MessageBuffer();
+  private final FrameReader frames = new FrameReader(messages);
+  private final AdapterPort.PlainReply plain = frames::readPlain;
   private final Set<String> refusedHeaders = new HashSet<>();
+  private final byte[][] lines = new byte[LONGEST_LINE + 1][];
   private MessageFormat format = MessageFormat.CAN_11_BIT;
   private String protocolNumber = "";
   private String protocol = "";
@@ -38,6 +49,7 @@ final class AdapterVehicle implements VehiclePort {
 
   AdapterVehicle(AdapterPort port) {
     this.port = port;
+    Arrays.setAll(lines, byte[]::new);
   }
 
   @Override
@@ -73,20 +85,39 @@ final class AdapterVehicle implements VehiclePort {
   }
 
   private Reply taken(Reply reply) {
-    messages.clear();
     if (reply instanceof Reply.Data data) {
-      format.messages(data.lines()).forEach(messages::add);
+      frames.begin(format);
+      data.lines().forEach(frames::readLine);
     }
     return reply;
   }
 
   @Override
   public Reply ask(VehicleRequest request, Duration patience) throws LinkException {
-    messages.clear();
+    frames.begin(format);
     Reply addressed = request.unit().isEmpty() ? toEverybody() : to(request.unit().get());
-    return addressed instanceof Reply.Accepted
-        ? taken(port.ask(request.payload().toString(), patience))
-        : addressed;
+    if (!(addressed instanceof Reply.Accepted)) {
+      return addressed;
+    }
+    Reply reply = port.askVehicle(line(request.payload()), patience, plain);
+    if (!isPlain(reply)) {
+      return taken(reply);
+    }
+    return messages.count() > 0 ? reply : taken(port.lastReply());
+  }
+
+  private static boolean isPlain(Reply reply) {
+    return reply instanceof Reply.Data data && data.lines().isEmpty();
+  }
+
+  private byte[] line(Payload payload) {
+    byte[] line = lines[2 * payload.size() + 1];
+    for (int i = 0; i < payload.size(); i++) {
+      line[2 * i] = HEX[payload.at(i) >> 4];
+      line[2 * i + 1] = HEX[payload.at(i) & 0x0F];
+    }
+    line[line.length - 1] = '\r';
+    return line;
   }
 
   private Reply toEverybody() throws LinkException {

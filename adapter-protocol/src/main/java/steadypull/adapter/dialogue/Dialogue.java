@@ -1,6 +1,7 @@
 package steadypull.adapter.dialogue;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -8,12 +9,14 @@ import java.util.Optional;
  * the reply is complete. Neither reads nor writes. Used by one thread at a time.
  */
 public final class Dialogue {
-  private static final char PROMPT = '>';
+  private static final byte PROMPT = '>';
+  private static final int USUAL_REPLY = 512;
   private static final int LONGEST_REPLY = 32_768;
   private static final int LONGEST_EXCERPT = 80;
 
-  private final StringBuilder heard = new StringBuilder();
-  private String command = "";
+  private byte[] heard = new byte[USUAL_REPLY];
+  private int length;
+  private byte[] line = {};
 
   /**
    * Begins the next command and forgets what was heard before.
@@ -22,9 +25,19 @@ public final class Dialogue {
    * @return the bytes to send
    */
   public byte[] begin(String command) {
-    this.command = command;
-    heard.setLength(0);
-    return (command + "\r").getBytes(StandardCharsets.US_ASCII);
+    byte[] bytes = (command + "\r").getBytes(StandardCharsets.US_ASCII);
+    begin(bytes);
+    return bytes;
+  }
+
+  /**
+   * Begins the next command and forgets what was heard before.
+   *
+   * @param line the bytes to send, with the carriage return; unchanged until the reply is complete
+   */
+  public void begin(byte[] line) {
+    this.line = line;
+    length = 0;
   }
 
   /**
@@ -34,22 +47,68 @@ public final class Dialogue {
    *     belong to nothing and are dropped
    */
   public Optional<Reply> accept(byte[] bytes) {
-    for (byte one : bytes) {
-      if (one == PROMPT) {
-        return Optional.of(ReplyText.classify(command, heard.toString()));
+    return accept(bytes, bytes.length) ? Optional.of(reply()) : Optional.empty();
+  }
+
+  /**
+   * Takes so many bytes as they arrive. NULs are no part of the dialogue.
+   *
+   * @return whether the reply is complete: its prompt or far too many characters have come; bytes
+   *     after the prompt belong to nothing and are dropped
+   */
+  public boolean accept(byte[] bytes, int count) {
+    for (int i = 0; i < count; i++) {
+      if (bytes[i] == PROMPT) {
+        return true;
       }
-      if (one != 0) {
-        heard.append(one > 0 ? (char) one : '\uFFFD');
+      if (bytes[i] != 0 && length <= LONGEST_REPLY) {
+        keep(bytes[i]);
       }
     }
-    return heard.length() > LONGEST_REPLY
-        ? Optional.of(new Reply.Unexpected(excerpt(heard.toString())))
-        : Optional.empty();
+    return length > LONGEST_REPLY;
+  }
+
+  private void keep(byte character) {
+    if (length == heard.length) {
+      heard = Arrays.copyOf(heard, 2 * length);
+    }
+    heard[length] = character;
+    length++;
+  }
+
+  /** The line that was sent, with its carriage return. */
+  public byte[] line() {
+    return line;
+  }
+
+  /** What was heard so far, without NULs and prompt; {@link #length} bytes of it count. */
+  public byte[] heard() {
+    return heard;
+  }
+
+  /** How many bytes were heard so far. */
+  public int length() {
+    return length;
+  }
+
+  /** What a complete reply means. */
+  public Reply reply() {
+    return length > LONGEST_REPLY
+        ? new Reply.Unexpected(excerpt(text()))
+        : ReplyText.classify(command(), text());
+  }
+
+  private String command() {
+    return new String(line, StandardCharsets.US_ASCII).strip();
+  }
+
+  private String text() {
+    return new String(heard, 0, length, StandardCharsets.US_ASCII);
   }
 
   /** Ends a command whose prompt did not come in time. */
   public Reply giveUp() {
-    return new Reply.Silence(excerpt(heard.toString()));
+    return new Reply.Silence(excerpt(text()));
   }
 
   /**
@@ -58,7 +117,15 @@ public final class Dialogue {
    * @return the restart that they tell of, or empty if they are of no consequence
    */
   public static Optional<Reply.Restarted> uninvited(byte[] bytes) {
-    String text = new String(bytes, StandardCharsets.US_ASCII).replace(PROMPT, '\r');
+    return uninvited(bytes, bytes.length);
+  }
+
+  /** Looks at so many bytes that came while nothing was asked. */
+  public static Optional<Reply.Restarted> uninvited(byte[] bytes, int count) {
+    if (count == 0) {
+      return Optional.empty();
+    }
+    String text = new String(bytes, 0, count, StandardCharsets.US_ASCII).replace('>', '\r');
     return ReplyText.classify("", text) instanceof Reply.Restarted restarted
         ? Optional.of(restarted)
         : Optional.empty();

@@ -8,9 +8,13 @@ public sealed interface Reply {
   /**
    * The vehicle answered.
    *
-   * @param lines hex lines as received, blanks removed, upper case; one or more
+   * @param lines hex lines as received, blanks removed, upper case; none if the reply was taken on
+   *     its bytes
    */
   record Data(List<String> lines) implements Reply {
+    /** Data that were taken on their bytes and need no lines. */
+    public static final Data PLAIN = new Data(List.of());
+
     public Data {
       lines = List.copyOf(lines);
     }

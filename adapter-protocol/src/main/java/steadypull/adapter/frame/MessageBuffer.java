@@ -36,12 +36,36 @@ public final class MessageBuffer {
   public void add(String sender, byte[] source, int from, int to) {
     Objects.requireNonNull(sender);
     Objects.checkFromToIndex(from, to, source.length);
-    reserve(to - from);
-    System.arraycopy(source, from, bytes, used, to - from);
+    int start = reserve(to - from);
+    put(start, source, from, to);
+    complete(sender, start, to - from);
+  }
+
+  /** Keeps room for a message that comes in parts; gives where it begins. */
+  int reserve(int length) {
+    int start = used;
+    used += length;
+    if (used > bytes.length) {
+      bytes = Arrays.copyOf(bytes, Math.max(2 * bytes.length, used));
+    }
+    return start;
+  }
+
+  /** Copies a part into room that was kept. */
+  void put(int at, byte[] source, int from, int to) {
+    System.arraycopy(source, from, bytes, at, to - from);
+  }
+
+  /** Adds the message that now stands in room that was kept. */
+  void complete(String sender, int start, int length) {
+    if (count == senders.length) {
+      senders = Arrays.copyOf(senders, 2 * count);
+      starts = Arrays.copyOf(starts, 2 * count);
+      sizes = Arrays.copyOf(sizes, 2 * count);
+    }
     senders[count] = sender;
-    starts[count] = used;
-    sizes[count] = to - from;
-    used += to - from;
+    starts[count] = start;
+    sizes[count] = length;
     count++;
   }
 
@@ -49,17 +73,6 @@ public final class MessageBuffer {
   public void add(Message message) {
     byte[] payload = message.payload().toBytes();
     add(message.controlUnit(), payload, 0, payload.length);
-  }
-
-  private void reserve(int more) {
-    if (used + more > bytes.length) {
-      bytes = Arrays.copyOf(bytes, Math.max(2 * bytes.length, used + more));
-    }
-    if (count == senders.length) {
-      senders = Arrays.copyOf(senders, 2 * count);
-      starts = Arrays.copyOf(starts, 2 * count);
-      sizes = Arrays.copyOf(sizes, 2 * count);
-    }
   }
 
   /** How many messages there are. */
@@ -77,10 +90,15 @@ public final class MessageBuffer {
     return sizes[Objects.checkIndex(message, count)];
   }
 
-  /** One payload byte of a message, 0 to 255. */
-  public int at(int message, int index) {
-    Objects.checkIndex(index, size(message));
-    return bytes[starts[message] + index] & 0xFF;
+  /** Shows the payload of a message from an index up to, not with, another. */
+  public void show(OctetWindow window, int message, int from, int to) {
+    Objects.checkFromToIndex(from, to, size(message));
+    window.show(bytes, starts[message] + from, starts[message] + to);
+  }
+
+  /** Shows the whole payload of a message. */
+  public void show(OctetWindow window, int message) {
+    show(window, message, 0, size(message));
   }
 
   /** A copy of one message, to keep. */

@@ -1,6 +1,5 @@
 package steadypull.adapter.frame;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -78,21 +77,15 @@ public enum MessageFormat {
    * @return whole messages in the order in which they were completed
    */
   public List<Message> messages(List<String> lines) {
-    List<Message> whole = new ArrayList<>();
-    Reassembly reassembly = new Reassembly();
-    for (String line : lines) {
-      message(line, reassembly).ifPresent(whole::add);
-    }
-    return whole;
+    MessageBuffer whole = new MessageBuffer();
+    FrameReader reader = new FrameReader(whole);
+    reader.begin(this);
+    lines.forEach(reader::readLine);
+    return whole.messages();
   }
 
-  private Optional<Message> message(String line, Reassembly reassembly) {
-    return switch (this) {
-      case CAN_11_BIT -> CanLine.parse(line, 3).flatMap(reassembly::accept);
-      case CAN_29_BIT -> CanLine.parse(line, 8).flatMap(reassembly::accept);
-      case J1850 -> OlderBusLine.parse(line, Checksum.J1850_CRC);
-      case ISO_9141 -> OlderBusLine.parse(line, Checksum.SUM);
-      case ISO_14230 -> OlderBusLine.parseWithLength(line);
-    };
+  /** How many lines carry a message of so many payload bytes, one or more (ISO 15765-2 on CAN). */
+  public int lines(int payloadBytes) {
+    return isCan ? SegmentAssembly.frames(payloadBytes) : 1;
   }
 }

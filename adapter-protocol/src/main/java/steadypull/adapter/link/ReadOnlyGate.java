@@ -2,6 +2,7 @@ package steadypull.adapter.link;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Arrays;
 
 /**
  * The last thing before the wire: lets through what only reads and refuses everything else,
@@ -16,12 +17,17 @@ import java.time.Duration;
 public final class ReadOnlyGate implements Link {
   private static final byte PROMPT = '>';
 
+  /** Lines shorter than this are copied into an array that is there already. */
+  private static final int LONGEST_KEPT = 32;
+
   private final Link wire;
   private boolean lineIsOpen;
   private boolean lastCommandIsOurs;
+  private final byte[][] copies = new byte[LONGEST_KEPT][];
 
   private ReadOnlyGate(Link wire) {
     this.wire = wire;
+    Arrays.setAll(copies, byte[]::new);
   }
 
   /**
@@ -52,12 +58,28 @@ public final class ReadOnlyGate implements Link {
    */
   @Override
   public void write(byte[] bytes) throws LinkException {
-    String text = new String(bytes, StandardCharsets.ISO_8859_1);
+    byte[] line = copied(bytes);
+    if (!CurrentDataLine.isOne(line)) {
+      requirePermitted(new String(line, StandardCharsets.ISO_8859_1));
+    }
+    lineIsOpen = true;
+    wire.write(line);
+  }
+
+  /** What is judged is what is sent, whatever happens to the caller's array meanwhile. */
+  private byte[] copied(byte[] bytes) {
+    if (bytes.length >= copies.length) {
+      return bytes.clone();
+    }
+    byte[] copy = copies[bytes.length];
+    System.arraycopy(bytes, 0, copy, 0, bytes.length);
+    return copy;
+  }
+
+  private void requirePermitted(String text) {
     if (text.equals("\r") ? !lastCommandIsOurs : !isPermittedLine(text)) {
       throw new RefusedRequestException(text);
     }
-    lineIsOpen = true;
-    wire.write(bytes.clone());
   }
 
   private static boolean isPermittedLine(String text) {
@@ -67,12 +89,21 @@ public final class ReadOnlyGate implements Link {
   @Override
   public byte[] read(Duration patience) throws LinkException {
     byte[] came = wire.read(patience);
-    for (byte one : came) {
-      if (one == PROMPT && lineIsOpen) {
-        lastCommandIsOurs = true;
-      }
-    }
+    notePrompt(came, came.length);
     return came;
+  }
+
+  @Override
+  public int read(byte[] into, long patienceNanos) throws LinkException {
+    int count = wire.read(into, patienceNanos);
+    notePrompt(into, count);
+    return count;
+  }
+
+  private void notePrompt(byte[] came, int count) {
+    for (int i = 0; i < count && !lastCommandIsOurs; i++) {
+      lastCommandIsOurs = came[i] == PROMPT && lineIsOpen;
+    }
   }
 
   @Override

@@ -47,41 +47,43 @@ final class SerialLink implements Link {
 
   @Override
   public byte[] read(Duration patience) throws LinkException {
-    long deadline = System.nanoTime() + patience.toNanos();
+    return Arrays.copyOf(buffer, read(buffer, patience.toNanos()));
+  }
+
+  @Override
+  public int read(byte[] into, long patienceNanos) throws LinkException {
+    long deadline = System.nanoTime() + patienceNanos;
     int returnedAtOnce = 0;
     do {
       long before = System.nanoTime();
       int count =
-          patience.isZero() && port.bytesAvailable() == 0
-              ? 0
-              : port.readBytes(buffer, buffer.length);
+          patienceNanos == 0 && port.bytesAvailable() == 0 ? 0 : port.readBytes(into, into.length);
       if (count < 0) {
         throw gone("read from", "the device no longer answers the system");
       }
       if (count > 0) {
-        return taken(count);
+        watchForPrompt(into, count);
+        return count;
       }
       returnedAtOnce = isAtOnce(before) ? returnedAtOnce + 1 : 0;
       if (returnedAtOnce > EMPTY_HANDED_RETURNS) {
         throw gone("read from", "the device has hung up");
       }
     } while (System.nanoTime() < deadline);
-    return new byte[0];
+    return 0;
   }
 
   private static boolean isAtOnce(long startNanoTime) {
     return System.nanoTime() - startNanoTime < READ_MILLISECONDS * 1_000_000L / 20;
   }
 
-  private byte[] taken(int count) {
-    byte[] came = Arrays.copyOf(buffer, count);
-    for (byte one : came) {
-      if (one == PROMPT && plainCharacters >= PLAIN_BEFORE_PROMPT) {
+  private void watchForPrompt(byte[] came, int count) {
+    for (int i = 0; i < count; i++) {
+      if (came[i] == PROMPT && plainCharacters >= PLAIN_BEFORE_PROMPT) {
         onPrompt.run();
       }
-      plainCharacters = isPlain(one) ? plainCharacters + 1 : 0;
+      plainCharacters = isPlain(came[i]) ? plainCharacters + 1 : 0;
     }
-    return came;
   }
 
   private static boolean isPlain(byte one) {

@@ -36,14 +36,21 @@ final class TcpLink implements Link {
 
   @Override
   public byte[] read(Duration patience) throws LinkException {
+    byte[] buffer = new byte[LARGEST_TAKE];
+    return Arrays.copyOf(buffer, read(buffer, patience.toNanos()));
+  }
+
+  @Override
+  public int read(byte[] into, long patienceNanos) throws LinkException {
     try {
-      if (patience.isZero() && socket.getInputStream().available() == 0) {
-        return new byte[0];
+      if (patienceNanos == 0 && socket.getInputStream().available() == 0) {
+        return 0;
       }
-      socket.setSoTimeout(Math.clamp(patience.toMillis(), 1, Integer.MAX_VALUE));
-      return take();
+      long millis = patienceNanos / 1_000_000;
+      socket.setSoTimeout(Math.clamp(millis, 1, Integer.MAX_VALUE));
+      return take(into);
     } catch (SocketTimeoutException nothingCame) {
-      return new byte[0];
+      return 0;
     } catch (LinkException e) {
       throw e;
     } catch (IOException e) {
@@ -51,13 +58,12 @@ final class TcpLink implements Link {
     }
   }
 
-  private byte[] take() throws IOException {
-    byte[] buffer = new byte[LARGEST_TAKE];
-    int count = socket.getInputStream().read(buffer);
+  private int take(byte[] into) throws IOException {
+    int count = socket.getInputStream().read(into);
     if (count < 0) {
       throw gone("read from", "the other side closed the connection", null);
     }
-    return Arrays.copyOf(buffer, count);
+    return count;
   }
 
   private LinkException gone(String attempt, @Nullable String found, @Nullable Throwable cause) {

@@ -223,6 +223,27 @@ class ReadOnlyGateTest {
     assertThat(passed).as("seed %d must also reach lines that pass", seed).isGreaterThan(500);
   }
 
+  // The line that goes out again and again is judged on its bytes: never more freely than others.
+  @Test
+  void whatPassesOnItsBytesPassesAsTextToo() {
+    long seed = 12;
+    Random random = new Random(seed);
+    int passed = 0;
+    for (int i = 0; i < 300_000; i++) {
+      String line = "01" + randomLine(random, "0123456789ABCDEF0123456789abg \r\n;");
+      if (CurrentDataLine.isOne(bytes(line + "\r"))) {
+        passed++;
+        assertThat(ReadRequests.permits(line)).as("seed %d, line \"%s\"", seed, line).isTrue();
+      }
+    }
+    assertThat(passed).as("seed %d must also reach lines that pass", seed).isGreaterThan(5_000);
+    for (String line :
+        List.of("04", "01", "010", "0100 ", "01000", "0100112233445566", "0104\r04")) {
+      assertThat(CurrentDataLine.isOne(bytes(line + "\r"))).as(line).isFalse();
+    }
+    assertThat(CurrentDataLine.isOne(bytes("01001122334455F\r"))).isTrue();
+  }
+
   private static String randomLine(Random random, String alphabet) {
     StringBuilder line = new StringBuilder(random.nextBoolean() ? "0" : "");
     int length = random.nextInt(10);
