@@ -53,6 +53,8 @@ final class ControlUnit {
       maxima = maxima.withManifold(data);
     } else if (parameter == Maxima.AIR_FLOW_PARAMETER) {
       maxima = maxima.withAirFlow(data);
+    } else if (parameter == Maxima.TURBO_SPEED_PARAMETER) {
+      maxima = maxima.withTurboSpeed(data);
     }
   }
 }

@@ -12,9 +12,14 @@ import steadypull.adapter.frame.Octets;
  */
 record BitField(int firstBit, int bitLength, boolean signed) {
 
+  /** Whether the data reach as far as the number does. */
+  boolean fits(Octets data) {
+    return firstBit + bitLength <= data.size() * 8;
+  }
+
   /** The raw number, or empty if the data end before it. */
   OptionalLong extract(Octets data) {
-    if (firstBit + bitLength > data.size() * 8) {
+    if (!fits(data)) {
       return OptionalLong.empty();
     }
     long raw = 0;

@@ -2,8 +2,8 @@ package steadypull.adapter.diagnostic;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.Set;
 import steadypull.adapter.frame.Octets;
 
 /**
@@ -11,19 +11,24 @@ import steadypull.adapter.frame.Octets;
  *
  * @param number 0 to 0xFF
  * @param length data bytes after the number according to the table; a control unit may differ
+ * @param sources where the layout was read; at least one
  * @param values in the table's order
  */
-public record Parameter(int number, int length, List<Value> values) {
+public record Parameter(int number, int length, Set<LayoutSource> sources, List<Value> values) {
   public Parameter {
+    sources = Set.copyOf(sources);
     values = List.copyOf(values);
+    if (sources.isEmpty()) {
+      throw new IllegalArgumentException(
+          "A parameter names the source of its layout, found none for %02X".formatted(number));
+    }
   }
 
   /**
    * One value of a parameter.
    *
    * @param signal key, name and unit
-   * @param presence bit of the first data byte that tells whether the value is there; empty if it
-   *     always is
+   * @param presence how an answer tells whether the value is there
    * @param field where the raw number stands
    * @param scale physical value = raw * scale + offset
    * @param offset see scale
@@ -32,32 +37,29 @@ public record Parameter(int number, int length, List<Value> values) {
    */
   record Value(
       Signal signal,
-      OptionalInt presence,
+      Presence presence,
       BitField field,
       double scale,
       double offset,
       double lowest,
-      double highest) {
-
-    boolean isPresent(Octets data) {
-      return presence.isEmpty()
-          || (data.size() > 0 && ((data.at(0) >> presence.getAsInt()) & 1) == 1);
-    }
-  }
+      double highest) {}
 
   /** The signals that the parameter can carry. */
   public List<Signal> signals() {
     return values.stream().map(Value::signal).toList();
   }
 
-  /** The signals whose sensors exist according to the first byte of an answer. */
+  /** The signals whose sensors exist according to the first byte and the length of an answer. */
   public List<Signal> signalsPresent(Octets data) {
-    return values.stream().filter(value -> value.isPresent(data)).map(Value::signal).toList();
+    return values.stream()
+        .filter(value -> value.presence().isFitted(data) && value.field().fits(data))
+        .map(Value::signal)
+        .toList();
   }
 
   /**
-   * Decodes an answer. A sensor that is absent, a value that the data are too short for, and a
-   * value out of its plausible range are left out.
+   * Decodes an answer. A sensor that is absent or has no data, a value that the data are too short
+   * for, and a value out of its plausible range are left out.
    *
    * @param data the bytes after the parameter number
    * @param maxima what this control unit declared
@@ -71,7 +73,8 @@ public record Parameter(int number, int length, List<Value> values) {
   /** The same, handed over one by one. */
   public void decode(Octets data, Maxima maxima, SignalSink sink) {
     for (Value value : values) {
-      OptionalLong raw = value.isPresent(data) ? value.field().extract(data) : OptionalLong.empty();
+      OptionalLong raw =
+          value.presence().hasData(data) ? value.field().extract(data) : OptionalLong.empty();
       if (raw.isPresent()) {
         double physical = raw.getAsLong() * maxima.scale(number, value.scale()) + value.offset();
         if (physical >= value.lowest() && physical <= value.highest()) {

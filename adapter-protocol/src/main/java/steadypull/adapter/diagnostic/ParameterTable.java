@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 
@@ -41,12 +41,15 @@ public final class ParameterTable {
       parameters.put(
           entry.getKey(),
           new Parameter(
-              entry.getKey(), ofOne.getFirst().length(), ofOne.stream().map(Row::value).toList()));
+              entry.getKey(),
+              ofOne.getFirst().length(),
+              ofOne.getFirst().sources(),
+              ofOne.stream().map(Row::value).toList()));
     }
     return parameters;
   }
 
-  private record Row(int number, int length, Parameter.Value value) {
+  private record Row(int number, int length, Set<LayoutSource> sources, Parameter.Value value) {
 
     static Row parse(String text) {
       List<String> cells = COLUMNS.splitAsStream(text.strip()).toList();
@@ -54,22 +57,19 @@ public final class ParameterTable {
       Parameter.Value value =
           new Parameter.Value(
               new Signal(key(cells), cells.get(3), cells.get(4)),
-              optional(cells.get(5)),
+              Presence.parse(cells.get(5)),
               field(cells.get(6), cells.get(7)),
               fraction(cells.get(8)),
               Double.parseDouble(cells.get(9)),
               Double.parseDouble(cells.get(10)),
               Double.parseDouble(cells.get(11)));
-      return new Row(number, Integer.parseInt(cells.get(1)), value);
+      return new Row(
+          number, Integer.parseInt(cells.get(1)), LayoutSource.ofLetters(cells.get(12)), value);
     }
 
     private static String key(List<String> cells) {
       String parameter = "01." + cells.get(0);
       return cells.get(2).equals("-") ? parameter : parameter + "." + cells.get(2);
-    }
-
-    private static OptionalInt optional(String cell) {
-      return cell.equals("-") ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(cell));
     }
 
     private static BitField field(String position, String sign) {
