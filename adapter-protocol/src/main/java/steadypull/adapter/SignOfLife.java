@@ -1,6 +1,7 @@
 package steadypull.adapter;
 
 import java.time.Duration;
+import java.util.OptionalLong;
 import steadypull.adapter.link.LinkClock;
 
 /**
@@ -11,9 +12,14 @@ final class SignOfLife implements Pulse {
   private static final Duration REPETITION = Duration.ofMillis(800);
   private static final Duration SLICE = Duration.ofMillis(100);
 
+  /** What a stop may wait for the last trouble codes; estimated: three questions of 0.3 s. */
+  private static final Duration LAST_QUESTIONS = Duration.ofMillis(1500);
+
   private final LinkClock clock;
   private final ReaderListener listener;
   private volatile boolean stops;
+  private boolean lastQuestionsAreAllowed;
+  private OptionalLong lastQuestionsEnd = OptionalLong.empty();
   private LinkState state;
   private long lastNanoTime;
 
@@ -38,9 +44,22 @@ final class SignOfLife implements Pulse {
     listener.linkState(state, lastNanoTime);
   }
 
+  /**
+   * While allowed, a wish to stop lets the port finish what it asks and ask a little more. An
+   * interruption never does.
+   */
+  void allowLastQuestions(boolean isAllowed) {
+    lastQuestionsAreAllowed = isAllowed;
+  }
+
+  /** Whether nobody wishes to stop; while last questions are allowed the port may still go on. */
+  boolean isWanted() {
+    return !stops && goesOn();
+  }
+
   @Override
   public boolean goesOn() {
-    if (stops || Thread.currentThread().isInterrupted()) {
+    if (Thread.currentThread().isInterrupted() || (stops && !isFinishing())) {
       return false;
     }
     if (clock.nanoTime() - lastNanoTime >= REPETITION.toNanos()) {
@@ -49,10 +68,18 @@ final class SignOfLife implements Pulse {
     return true;
   }
 
+  private boolean isFinishing() {
+    long now = clock.nanoTime();
+    if (lastQuestionsEnd.isEmpty()) {
+      lastQuestionsEnd = OptionalLong.of(now + LAST_QUESTIONS.toNanos());
+    }
+    return lastQuestionsAreAllowed && now - lastQuestionsEnd.getAsLong() < 0;
+  }
+
   /** Waits, unless the reader is to stop. */
   void pause(Duration span) {
     long deadline = clock.nanoTime() + span.toNanos();
-    while (goesOn()) {
+    while (isWanted()) {
       Duration left = Duration.ofNanos(deadline - clock.nanoTime());
       if (!left.isPositive()) {
         return;

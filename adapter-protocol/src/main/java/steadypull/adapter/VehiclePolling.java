@@ -29,6 +29,7 @@ final class VehiclePolling {
   private final VehicleLearning learning;
   private final AnswerIntake intake;
   private final PollingPlan plan;
+  private final InquiryPlan inquiries;
   private final LinkHealth health;
   private int failedPacks;
 
@@ -45,6 +46,7 @@ final class VehiclePolling {
     this.learning = new VehicleLearning(settings, vehicle);
     this.plan = new PollingPlan(pacing(settings, mostParameters(vehicle)));
     this.intake = new AnswerIntake(vehicle, learning, plan, listener);
+    this.inquiries = new InquiryPlan(port, vehicle, listener, clock.nanoTime());
     this.health = new LinkHealth(clock.nanoTime());
   }
 
@@ -69,6 +71,7 @@ final class VehiclePolling {
   Optional<Trouble> learn(boolean isKnown) throws LinkException {
     Optional<Trouble> trouble = Optional.empty();
     if (!isKnown) {
+      inquiries.introduce();
       trouble = askOneByOne(learning.scalingParameters());
     }
     for (int number : learning.parameters()) {
@@ -93,25 +96,51 @@ final class VehiclePolling {
     return Optional.empty();
   }
 
-  /** Asks by plan until there is trouble. */
+  /** Asks by plan until there is trouble; for trouble codes between, and once more at the end. */
   Trouble poll() throws LinkException {
-    while (life.goesOn()) {
+    life.allowLastQuestions(true);
+    try {
+      return pollAndInquire();
+    } finally {
+      life.allowLastQuestions(false);
+    }
+  }
+
+  private Trouble pollAndInquire() throws LinkException {
+    while (life.isWanted()) {
       Optional<Trouble> trouble =
-          switch (plan.next(clock.nanoTime())) {
-            case PollRequest.Wait wait -> pauseUntil(wait.untilNanoTime());
-            case PollRequest.CurrentData request -> askParameters(request.parameters());
-            case PollRequest.Identified request -> askIdentifier(request.target());
-          };
+          inquiries.isDue(clock.nanoTime()) ? inquire() : next(plan.next(clock.nanoTime()));
       if (trouble.isPresent()) {
         return trouble.get();
       }
     }
+    if (life.goesOn()) {
+      inquiries.askLast();
+    }
     return new Trouble.Stopping();
   }
 
+  private Optional<Trouble> next(PollRequest next) throws LinkException {
+    return switch (next) {
+      case PollRequest.Wait wait -> pauseUntil(wait.untilNanoTime());
+      case PollRequest.CurrentData request -> askParameters(request.parameters());
+      case PollRequest.Identified request -> askIdentifier(request.target());
+    };
+  }
+
   private Optional<Trouble> pauseUntil(long nanoTime) {
-    life.pause(Duration.ofNanos(nanoTime - clock.nanoTime()));
+    long now = clock.nanoTime();
+    life.pause(Duration.ofNanos(Math.min(nanoTime - now, inquiries.nanosLeft(now))));
     return Optional.empty();
+  }
+
+  /** Many a vehicle answers nothing to a question beside the parameters: no trouble. */
+  private Optional<Trouble> inquire() throws LinkException {
+    Reply reply = inquiries.ask(clock.nanoTime());
+    if (reply instanceof Reply.Data) {
+      return good();
+    }
+    return reply instanceof Reply.NoData ? Optional.empty() : bad(reply);
   }
 
   private Optional<Trouble> askParameters(List<Integer> numbers) throws LinkException {

@@ -3,6 +3,9 @@ package steadypull.adapter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import steadypull.adapter.diagnostic.ControlUnitIdentity;
+import steadypull.adapter.diagnostic.FreezeFrame;
+import steadypull.adapter.diagnostic.TroubleCodeReport;
 
 /** Keeps what a reader tells, and closes the reader when a condition is met. */
 final class Recording implements ReaderListener {
@@ -11,6 +14,11 @@ final class Recording implements ReaderListener {
 
   final List<Reading> readings = new ArrayList<>();
   final List<Told> states = new ArrayList<>();
+
+  final List<TroubleCodeReport> reports = new ArrayList<>();
+  final List<Double> reportedAtSeconds = new ArrayList<>();
+  final List<FreezeFrame> frames = new ArrayList<>();
+  final List<ControlUnitIdentity> identities = new ArrayList<>();
 
   /** Called with every event's time in seconds. */
   Consumer<Double> at = seconds -> {};
@@ -25,6 +33,22 @@ final class Recording implements ReaderListener {
   public void linkState(LinkState state, long nanoTime) {
     states.add(new Told(state, nanoTime / 1e9));
     at.accept(nanoTime / 1e9);
+  }
+
+  @Override
+  public void troubleCodes(TroubleCodeReport report, long nanoTime) {
+    reports.add(report);
+    reportedAtSeconds.add(nanoTime / 1e9);
+  }
+
+  @Override
+  public void freezeFrame(FreezeFrame frame, long nanoTime) {
+    frames.add(frame);
+  }
+
+  @Override
+  public void identified(ControlUnitIdentity identity, long nanoTime) {
+    identities.add(identity);
   }
 
   /** States without repetitions. */
