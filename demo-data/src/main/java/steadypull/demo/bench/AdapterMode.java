@@ -1,5 +1,6 @@
 package steadypull.demo.bench;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** What the adapter has been told: switches, times, header, protocol. Defaults as after a reset. */
@@ -12,7 +13,10 @@ final class AdapterMode {
   boolean flowControl = true;
   int adaptiveTiming = 1;
   int timeoutUnits = DEFAULT_TIMEOUT_UNITS;
-  int header = VehicleBus.EVERYBODY;
+
+  /** Hex digits of the header that was set: 3, or the last 6. */
+  Optional<String> header = Optional.empty();
+
   OptionalInt receiveOnly = OptionalInt.empty();
   char protocol = '0';
   boolean isProtocolSearched = true;
@@ -22,6 +26,15 @@ final class AdapterMode {
   private static final long TIMEOUT_UNIT_NANOS = 4_096_000;
   private static final long[] ADAPTIVE_NANOS = {Long.MAX_VALUE, 34_000_000, 22_000_000};
 
+  /** Control units before CAN leave 25 to 50 ms between their messages. */
+  private static final long LEAST_BETWEEN_MESSAGES_NANOS = 85_000_000;
+
+  private final BusProtocol vehicles;
+
+  AdapterMode(BusProtocol vehicles) {
+    this.vehicles = vehicles;
+  }
+
   /** How long to wait for a first answer. */
   long patienceNanos() {
     return timeoutUnits * TIMEOUT_UNIT_NANOS;
@@ -29,16 +42,23 @@ final class AdapterMode {
 
   /** How long to wait for a further answer. */
   long furtherNanos() {
-    return Math.min(patienceNanos(), ADAPTIVE_NANOS[adaptiveTiming]);
+    long adaptive = ADAPTIVE_NANOS[adaptiveTiming];
+    long least = vehicles.isCan() ? adaptive : Math.max(adaptive, LEAST_BETWEEN_MESSAGES_NANOS);
+    return Math.min(patienceNanos(), least);
   }
 
   void setTimeout(int units) {
     timeoutUnits = units == 0 ? DEFAULT_TIMEOUT_UNITS : units;
   }
 
+  /** The header for a bus before CAN, in hex digits; none if it was not set. */
+  String olderHeader() {
+    return header.filter(digits -> digits.length() == 6).orElse("");
+  }
+
   /** Whether this bench's vehicle could be heard over the protocol that was set. */
   boolean isRightProtocol() {
-    return protocol == '6' || isProtocolSearched;
+    return protocol == vehicles.number() || isProtocolSearched;
   }
 
   /** Takes a protocol: its number, searched for if it is 0 or has an A before it. */
@@ -53,15 +73,16 @@ final class AdapterMode {
   }
 
   String protocolNumber() {
-    String found = isConnected ? "6" : String.valueOf(protocol);
-    return isProtocolSearched ? "A" + found : found;
+    char found = isConnected ? vehicles.number() : protocol;
+    return isProtocolSearched ? "A" + found : String.valueOf(found);
   }
 
   String protocolName() {
-    String name = isConnected || protocol == '6' ? "ISO 15765-4 (CAN 11/500)" : "";
-    if (!isProtocolSearched) {
-      return name.isEmpty() ? "PROTOCOL " + protocol : name;
+    if (isProtocolSearched) {
+      return isConnected ? "AUTO, " + vehicles.words() : "AUTO";
     }
-    return name.isEmpty() ? "AUTO" : "AUTO, " + name;
+    return Character.isDigit(protocol) && protocol != '0'
+        ? BusProtocol.of(String.valueOf(protocol)).words()
+        : "PROTOCOL " + protocol;
   }
 }

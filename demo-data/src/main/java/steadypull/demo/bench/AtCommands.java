@@ -1,5 +1,6 @@
 package steadypull.demo.bench;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -7,13 +8,18 @@ import java.util.OptionalInt;
 final class AtCommands {
   static final String IDENTITY = "STEADYPULL BENCH v1.0";
 
-  private final VehicleBus bus;
-  private AdapterMode mode = new AdapterMode();
-  private final boolean isEchoStuck;
+  private static final String UNKNOWN = "?";
 
-  AtCommands(VehicleBus bus, boolean isEchoStuck) {
+  private final VehicleBus bus;
+  private final AdapterTraits traits;
+  private final boolean isEchoStuck;
+  private AdapterMode mode;
+
+  AtCommands(VehicleBus bus, AdapterTraits traits, boolean isEchoStuck) {
     this.bus = bus;
+    this.traits = traits;
     this.isEchoStuck = isEchoStuck;
+    mode = new AdapterMode(bus.protocol());
   }
 
   AdapterMode mode() {
@@ -22,15 +28,18 @@ final class AtCommands {
 
   /** Everything back to the defaults. */
   void reset() {
-    mode = new AdapterMode();
+    mode = new AdapterMode(bus.protocol());
   }
 
   /** The reply, without line ends. */
   String answer(String command, long nanos) {
+    if (traits.refuses(command)) {
+      return UNKNOWN;
+    }
     return switch (command) {
       case "I" -> IDENTITY;
       case "@1" -> "BENCH ADAPTER OF AN INVENTED WORLD";
-      case "RV" -> bus.isAwake(nanos) ? "14.1V" : "12.4V";
+      case "RV" -> String.format(Locale.ROOT, "%.1fV", bus.supplyVolts(nanos));
       case "IGN" -> bus.isAwake(nanos) ? "ON" : "OFF";
       case "DP" -> mode.protocolName();
       case "DPN" -> mode.protocolNumber();
@@ -41,7 +50,7 @@ final class AtCommands {
   private String changed(String command) {
     Optional<Runnable> change = switching(command).or(() -> setting(command));
     change.ifPresent(Runnable::run);
-    return change.isPresent() ? "OK" : "?";
+    return change.isPresent() ? "OK" : UNKNOWN;
   }
 
   /** Commands that are one word. */
@@ -54,7 +63,8 @@ final class AtCommands {
       case "E0", "E1" -> Optional.of(() -> mode.echo = isOn || isEchoStuck);
       case "L0", "L1" -> Optional.of(() -> mode.linefeeds = isOn);
       case "S0", "S1" -> Optional.of(() -> mode.spaces = isOn);
-      case "H0", "H1" -> Optional.of(() -> mode.headers = isOn);
+      case "H0", "H1" ->
+          Optional.of(() -> mode.headers = isOn && !traits.has(AdapterTrait.SHAM_HEADERS));
       case "CAF0", "CAF1" -> Optional.of(() -> mode.formatting = isOn);
       case "CFC0", "CFC1" -> Optional.of(() -> mode.flowControl = isOn);
       case "AT0", "AT1", "AT2" ->
@@ -70,9 +80,9 @@ final class AtCommands {
       return Optional.of(() -> mode.setTimeout(hex(command.substring(2))));
     }
     if (command.matches("SH[0-9A-F]{3}([0-9A-F]{3})?")) {
-      return Optional.of(() -> mode.header = hex(command.substring(2)));
+      return Optional.of(() -> mode.header = Optional.of(command.substring(2)));
     }
-    if (command.matches("CRA[0-9A-F]{3}")) {
+    if (command.matches("CRA([0-9A-F]{3}|[0-9A-F]{8})")) {
       return Optional.of(() -> mode.receiveOnly = OptionalInt.of(hex(command.substring(3))));
     }
     if (command.matches("(SP|TP)A?[0-9A-C]")) {
@@ -82,6 +92,6 @@ final class AtCommands {
   }
 
   private static int hex(String digits) {
-    return Integer.parseInt(digits, 16);
+    return Integer.parseUnsignedInt(digits, 16);
   }
 }

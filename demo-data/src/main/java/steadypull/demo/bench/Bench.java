@@ -7,9 +7,6 @@ import steadypull.adapter.link.LinkSource;
 
 /** A bench in memory. Adapter and vehicle live on while no link is open. */
 final class Bench implements LinkSource {
-  /** 115200 baud, ten bits a character. */
-  static final long CHARACTER_NANOS = 86_806;
-
   private static final double NANOS = 1e9;
 
   private final String address;
@@ -21,7 +18,7 @@ final class Bench implements LinkSource {
     this.address = address;
     this.settings = settings;
     clock = new BenchClock(settings.speed());
-    adapter = new BenchAdapter(settings, CHARACTER_NANOS);
+    adapter = BenchAdapter.of(settings);
   }
 
   @Override
@@ -46,6 +43,11 @@ final class Bench implements LinkSource {
 
   BenchAdapter adapter() {
     return adapter;
+  }
+
+  /** How long the serial line takes for a character. */
+  long characterNanos() {
+    return settings.adapter().characterNanos();
   }
 
   /** Fails while the port is gone. */

@@ -31,7 +31,7 @@ final class BenchLink implements Link {
     for (byte character : bytes) {
       requireUsable("write to");
       BenchClock clock = bench.benchClock();
-      clock.advanceTo(clock.nanoTime() + Bench.CHARACTER_NANOS);
+      clock.advanceTo(clock.nanoTime() + bench.characterNanos());
       bench.adapter().hear(character, clock.nanoTime());
     }
   }
@@ -46,11 +46,14 @@ final class BenchLink implements Link {
     }
     Duration bounded = patience.compareTo(LONGEST_PATIENCE) < 0 ? patience : LONGEST_PATIENCE;
     long deadline = clock.nanoTime() + Math.max(LOOK_NANOS, bounded.toNanos());
-    OptionalLong next = bench.adapter().nextNanos();
-    boolean comes = next.isPresent() && next.getAsLong() <= deadline;
-    clock.advanceTo(comes ? Math.min(deadline, next.getAsLong() + GATHER_NANOS) : deadline);
-    requireUsable("read from");
-    return bench.adapter().take(clock.nanoTime());
+    while (here.length == 0 && clock.nanoTime() < deadline) {
+      OptionalLong next = bench.adapter().nextNanos();
+      boolean comes = next.isPresent() && next.getAsLong() <= deadline;
+      clock.advanceTo(comes ? Math.min(deadline, next.getAsLong() + GATHER_NANOS) : deadline);
+      requireUsable("read from");
+      here = bench.adapter().take(clock.nanoTime());
+    }
+    return here;
   }
 
   @Override

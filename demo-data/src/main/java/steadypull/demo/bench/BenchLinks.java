@@ -7,10 +7,9 @@ import steadypull.adapter.link.LinkProvider;
 import steadypull.adapter.link.LinkSource;
 
 /**
- * Finds {@code demo:SCENARIO[?speed=20&seed=1&start=60&fault=vanish@120]}. Every address found is a
- * bench of its own. Speed is seconds of the drive per second of the day, or {@code max} to never
- * wait; faults are vanish, nonsense, silent, engine-off, echo and pending, with {@code @FROM} or
- * {@code @FROM-UNTIL} in seconds. Immutable.
+ * Finds {@code demo:SCENARIO[?setting&setting...]}, such as {@code
+ * demo:long-hot-grade?speed=20&adapter=slow&fault=vanish@120}. Every address found is a bench of
+ * its own. {@link BenchAddress} lists the settings. Immutable.
  */
 public final class BenchLinks implements LinkProvider {
   private static final String PREFIX = "demo:";

@@ -18,7 +18,7 @@ final class BenchPump {
   BenchPump(BenchSettings settings) {
     this.settings = settings;
     speed = settings.speed().orElse(1);
-    adapter = new BenchAdapter(settings, Bench.CHARACTER_NANOS);
+    adapter = BenchAdapter.of(settings);
   }
 
   /** The bench's present moment. */

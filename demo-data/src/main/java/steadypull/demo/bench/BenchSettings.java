@@ -1,6 +1,5 @@
 package steadypull.demo.bench;
 
-import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import steadypull.demo.road.Scenario;
@@ -12,13 +11,23 @@ import steadypull.demo.road.Scenario;
  * @param speed seconds of the drive per second of the day, 0.01 to 10000; empty never waits
  * @param seed of noise, gusts and answer times
  * @param startSeconds where in the drive the bench begins, 0 or more
+ * @param vehicle what kind of vehicle
+ * @param adapter what kind of adapter
  * @param faults what goes wrong
  */
 record BenchSettings(
-    Scenario scenario, OptionalDouble speed, long seed, double startSeconds, List<Fault> faults) {
+    Scenario scenario,
+    OptionalDouble speed,
+    long seed,
+    double startSeconds,
+    VehicleTraits vehicle,
+    AdapterTraits adapter,
+    FaultPlan faults) {
   BenchSettings {
     Objects.requireNonNull(scenario);
-    faults = List.copyOf(faults);
+    Objects.requireNonNull(vehicle);
+    Objects.requireNonNull(adapter);
+    Objects.requireNonNull(faults);
     if (speed.isPresent() && !(speed.getAsDouble() >= 0.01 && speed.getAsDouble() <= 10_000)) {
       throw new IllegalArgumentException(
           "speed lies between 0.01 and 10000, found " + speed.getAsDouble());
@@ -31,7 +40,7 @@ record BenchSettings(
   }
 
   boolean has(Fault.Kind kind, double seconds) {
-    return faults.stream().anyMatch(fault -> fault.kind() == kind && fault.isOn(seconds));
+    return faults.has(kind, seconds);
   }
 
   /** How long the drive lasts from the bench's beginning, s. */

@@ -1,84 +1,134 @@
 package steadypull.demo.bench;
 
 import java.util.Arrays;
-import java.util.List;
+import java.util.HexFormat;
+import java.util.Optional;
 
 /**
- * Sends hex lines to the vehicle and prints what comes back, each line at the moment its frame was
- * heard, up to the line end of the last one.
+ * Sends hex lines to the vehicle: looks for the protocol or begins a session where that is needed,
+ * says so piece by piece, and prints what comes back.
  */
 final class BusRequests {
-  private static final long SEARCH_NANOS = 1_300_000_000L;
-  private static final long GIVE_UP_NANOS = 4_500_000_000L;
-  private static final long SEND_NANOS = 300_000; // one frame at 500 kbit/s
-  private static final long EXTENDED_NANOS = 5_000_000_000L; // P2*, ISO 15765-4
+  private static final long PIECE_NANOS = 180_000_000;
+  private static final long FAULT_NANOS = 20_000_000;
+  private static final long FIVE_BAUD_START_NANOS = 2_500_000_000L;
+  private static final long FAST_START_NANOS = 130_000_000;
+  private static final double NANOS = 1e9;
 
   private final VehicleBus bus;
+  private final BenchSettings settings;
   private final Outlet outlet;
+  private final ReplyPrinter printer;
 
-  BusRequests(VehicleBus bus, Outlet outlet) {
+  BusRequests(VehicleBus bus, BenchSettings settings, Outlet outlet) {
     this.bus = bus;
+    this.settings = settings;
     this.outlet = outlet;
+    printer = new ReplyPrinter(settings, outlet);
   }
 
-  /** Performs one line without blanks, in upper case. */
+  /** Performs one line without blanks, in upper case, up to the line end of the last answer. */
   void perform(String command, AdapterMode mode, long nanos) {
     String end = mode.linefeeds ? "\r\n" : "\r";
+    Optional<String> fault = fault(nanos / NANOS);
     if (!isRequest(command, mode)) {
       outlet.print("?" + end, nanos);
+    } else if (fault.isPresent()) {
+      outlet.print(fault.get() + end, nanos + FAULT_NANOS);
     } else if (!mode.isRightProtocol()) {
-      refuse(mode, end, nanos);
+      outlet.print(refusal(mode.protocol) + end, nanos + mode.patienceNanos());
     } else if (mode.isConnected || !mode.isProtocolSearched) {
-      send(command, mode, end, nanos);
+      begin(command, mode, end, nanos);
     } else {
       search(command, mode, end, nanos);
     }
   }
 
-  private static boolean isRequest(String command, AdapterMode mode) {
+  private boolean isRequest(String command, AdapterMode mode) {
     int longest = mode.formatting ? 7 : 8;
-    return command.matches("[0-9A-F]+") && command.length() >= 2 && command.length() / 2 <= longest;
+    boolean isCounted = command.length() % 2 == 1;
+    return command.matches("[0-9A-F]+")
+        && command.length() >= 2
+        && command.length() / 2 <= longest
+        && !(isCounted && settings.adapter().has(AdapterTrait.NO_COUNTS));
   }
 
-  private void refuse(AdapterMode mode, String end, long nanos) {
-    String text =
-        switch (mode.protocol) {
-          case '3', '4', '5' -> "BUS INIT: ...ERROR";
-          case '1', '2' -> "UNABLE TO CONNECT";
-          default -> "CAN ERROR";
-        };
-    outlet.print(text + end, nanos + mode.patienceNanos());
+  private Optional<String> fault(double seconds) {
+    for (Fault.Kind kind : Fault.Kind.values()) {
+      Optional<String> text = words(kind);
+      if (text.isPresent() && settings.has(kind, seconds)) {
+        return text;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<String> words(Fault.Kind kind) {
+    return switch (kind) {
+      case CAN_ERROR, BUS_ERROR, BUS_BUSY, FB_ERROR, DATA_ERROR, STOPPED ->
+          Optional.of(kind.name().replace('_', ' '));
+      default -> Optional.empty();
+    };
+  }
+
+  /** What an adapter says where the vehicle's bus is of another kind than it was told. */
+  private String refusal(char protocol) {
+    boolean isCan = protocol >= BusProtocol.CAN_11_500.number();
+    boolean isSameRate =
+        isCan
+            && bus.protocol().isCan()
+            && BusProtocol.of(String.valueOf(protocol)).bitsPerSecond()
+                == bus.protocol().bitsPerSecond();
+    if (isSameRate) {
+      return "NO DATA";
+    }
+    boolean isKLine = protocol >= BusProtocol.ISO_9141.number();
+    return isCan ? "CAN ERROR" : isKLine ? "BUS INIT: ...ERROR" : "UNABLE TO CONNECT";
   }
 
   private void search(String command, AdapterMode mode, String end, long nanos) {
-    outlet.print("SEARCHING...", nanos);
-    if (bus.isAwake(nanos + SEARCH_NANOS)) {
-      outlet.print(end, nanos + SEARCH_NANOS);
-      send(command, mode, end, nanos + SEARCH_NANOS);
+    outlet.print("SEARCH", nanos);
+    outlet.print("ING.", nanos + PIECE_NANOS);
+    outlet.print("..", nanos + 2 * PIECE_NANOS);
+    long found = nanos + ProtocolSearch.untilFound(bus.protocol(), mode.protocol);
+    if (bus.isFound(found)) {
+      mode.isConnected = true;
+      bus.older().begin(found);
+      outlet.print(end, found);
+      send(command, mode, end, found);
     } else {
-      outlet.print(end + "UNABLE TO CONNECT" + end, nanos + GIVE_UP_NANOS);
+      outlet.print(end + "UNABLE TO CONNECT" + end, nanos + ProtocolSearch.untilGivenUp());
+    }
+  }
+
+  /** On the K-line a session comes first. */
+  private void begin(String command, AdapterMode mode, String end, long nanos) {
+    if (!mode.isConnected) {
+      bus.older().end();
+    }
+    if (bus.older().isReady(nanos)) {
+      send(command, mode, end, nanos);
+      return;
+    }
+    boolean isFast = bus.protocol() == BusProtocol.ISO_14230_FAST;
+    long begun = nanos + (isFast ? FAST_START_NANOS : FIVE_BAUD_START_NANOS);
+    outlet.print("BUS INIT: ", nanos);
+    outlet.print(isFast ? "" : "...", nanos + PIECE_NANOS);
+    boolean isAwake = bus.isAwake(begun);
+    outlet.print((isAwake ? "OK" : "ERROR") + end, begun);
+    if (isAwake) {
+      mode.isConnected = true;
+      bus.older().begin(begun);
+      send(command, mode, end, begun);
     }
   }
 
   private void send(String command, AdapterMode mode, String end, long nanos) {
     byte[] payload = payload(bytes(command), mode);
-    List<Frame> frames =
-        bus.request(mode.header, payload, nanos + SEND_NANOS).stream()
-            .filter(frame -> isHeard(frame, mode))
-            .toList();
-    int wantedLines = wantedLines(command);
-    FrameText text = new FrameText(mode);
-    long deadline = nanos + mode.patienceNanos();
-    int lines = 0;
-    for (Frame frame : frames) {
-      if (frame.nanos() > deadline || lines == wantedLines) {
-        break;
-      }
-      outlet.print(text.of(frame, end) + end, frame.nanos());
-      lines++;
-      deadline = frame.nanos() + (isPending(frame) ? EXTENDED_NANOS : mode.furtherNanos());
-    }
-    finish(mode, end, lines, lines == wantedLines ? nanos : deadline);
+    FrameText text = new FrameText(mode, bus.protocol().isLong());
+    ReplyPrinter.Form form = new ReplyPrinter.Form(mode, text, end, wantedLines(command));
+    boolean isAnswered = printer.print(bus.exchange(mode, payload, nanos), form, bus.sentNanos());
+    mode.isConnected |= isAnswered;
   }
 
   /** An odd last digit says after how many lines to stop. */
@@ -88,29 +138,9 @@ final class BusRequests {
         : Math.max(1, Character.digit(command.charAt(command.length() - 1), 16));
   }
 
-  private void finish(AdapterMode mode, String end, int lines, long nanos) {
-    if (lines == 0) {
-      outlet.print("NO DATA" + end, nanos);
-    } else {
-      mode.isConnected = true;
-      outlet.print("", nanos);
-    }
-  }
-
-  private static boolean isHeard(Frame frame, AdapterMode mode) {
-    boolean isWanted =
-        mode.receiveOnly.isEmpty() || mode.receiveOnly.getAsInt() == frame.identifier();
-    return isWanted && (mode.flowControl || !frame.isConsecutive());
-  }
-
-  private static boolean isPending(Frame frame) {
-    byte[] data = frame.data();
-    return data[0] == 3 && data[1] == 0x7F && data[3] == Services.RESPONSE_PENDING;
-  }
-
-  /** Without formatting the line carries its own length byte. */
-  private static byte[] payload(byte[] bytes, AdapterMode mode) {
-    if (mode.formatting) {
+  /** Without formatting a line for CAN carries its own length byte. */
+  private byte[] payload(byte[] bytes, AdapterMode mode) {
+    if (mode.formatting || !bus.protocol().isCan()) {
       return bytes;
     }
     int length = bytes[0] & 0xFF;
@@ -119,10 +149,6 @@ final class BusRequests {
   }
 
   private static byte[] bytes(String hex) {
-    byte[] bytes = new byte[hex.length() / 2];
-    for (int i = 0; i < bytes.length; i++) {
-      bytes[i] = (byte) Integer.parseInt(hex.substring(2 * i, 2 * i + 2), 16);
-    }
-    return bytes;
+    return HexFormat.of().parseHex(hex, 0, hex.length() / 2 * 2);
   }
 }

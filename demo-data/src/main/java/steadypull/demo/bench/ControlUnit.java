@@ -1,22 +1,33 @@
 package steadypull.demo.bench;
 
-import java.util.Optional;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Supplier;
 
 /**
- * A control unit on the vehicle's bus: takes the payload of one request, gives the payload of one
- * answer, both without transport bytes.
+ * A control unit: its addresses and what it can tell, whatever the bus and the services.
+ *
+ * @param node its address where addresses have one byte, such as 10
+ * @param requestAddress address of physical requests on CAN with 11 bits, such as 7E0; answers
+ *     carry it plus 8
+ * @param parameters current data
+ * @param information what it tells about itself and the vehicle
+ * @param identifiers what its maker put behind identifiers of two bytes
+ * @param mostIdentifiers how many of these it lets one request ask for, 1 to 3
+ * @param troubles the codes that it notices
  */
-interface ControlUnit {
-
-  /** Address of physical requests, 11 bits, such as 7E0; answers carry it plus 8. */
-  int requestAddress();
-
-  /**
-   * Answers a request.
-   *
-   * @param isFunctional whether the request went to everybody; then what is not supported is met
-   *     with silence (ISO 15031-5, from memory)
-   * @return the answer, or empty for silence
-   */
-  Optional<byte[]> answer(byte[] request, boolean isFunctional);
+record ControlUnit(
+    int node,
+    int requestAddress,
+    Parameters parameters,
+    Information information,
+    Map<Integer, Supplier<byte[]>> identifiers,
+    int mostIdentifiers,
+    TroubleMemory troubles) {
+  ControlUnit {
+    Objects.requireNonNull(parameters);
+    Objects.requireNonNull(information);
+    Objects.requireNonNull(troubles);
+    identifiers = Map.copyOf(identifiers);
+  }
 }

@@ -13,7 +13,7 @@ record Fault(Kind kind, double fromSeconds, double untilSeconds) {
 
   /** What can go wrong. */
   enum Kind {
-    /** The port is gone: reading, writing and opening fail. */
+    /** The port is gone: reading, writing and opening fail; the adapter has lost its power. */
     VANISH,
     /** The adapter sends bytes without meaning. */
     NONSENSE,
@@ -21,10 +21,54 @@ record Fault(Kind kind, double fromSeconds, double untilSeconds) {
     SILENT,
     /** The vehicle's control units are asleep. */
     ENGINE_OFF,
+    /** The ignition is on and the engine stands: control units answer, nothing charges. */
+    ENGINE_STOPPED,
     /** Echo cannot be switched off. */
     ECHO,
     /** Service 22 first answers that the response is pending. */
-    PENDING;
+    PENDING,
+    /** NUL bytes stand between the characters. */
+    NULS,
+    /** Here and there one bit of a character is another. */
+    FLIPPED_BITS,
+    /** Requests end with CAN ERROR. */
+    CAN_ERROR,
+    /** Requests end with BUS ERROR. */
+    BUS_ERROR,
+    /** Requests end with BUS BUSY. */
+    BUS_BUSY,
+    /** Requests end with FB ERROR. */
+    FB_ERROR,
+    /** Requests end with DATA ERROR. */
+    DATA_ERROR,
+    /** Some lines are wrong and marked as such, {@code <DATA ERROR}. */
+    MARKED_DATA_ERROR,
+    /** Some lines are wrong and marked as such, {@code <RX ERROR}. */
+    MARKED_RX_ERROR,
+    /** Replies break off with BUFFER FULL. */
+    BUFFER_FULL,
+    /** Requests end with STOPPED, as if a byte had come in between. */
+    STOPPED,
+    /** The starter turns: supply under 9 V, nobody answers, the adapter starts anew. */
+    LV_RESET,
+    /** Requests end with ERR94 and the adapter's settings are lost. */
+    ERR94,
+    /** The adapter starts anew at the beginning of the span and tells its identity unasked. */
+    REBOOT,
+    /** ACT ALERT comes unasked at the beginning of the span, in the middle of whatever runs. */
+    ACT_ALERT,
+    /** LP ALERT likewise. */
+    LP_ALERT,
+    /** Some answers come too late and appear in the reply to the next request. */
+    LATE_ANSWER,
+    /** One consecutive frame of every long answer is missing. */
+    MISSING_FRAME,
+    /** One consecutive frame of every long answer has a wrong number. */
+    WRONG_SEQUENCE,
+    /** A third, talkative control unit answers in the same milliseconds. */
+    INTERLEAVED,
+    /** Every frame is filled up with another value. */
+    PADDING;
 
     String word() {
       return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -3,6 +3,7 @@ package steadypull.demo.bench;
 import java.io.ByteArrayOutputStream;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Iterator;
 import java.util.OptionalLong;
 
 /** Characters on their way out, each with the moment at which the serial line has carried it. */
@@ -29,6 +30,30 @@ final class Outlet {
   /** When the last character queued so far will have gone. */
   long isFreeAt() {
     return isFreeAt;
+  }
+
+  /** How many characters wait at a moment. */
+  int backlog(long nanos) {
+    int waiting = 0;
+    for (Iterator<Sent> last = queue.descendingIterator();
+        last.hasNext() && last.next().nanos() > nanos; ) {
+      waiting++;
+    }
+    return waiting;
+  }
+
+  /** Puts text before whatever has not gone by a moment. */
+  void interject(String text, long nanos) {
+    Deque<Sent> rest = new ArrayDeque<>();
+    while (!queue.isEmpty() && queue.getLast().nanos() > nanos) {
+      rest.addFirst(queue.removeLast());
+    }
+    isFreeAt = Math.min(isFreeAt, nanos);
+    print(text, nanos);
+    for (Sent sent : rest) {
+      isFreeAt = Math.max(isFreeAt + characterNanos, sent.nanos());
+      queue.add(new Sent(isFreeAt, sent.character()));
+    }
   }
 
   /** Forgets what has not gone by a moment. */

@@ -1,8 +1,10 @@
 package steadypull.demo.bench;
 
 import java.io.ByteArrayOutputStream;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 
@@ -23,7 +25,7 @@ final class Parameters {
     ByteArrayOutputStream answer = new ByteArrayOutputStream();
     for (int i = 1; i < request.length; i++) {
       int number = request[i] & 0xFF;
-      byte[] bytes = bytes(number);
+      byte[] bytes = data(number);
       if (bytes.length > 0) {
         answer.write(number);
         answer.writeBytes(bytes);
@@ -32,12 +34,25 @@ final class Parameters {
     return answer.toByteArray();
   }
 
-  private byte[] bytes(int number) {
+  /** The data of one parameter, or of a support map; empty if it is not supported. */
+  byte[] data(int number) {
     if (number % 0x20 == 0) {
-      return hasMap(number) ? map(number) : new byte[0];
+      return hasMap(number) ? map(data.navigableKeySet(), number) : new byte[0];
     }
     Supplier<byte[]> supplier = data.get(number);
     return supplier == null ? new byte[0] : supplier.get();
+  }
+
+  /** The data of all parameters as they are now. */
+  Map<Integer, byte[]> snapshot() {
+    Map<Integer, byte[]> now = new HashMap<>();
+    data.forEach((number, supplier) -> now.put(number, supplier.get()));
+    return now;
+  }
+
+  /** These parameters as far as their numbers are not greater. */
+  Parameters upTo(int greatest) {
+    return new Parameters(data.headMap(greatest, true));
   }
 
   private boolean hasMap(int base) {
@@ -45,12 +60,12 @@ final class Parameters {
   }
 
   /** Bit 7 of A is base + 1, bit 0 of D says that the next map exists. */
-  private byte[] map(int base) {
+  static byte[] map(SortedSet<Integer> numbers, int base) {
     long bits = 0;
-    for (int number : data.subMap(base + 1, base + 0x20).keySet()) {
+    for (int number : numbers.subSet(base + 1, base + 0x20)) {
       bits |= 1L << (0x20 - (number - base));
     }
-    if (hasMap(base + 0x20)) {
+    if (!numbers.tailSet(base + 0x21).isEmpty()) {
       bits |= 1;
     }
     return number((double) bits, 4); // 32 bits fit a double exactly

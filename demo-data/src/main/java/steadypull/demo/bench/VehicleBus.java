@@ -1,72 +1,99 @@
 package steadypull.demo.bench;
 
+import static steadypull.demo.bench.Parameters.join;
+
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
-import java.util.Optional;
-import java.util.Random;
 
-/** The vehicle's CAN bus, 11 bits, 500 kbit/s: carries a request to the control units and back. */
+/**
+ * The plug in the vehicle: its bus, as an AT-command adapter uses it, and its supply. Moments on
+ * the bench's clock.
+ */
 final class VehicleBus {
-  static final int EVERYBODY = 0x7DF;
-
-  private static final long QUICKEST_ANSWER_NANOS = 5_000_000;
-  private static final int ANSWER_SPREAD_NANOS = 9_000_000; // P2 is 50 ms at most, ISO 15765-4
-  private static final long GEARBOX_LATER_NANOS = 4_000_000;
-  private static final long PENDING_NANOS = 300_000_000;
+  private static final int FRAME_BITS = 150; // 8 data bytes with stuffing and what stands between
+  private static final int PRIORITY = 0x18000000;
+  private static final long FLOW_CONTROL_NANOS = 800_000;
+  private static final byte[] GO_ON = {0x30, 0, 0, 0, 0, 0, 0, 0};
   private static final double NANOS = 1e9;
 
   private final BenchVehicle vehicle;
-  private final BenchSettings settings;
-  private final Random answerTimes;
+  private final CanBus can;
+  private final OlderBus older;
+  private long sentNanos;
 
-  VehicleBus(BenchVehicle vehicle, BenchSettings settings) {
-    this.vehicle = vehicle;
-    this.settings = settings;
-    answerTimes = new Random(settings.seed() * 31 + 7);
+  VehicleBus(BenchSettings settings) {
+    vehicle = new BenchVehicle(settings);
+    can = new CanBus(vehicle, settings);
+    older = new OlderBus(vehicle, settings);
+  }
+
+  BusProtocol protocol() {
+    return vehicle.traits().protocol();
   }
 
   boolean isAwake(long nanos) {
     return vehicle.isAwake(nanos / NANOS);
   }
 
-  /**
-   * Sends a request and lists the frames that come back, first frame first; none if nobody answers.
-   */
-  List<Frame> request(int address, byte[] payload, long nanos) {
-    List<Frame> frames = new ArrayList<>();
-    if (payload.length == 0 || !isAwake(nanos)) {
-      return frames;
+  /** Whether a search finds this vehicle: searches ask 01 00, which not every vehicle answers. */
+  boolean isFound(long nanos) {
+    return isAwake(nanos) && !vehicle.traits().isUds();
+  }
+
+  boolean isRunning(long nanos) {
+    return vehicle.isRunning(nanos / NANOS);
+  }
+
+  double supplyVolts(long nanos) {
+    return vehicle.supplyVolts(nanos / NANOS);
+  }
+
+  CanBus can() {
+    return can;
+  }
+
+  OlderBus older() {
+    return older;
+  }
+
+  /** When the last request had gone; patience counts from there. */
+  long sentNanos() {
+    return sentNanos;
+  }
+
+  /** Sends a request the way a mode says; the frames that come back, first first. */
+  List<Frame> exchange(AdapterMode mode, byte[] payload, long nanos) {
+    if (!protocol().isCan()) {
+      byte[] header = HexFormat.of().parseHex(mode.olderHeader());
+      sentNanos = older.sending(payload, nanos);
+      return older.exchange(header, payload, sentNanos);
     }
-    vehicle.advanceTo(nanos / NANOS);
-    for (ControlUnit unit : vehicle.controlUnits()) {
-      if (address == EVERYBODY || address == unit.requestAddress()) {
-        frames.addAll(answer(unit, address, payload, nanos));
+    List<Frame> frames = new ArrayList<>();
+    for (CanFrame frame : can.hear(request(mode, payload, nanos))) {
+      frames.add(frame);
+      if (frame.isFirstOfSeveral() && mode.flowControl) {
+        int sender = can.addressing().requestToSenderOf(frame.identifier());
+        long at = frame.nanos() + FLOW_CONTROL_NANOS;
+        frames.addAll(can.hear(new CanFrame(at, sender, GO_ON)));
       }
     }
     frames.sort(Comparator.comparingLong(Frame::nanos));
     return frames;
   }
 
-  private List<Frame> answer(ControlUnit unit, int address, byte[] payload, long nanos) {
-    Optional<byte[]> answer = unit.answer(payload, address == EVERYBODY);
-    if (answer.isEmpty()) {
-      return List.of();
-    }
-    int identifier = unit.requestAddress() + 8;
-    long at = nanos + answerTime(unit);
-    List<Frame> frames = new ArrayList<>();
-    if (payload[0] == 0x22 && settings.has(Fault.Kind.PENDING, nanos / NANOS)) {
-      byte[] pending = {0x7F, 0x22, (byte) Services.RESPONSE_PENDING};
-      frames.addAll(Frame.segment(pending, identifier, at));
-      at += PENDING_NANOS;
-    }
-    frames.addAll(Frame.segment(answer.get(), identifier, at));
-    return frames;
+  private CanFrame request(AdapterMode mode, byte[] payload, long nanos) {
+    sentNanos = nanos + (long) (FRAME_BITS * NANOS / protocol().bitsPerSecond());
+    byte[] length = {(byte) payload.length};
+    return new CanFrame(sentNanos, identifier(mode), join(length, payload));
   }
 
-  private long answerTime(ControlUnit unit) {
-    long drawn = QUICKEST_ANSWER_NANOS + answerTimes.nextInt(ANSWER_SPREAD_NANOS);
-    return unit.requestAddress() == 0x7E0 ? drawn : drawn + GEARBOX_LATER_NANOS;
+  private int identifier(AdapterMode mode) {
+    CanAddressing addressing = can.addressing();
+    return mode.header
+        .map(digits -> Integer.parseInt(digits, 16))
+        .map(header -> addressing.isLong() ? PRIORITY | header : header & 0x7FF)
+        .orElse(addressing.everybody());
   }
 }

@@ -2,12 +2,9 @@ package steadypull.demo.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.HexFormat;
 import org.junit.jupiter.api.Test;
-import steadypull.adapter.link.Link;
-import steadypull.adapter.link.LinkSource;
 
 /** The dialogue of an AT-command adapter, as the sheet of transports describes it. */
 class BenchAdapterTest {
@@ -15,7 +12,7 @@ class BenchAdapterTest {
 
   @Test
   void freshAdapterEchoesAndSearchesBeforeItAnswers() throws Exception {
-    Dialogue talk = new Dialogue(WARM);
+    BenchTalk talk = new BenchTalk(WARM);
 
     assertThat(talk.ask("010D")).matches("010D\rSEARCHING...\r41 0D (59|5A) \r41 0D (59|5A) \r\r>");
     assertThat(talk.ask("ATDPN")).isEqualTo("ATDPN\rA6\r\r>");
@@ -23,7 +20,7 @@ class BenchAdapterTest {
 
   @Test
   void echoOfTheCommandThatEndsItIsTheLastEcho() throws Exception {
-    Dialogue talk = new Dialogue(WARM);
+    BenchTalk talk = new BenchTalk(WARM);
 
     assertThat(talk.ask("ATE0")).isEqualTo("ATE0\rOK\r\r>");
     assertThat(talk.ask("ATI")).isEqualTo(AtCommands.IDENTITY + "\r\r>");
@@ -31,7 +28,7 @@ class BenchAdapterTest {
 
   @Test
   void headersShowControlUnitsAndFiller() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
 
     assertThat(talk.ask("010D")).matches("7E803410D(59|5A)AAAAAAAA\r7E903410D(59|5A)AAAAAAAA\r\r>");
     assertThat(talk.ask("ATS1")).isEqualTo("OK\r\r>");
@@ -41,7 +38,7 @@ class BenchAdapterTest {
   /** ISO 15765-2: first frame with the length, consecutive frames counted from 1. */
   @Test
   void sixParametersComeInSeveralFrames() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
     String reply = talk.ask("0104050C0D0F62");
     String[] lines = reply.split("\r", -1);
 
@@ -56,7 +53,7 @@ class BenchAdapterTest {
   /** Shape of the sheet of transports, table 4a, row "H0, multi-frame". */
   @Test
   void identificationNumberWithoutHeadersHasALengthLine() throws Exception {
-    Dialogue talk = new Dialogue(WARM);
+    BenchTalk talk = new BenchTalk(WARM);
     talk.ask("ATE0");
     talk.ask("ATSP6");
 
@@ -67,7 +64,7 @@ class BenchAdapterTest {
 
   @Test
   void supportMapsChainUpToTheGear() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
 
     // 04 05 0B 0C 0D 0F 10 1F and the next map; bit 7 of the first byte is 01.
     assertThat(talk.ask("0100")).contains("7E8064100183B0003AA");
@@ -78,7 +75,7 @@ class BenchAdapterTest {
 
   @Test
   void nobodyAnswersAnUnknownParameterThatWentToEverybody() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
 
     assertThat(talk.ask("0166")).isEqualTo("NO DATA\r\r>");
     assertThat(talk.ask("ATSH7E0")).isEqualTo("OK\r\r>");
@@ -88,7 +85,7 @@ class BenchAdapterTest {
 
   @Test
   void gearboxTellsItsFluidTemperatureBehindAnIdentifier() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
     talk.ask("ATSH7E1");
     String reply = talk.ask("221E1C");
     int raw = HexFormat.fromHexDigits(reply.substring(11, 15));
@@ -99,7 +96,7 @@ class BenchAdapterTest {
 
   @Test
   void noTroubleCodesAreStored() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
 
     assertThat(talk.ask("03")).contains("7E8024300AA").contains("7E9024300AA");
     assertThat(talk.ask("07")).contains("7E8024700AA");
@@ -108,7 +105,7 @@ class BenchAdapterTest {
 
   @Test
   void sensorsOfOneParameterStandBesideEachOther() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
     int[] coolants = payload(talk.ask("0167"), "7E8", 5);
     int[] turbo = payload(talk.ask("0175"), "7E8", 9);
     int[] cooler = payload(talk.ask("0177"), "7E8", 7);
@@ -125,14 +122,14 @@ class BenchAdapterTest {
   /** One byte holds 255 kPa at most; the wide parameter goes on. */
   @Test
   void manifoldPressureIsClippedInTheNarrowParameterOnly() throws Exception {
-    Dialogue talk = ready("demo:dyno-pull?speed=max&start=105");
+    BenchTalk talk = BenchTalk.ready("demo:dyno-pull?speed=max&start=105");
     int wide = 0;
     int narrow = 0;
     for (int i = 0; i < 30 && wide / 32 <= 256; i++) {
       int[] both = payload(talk.ask("010B87"), "7E8", 9);
       narrow = both[2];
       wide = both[5] << 8 | both[6];
-      talk.source.clock().pause(Duration.ofSeconds(1));
+      talk.pause(Duration.ofSeconds(1));
     }
 
     assertThat(wide / 32).isGreaterThan(255);
@@ -141,7 +138,7 @@ class BenchAdapterTest {
 
   @Test
   void loneReturnRepeatsTheLastCommand() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
     talk.ask("ATDPN");
 
     assertThat(talk.ask("")).isEqualTo("6\r\r>");
@@ -149,7 +146,7 @@ class BenchAdapterTest {
 
   @Test
   void whatIsNotUnderstoodIsAnsweredWithAQuestionMark() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
 
     assertThat(talk.ask("ATXYZ")).isEqualTo("?\r\r>");
     assertThat(talk.ask("HELLO")).isEqualTo("?\r\r>");
@@ -158,16 +155,16 @@ class BenchAdapterTest {
 
   @Test
   void byteWhileBusyStopsTheRequest() throws Exception {
-    Dialogue talk = ready(WARM);
-    talk.link.write("0166\r".getBytes(StandardCharsets.US_ASCII));
-    talk.source.clock().pause(Duration.ofMillis(20));
+    BenchTalk talk = BenchTalk.ready(WARM);
+    talk.say("0166\r");
+    talk.pause(Duration.ofMillis(20));
 
     assertThat(talk.ask("0")).isEqualTo("STOPPED\r\r>");
   }
 
   @Test
   void wrongProtocolIsAnErrorOfTheBus() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
     talk.ask("ATSP8");
 
     assertThat(talk.ask("0100")).isEqualTo("CAN ERROR\r\r>");
@@ -175,8 +172,8 @@ class BenchAdapterTest {
 
   @Test
   void engineIsOffWhenTheDriveHasEnded() throws Exception {
-    Dialogue talk = ready("demo:dyno-pull?speed=max&start=195");
-    talk.source.clock().pause(Duration.ofSeconds(6));
+    BenchTalk talk = BenchTalk.ready("demo:dyno-pull?speed=max&start=195");
+    talk.pause(Duration.ofSeconds(6));
 
     assertThat(talk.ask("010C")).isEqualTo("NO DATA\r\r>");
     assertThat(talk.ask("ATRV")).isEqualTo("12.4V\r\r>");
@@ -187,7 +184,7 @@ class BenchAdapterTest {
 
   @Test
   void pendingAnswerIsFollowedByTheRealOne() throws Exception {
-    Dialogue talk = ready(WARM + "&fault=pending");
+    BenchTalk talk = BenchTalk.ready(WARM + "&fault=pending");
     talk.ask("ATSH7E1");
 
     assertThat(talk.ask("221E1C")).startsWith("7E9037F2278AAAAAAAA\r7E905621E1C");
@@ -195,7 +192,7 @@ class BenchAdapterTest {
 
   @Test
   void receiveFilterLeavesOneControlUnit() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
     talk.ask("ATCRA7E9");
 
     assertThat(talk.ask("010D")).matches("7E903410D(59|5A)AAAAAAAA\r\r>");
@@ -205,7 +202,7 @@ class BenchAdapterTest {
 
   @Test
   void shortTimeoutLosesAnswers() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
     talk.ask("ATST01");
 
     assertThat(talk.ask("010C")).isEqualTo("NO DATA\r\r>");
@@ -213,7 +210,7 @@ class BenchAdapterTest {
 
   @Test
   void resetForgetsEverything() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
 
     assertThat(talk.ask("ATZ")).isEqualTo("\r\r" + AtCommands.IDENTITY + "\r\r>");
     assertThat(talk.ask("ATDPN")).isEqualTo("ATDPN\rA0\r\r>");
@@ -221,19 +218,10 @@ class BenchAdapterTest {
 
   @Test
   void clearingRequestIsRefusedByEveryControlUnit() throws Exception {
-    Dialogue talk = ready(WARM);
+    BenchTalk talk = BenchTalk.ready(WARM);
     talk.ask("ATSH7E0");
 
     assertThat(talk.ask("04")).isEqualTo("7E8037F0411AAAAAAAA\r\r>");
-  }
-
-  private static Dialogue ready(String address) throws Exception {
-    Dialogue talk = new Dialogue(address);
-    talk.ask("ATE0");
-    talk.ask("ATS0");
-    talk.ask("ATH1");
-    talk.ask("ATSP6");
-    return talk;
   }
 
   /** The payload of one control unit's answer, cut at its length. */
@@ -251,27 +239,5 @@ class BenchAdapterTest {
       values[i] = bytes[i] & 0xFF;
     }
     return values;
-  }
-
-  /** Asks, and reads until the prompt. */
-  private static final class Dialogue {
-    private final LinkSource source;
-    private final Link link;
-
-    Dialogue(String address) throws Exception {
-      source = new BenchLinks().find(address).orElseThrow();
-      link = source.open();
-    }
-
-    String ask(String command) throws Exception {
-      link.write((command + "\r").getBytes(StandardCharsets.US_ASCII));
-      StringBuilder reply = new StringBuilder();
-      while (reply.indexOf(">") < 0) {
-        byte[] bytes = link.read(Duration.ofSeconds(8));
-        assertThat(bytes).as("an answer to %s after %s", command, reply).isNotEmpty();
-        reply.append(new String(bytes, StandardCharsets.ISO_8859_1));
-      }
-      return reply.toString();
-    }
   }
 }

@@ -17,6 +17,9 @@ class BenchLinksTest {
   private static final List<String> SOME_DRIVING =
       List.of("ATZ", "ATE0", "ATS0", "ATH1", "0100", "0105", "010C0D0F", "0167", "ATRV", "0902");
 
+  /** Longer than a search that finds nothing. */
+  private static final Duration PATIENCE = Duration.ofSeconds(12);
+
   private final BenchLinks links = new BenchLinks();
 
   @Test
@@ -153,9 +156,7 @@ class BenchLinksTest {
       from += count;
     }
     ByteArrayOutputStream heard = new ByteArrayOutputStream();
-    for (byte[] part = link.read(Duration.ofSeconds(6));
-        part.length > 0;
-        part = link.read(Duration.ofSeconds(6))) {
+    for (byte[] part = link.read(PATIENCE); part.length > 0; part = link.read(PATIENCE)) {
       heard.writeBytes(part);
     }
     return heard.toByteArray();
