@@ -4,10 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.HashSet;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.dialogue.WorkingMode;
 import steadypull.adapter.frame.FrameReader;
@@ -32,7 +29,6 @@ final class AdapterVehicle implements VehiclePort {
   /** Seven bytes, the number of answers, the carriage return. */
   private static final int LONGEST_LINE = 16;
 
-  private static final Pattern VOLTS = Pattern.compile("([0-9]{1,2}(\\.[0-9]+)?) ?V?");
 
   private final AdapterPort port;
   private final MessageBuffer messages = new MessageBuffer();
@@ -185,10 +181,7 @@ final class AdapterVehicle implements VehiclePort {
   }
 
   @Override
-  public OptionalDouble supplyVolts() throws LinkException {
-    Matcher volts = VOLTS.matcher(text(WorkingMode.SUPPLY_VOLTAGE));
-    return volts.matches()
-        ? OptionalDouble.of(Double.parseDouble(volts.group(1)))
-        : OptionalDouble.empty();
+  public Reply askSupply() throws LinkException {
+    return port.ask(WorkingMode.SUPPLY_VOLTAGE, SETTING_PATIENCE);
   }
 }

@@ -65,6 +65,6 @@ final class LinkHealth {
     return Optional.of(
         reply instanceof Reply.Data || reply instanceof Reply.NotUnderstood
             ? new Trouble.AdapterConfused(ReplyWords.of(reply))
-            : new Trouble.VehicleQuiet(ReplyWords.of(reply)));
+            : new Trouble.VehicleQuiet(SilenceCause.of(reply), ReplyWords.of(reply)));
   }
 }

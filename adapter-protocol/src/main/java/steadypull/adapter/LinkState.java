@@ -2,6 +2,7 @@ package steadypull.adapter;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /** Where the link stands. A closed set: handle it with a switch without default. */
 public sealed interface LinkState {
@@ -27,8 +28,26 @@ public sealed interface LinkState {
     }
   }
 
-  /** The adapter answers, the vehicle does not: ignition or engine off. */
-  record VehicleSilent(String adapter) implements LinkState {}
+  /**
+   * The adapter answers, the vehicle does not; it is asked again every few seconds.
+   *
+   * @param adapter identity text of the adapter
+   * @param cause what stands between
+   */
+  record VehicleSilent(String adapter, SilenceCause cause) implements LinkState {
+    public VehicleSilent {
+      Objects.requireNonNull(cause);
+    }
+  }
+
+  /**
+   * The engine is off. The vehicle's bus is left alone until the supply tells that the engine runs.
+   *
+   * @param adapter identity text of the adapter
+   * @param supplyVolts voltage at the vehicle's diagnostic plug, or empty if the adapter does not
+   *     tell it
+   */
+  record Resting(String adapter, OptionalDouble supplyVolts) implements LinkState {}
 
   /**
    * The link failed; the reader goes on by itself.

@@ -49,6 +49,7 @@ final class LostReason {
               address,
               "it restarts again and again (\"" + restarted.text() + "\")",
               "Check the vehicle's battery and the seat of the plug.");
+      case Trouble.EngineOff off -> message(address, "the engine is off", "Start the engine.");
       case Trouble.VehicleQuiet quiet ->
           message(address, "the vehicle does not answer", "Switch the ignition on.");
       case Trouble.Stopping stopping -> message(address, "the reader was closed", "Open it again.");

@@ -20,18 +20,33 @@ final class ReconnectLadder {
   private int quietTimes;
   private int confusedTimes;
   private int lostTimes;
+  private boolean wasResetForFault;
 
   /** The vehicle answers: everything starts from the bottom again. */
   void connected() {
     quietTimes = 0;
     confusedTimes = 0;
     lostTimes = 0;
+    wasResetForFault = false;
+  }
+
+  /** Whether the adapter itself is to blame and has not been reset for it: worth one reset. */
+  boolean resetsFirst(Trouble.VehicleQuiet quiet) {
+    return quiet.cause() == SilenceCause.ADAPTER_FAULT && !wasResetForFault;
   }
 
   /** The rung for a trouble. */
   Rung next(Trouble trouble) {
     return switch (trouble) {
-      case Trouble.VehicleQuiet quiet -> afterQuiet(++quietTimes);
+      case Trouble.VehicleQuiet quiet when resetsFirst(quiet) -> {
+        wasResetForFault = true;
+        yield Rung.FULL_RESET;
+      }
+      case Trouble.VehicleQuiet quiet ->
+          quiet.cause() == SilenceCause.ADAPTER_FAULT
+              ? Rung.SEARCH_AGAIN
+              : afterQuiet(++quietTimes);
+      case Trouble.EngineOff off -> Rung.SEARCH_AGAIN;
       case Trouble.AdapterRestarted restarted -> afterConfusion(++confusedTimes);
       case Trouble.AdapterConfused confused -> afterConfusion(++confusedTimes);
       case Trouble.AdapterMute mute -> Rung.REOPEN;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import steadypull.adapter.frame.MessageFormat;
 
 /**
@@ -79,6 +80,13 @@ final class VehicleKnowledge {
   /** Some parameter that a control unit supports, or empty if none supports any. */
   OptionalInt anyParameter() {
     return units.values().stream().flatMapToInt(unit -> unit.support().parameters()).findFirst();
+  }
+
+  /** Addresses of all units that support a parameter, rising. */
+  Set<String> unitsThatSupport(int parameter) {
+    Set<String> addresses = new TreeSet<>(units.keySet());
+    addresses.removeIf(address -> !unit(address).support().supports(parameter));
+    return addresses;
   }
 
   boolean isSupported(int parameter) {

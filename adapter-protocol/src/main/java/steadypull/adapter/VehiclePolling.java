@@ -25,6 +25,7 @@ final class VehiclePolling {
 
   private final VehiclePort port;
   private final SignOfLife life;
+  private final EngineWatch engine;
   private final LinkClock clock;
   private final VehicleLearning learning;
   private final AnswerIntake intake;
@@ -39,14 +40,15 @@ final class VehiclePolling {
       LinkClock clock,
       ReaderSettings settings,
       VehicleKnowledge vehicle,
-      ReaderListener listener) {
+      EngineWatch engine) {
     this.port = port;
+    this.engine = engine;
     this.life = life;
     this.clock = clock;
     this.learning = new VehicleLearning(settings, vehicle);
     this.plan = new PollingPlan(pacing(settings, mostParameters(vehicle)));
-    this.intake = new AnswerIntake(vehicle, learning, plan, listener);
-    this.inquiries = new InquiryPlan(port, vehicle, listener, clock.nanoTime());
+    this.intake = new AnswerIntake(vehicle, learning, plan, engine);
+    this.inquiries = new InquiryPlan(port, vehicle, engine, clock.nanoTime());
     this.health = new LinkHealth(clock.nanoTime());
   }
 
@@ -108,6 +110,10 @@ final class VehiclePolling {
 
   private Trouble pollAndInquire() throws LinkException {
     while (life.isWanted()) {
+      if (engine.isOff(clock.nanoTime())) {
+        inquiries.askLast();
+        return new Trouble.EngineOff();
+      }
       Optional<Trouble> trouble =
           inquiries.isDue(clock.nanoTime()) ? inquire() : next(plan.next(clock.nanoTime()));
       if (trouble.isPresent()) {

@@ -61,5 +61,16 @@ interface VehiclePort {
   boolean resynchronise() throws LinkException;
 
   /** The supply voltage at the plug without traffic on the bus; empty if it cannot be told. */
-  OptionalDouble supplyVolts() throws LinkException;
+  default OptionalDouble supplyVolts() throws LinkException {
+    return SupplyVoltage.of(askSupply());
+  }
+
+  /**
+   * Asks the adapter itself for the supply voltage at the plug, without traffic on the bus.
+   *
+   * @return {@link Reply.Text} with the voltage; or what came instead, such as a restart
+   */
+  default Reply askSupply() throws LinkException {
+    return new Reply.NotUnderstood();
+  }
 }

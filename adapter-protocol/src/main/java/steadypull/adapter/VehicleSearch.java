@@ -4,7 +4,9 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import steadypull.adapter.diagnostic.Answer;
 import steadypull.adapter.diagnostic.Answers;
 import steadypull.adapter.diagnostic.Requests;
@@ -23,6 +25,8 @@ final class VehicleSearch {
   private static final Duration PATIENCE = Duration.ofSeconds(3);
   private static final Duration LONG_PATIENCE = Duration.ofSeconds(6);
   private static final int LAST_MAP = 0xE0;
+  private static final int MOST_TRIES = 3;
+  private static final int TRIES_FOR_VIN = 2;
 
   /** How a search ended. A closed set. */
   sealed interface Outcome {
@@ -66,7 +70,8 @@ final class VehicleSearch {
   }
 
   private static Outcome quiet(Reply reply) {
-    return new Outcome.Failed(new Trouble.VehicleQuiet(ReplyWords.of(reply)));
+    return new Outcome.Failed(
+        new Trouble.VehicleQuiet(SilenceCause.of(reply), ReplyWords.of(reply)));
   }
 
   private static Outcome confused(Reply reply) {
@@ -76,7 +81,7 @@ final class VehicleSearch {
   private Outcome unanswered() throws LinkException {
     return new Outcome.Failed(
         port.resynchronise()
-            ? new Trouble.VehicleQuiet("no end of the search")
+            ? new Trouble.VehicleQuiet(SilenceCause.NO_ANSWER, "no end of the search")
             : new Trouble.AdapterMute());
   }
 
@@ -98,14 +103,23 @@ final class VehicleSearch {
     for (int map = SupportMap.STRIDE;
         map <= LAST_MAP && vehicle.isSupported(map);
         map += SupportMap.STRIDE) {
-      askMap(vehicle, map);
+      learnFurtherMap(vehicle, map);
     }
   }
 
-  private void askMap(VehicleKnowledge vehicle, int map) throws LinkException {
-    if (isAnswered(Requests.currentData(List.of(map)), PATIENCE)) {
-      learnMap(vehicle, map);
+  /** Asks until every control unit that announced this map has told it, or enough times. */
+  private void learnFurtherMap(VehicleKnowledge vehicle, int map) throws LinkException {
+    Set<String> owing = vehicle.unitsThatSupport(map);
+    for (int tries = 0; tries < MOST_TRIES && !owing.isEmpty(); tries++) {
+      owing.removeAll(askMap(vehicle, map));
     }
+  }
+
+  /** Gives the control units that answered. */
+  private Set<String> askMap(VehicleKnowledge vehicle, int map) throws LinkException {
+    return isAnswered(Requests.currentData(List.of(map)), PATIENCE)
+        ? learnMap(vehicle, map)
+        : Set.of();
   }
 
   private boolean isAnswered(String request, Duration patience) throws LinkException {
@@ -113,28 +127,38 @@ final class VehicleSearch {
   }
 
   /** Takes what the port's last reply says about a map. */
-  private void learnMap(VehicleKnowledge vehicle, int map) {
+  private Set<String> learnMap(VehicleKnowledge vehicle, int map) {
+    Set<String> answered = new TreeSet<>();
     for (Message message : port.messages().messages()) {
       if (Answers.toOne(map, message.payload()) instanceof Answer.CurrentData data) {
+        answered.add(message.controlUnit());
         data.dataByParameter()
             .values()
             .forEach(bytes -> vehicle.unit(message.controlUnit()).learnSupport(map, bytes));
       }
     }
+    return answered;
   }
 
+  /** Silence once may be a lost answer; from a vehicle that does not tell it is silence twice. */
   private void learnVin(VehicleKnowledge vehicle) throws LinkException {
-    if (isAnswered(Requests.VEHICLE_IDENTIFICATION_NUMBER, LONG_PATIENCE)) {
-      Map<String, List<Payload>> byUnit = new TreeMap<>();
-      for (Message message : port.messages().messages()) {
-        byUnit
-            .computeIfAbsent(message.controlUnit(), unit -> new ArrayList<>())
-            .add(message.payload());
+    for (int tries = 0; tries < TRIES_FOR_VIN && vehicle.vin().isEmpty(); tries++) {
+      if (isAnswered(Requests.VEHICLE_IDENTIFICATION_NUMBER, LONG_PATIENCE)) {
+        takeVin(vehicle, port.messages().messages());
       }
-      byUnit.values().stream()
-          .flatMap(messages -> VehicleIdentification.read(messages).stream())
-          .findFirst()
-          .ifPresent(vehicle::learnVin);
     }
+  }
+
+  private static void takeVin(VehicleKnowledge vehicle, List<Message> messages) {
+    Map<String, List<Payload>> byUnit = new TreeMap<>();
+    for (Message message : messages) {
+      byUnit
+          .computeIfAbsent(message.controlUnit(), unit -> new ArrayList<>())
+          .add(message.payload());
+    }
+    byUnit.values().stream()
+        .flatMap(payloads -> VehicleIdentification.read(payloads).stream())
+        .findFirst()
+        .ifPresent(vehicle::learnVin);
   }
 }

@@ -9,7 +9,7 @@ import steadypull.adapter.ReconnectLadder.Rung;
 
 class ReconnectLadderTest {
   private final ReconnectLadder ladder = new ReconnectLadder();
-  private final Trouble quiet = new Trouble.VehicleQuiet("\"NO DATA\"");
+  private final Trouble quiet = new Trouble.VehicleQuiet(SilenceCause.NO_ANSWER, "\"NO DATA\"");
   private final Trouble confused = new Trouble.AdapterConfused("\"WHAT\"");
 
   @Test

@@ -3,6 +3,7 @@ package steadypull.adapter;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import steadypull.adapter.ReaderSettings.Pace;
 import steadypull.adapter.diagnostic.DefinedSignal;
 
@@ -71,6 +72,14 @@ final class ScriptedDrive {
   double lastReadAt(String key) {
     List<Reading> readings = recording.of(key);
     return readings.isEmpty() ? 0 : readings.getLast().nanoTime() / 1e9;
+  }
+
+  /** Commands sent within a span of scripted time. */
+  List<String> sentBetween(double from, double until) {
+    return IntStream.range(0, adapter.sent.size())
+        .filter(i -> adapter.sentAtSeconds.get(i) > from && adapter.sentAtSeconds.get(i) < until)
+        .mapToObj(adapter.sent::get)
+        .toList();
   }
 
   /** The last commands sent. */

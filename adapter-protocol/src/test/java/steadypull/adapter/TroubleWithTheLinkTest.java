@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Stories of adapters, vehicles and ports that fail, in scripted time. */
@@ -255,6 +256,91 @@ class TroubleWithTheLinkTest {
     assertThat(drive.lastReadAt("01.0C")).isGreaterThan(55);
     assertThat(recording.story()).endsWith("Connected", "Closed");
     assertThat(adapter.openings).isLessThan(12);
+  }
+
+  // Rows CAN ERROR to BUS BUSY of the same table: the driver is told what stands in between.
+  @ParameterizedTest
+  @CsvSource({
+    "NO DATA, NO_ANSWER",
+    "UNABLE TO CONNECT, NO_ANSWER",
+    "BUS INIT: ...ERROR, NO_ANSWER",
+    "ERROR, NO_ANSWER",
+    "CAN ERROR, BUS_FAULT",
+    "BUS ERROR, BUS_FAULT",
+    "BUS BUSY, BUS_BUSY",
+    "FB ERROR, ADAPTER_FAULT"
+  })
+  void whatStandsBetweenAdapterAndVehicleIsTold(String text, SilenceCause cause) {
+    adapter.wire = reply -> isAnswer() && isBetween(12, 60) ? text + "\r\r>" : reply;
+
+    drive.go(60);
+
+    assertThat(
+            recording.states.stream()
+                .map(Recording.Told::state)
+                .filter(LinkState.VehicleSilent.class::isInstance)
+                .distinct())
+        .containsExactly(new LinkState.VehicleSilent("SCRIPTED ADAPTER 1", cause));
+  }
+
+  // Row FB ERROR: a full reset once, and then it is for people to do something.
+  @Test
+  void anAdapterThatDoesNotReadBackIsResetOnceAndThenTold() {
+    adapter.wire = reply -> isAnswer() && isBetween(0, 60) ? "FB ERROR\r\r>" : reply;
+
+    drive.go(62);
+
+    assertThat(adapter.sent.stream().filter("ATZ"::equals)).as("start, and once more").hasSize(2);
+    assertThat(recording.story())
+        .containsExactly("Opening", "Searching", "VehicleSilent", "Closed");
+    assertThat(recording.states.getFirst().seconds()).isLessThan(3);
+  }
+
+  // One lost answer to a support map once hid 17 of 24 channels for the whole drive.
+  @ParameterizedTest
+  @ValueSource(strings = {"NO DATA", "DATA ERROR", "BUFFER FULL", "7E8064120A\r"})
+  void supportMapThatWasLostIsAskedForAgain(String text) {
+    vehicle.fixed.put(
+        "7DF 0902",
+        String.join(
+            "", ScriptedVehicle.frames("7E8", "490201" + "315A5A5450394147315230303030303432")));
+    List<String> lost = new ArrayList<>();
+    adapter.wire =
+        reply -> {
+          String request = adapter.sent.getLast();
+          boolean isMap = request.matches("0120|0140|0160|0902");
+          if (isMap && !lost.contains(request)) {
+            lost.add(request);
+            return text + "\r\r>";
+          }
+          return reply;
+        };
+
+    drive.go(20);
+
+    assertThat(lost).containsExactly("0120", "0140", "0160", "0902");
+    assertThat(recording.connected().signals()).contains("01.33", "01.46", "01.67.1", "01.77.2");
+    assertThat(recording.connected().vin()).isEqualTo("1ZZTP9AG1R0000042");
+  }
+
+  // The gearbox tells its map, the engine's answer is lost: only half of it has come.
+  @Test
+  void supportMapOfOneControlUnitIsMissedWhenAnotherAnswers() {
+    vehicle.parameter("7E9", 0x46, "4B");
+    List<String> cut = new ArrayList<>();
+    adapter.wire =
+        reply -> {
+          if (adapter.sent.getLast().equals("0140") && cut.isEmpty()) {
+            cut.add(reply);
+            return reply.substring(reply.indexOf("7E9"));
+          }
+          return reply;
+        };
+
+    drive.go(20);
+
+    assertThat(cut).hasSize(1);
+    assertThat(recording.of("01.46")).isNotEmpty().allMatch(r -> r.controlUnit().equals("7E8"));
   }
 
   // The same once: a single odd reply costs one request and nothing else.

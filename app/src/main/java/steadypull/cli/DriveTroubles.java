@@ -33,7 +33,8 @@ final class DriveTroubles implements PipelineOutput {
   private void tellLink(DriveSnapshot snapshot) {
     LinkSummary link = snapshot.link();
     switch (link.state()) {
-      case LOST, VEHICLE_SILENT -> tellOnce(snapshot, linkTroubles, LinkWords.of(link));
+      case LOST, VEHICLE_SILENT, BUS_FAULT, BUS_BUSY, ADAPTER_FAULT, ENGINE_OFF ->
+          tellOnce(snapshot, linkTroubles, LinkWords.of(link));
       case CONNECTED -> tellRecovery(snapshot, linkTroubles, LinkWords.of(link));
       case OPENING, SEARCHING, CLOSED -> {}
     }
@@ -46,6 +47,7 @@ final class DriveTroubles implements PipelineOutput {
           tellOnce(snapshot, recordingTroubles, "not recording: " + reason);
       case RecordingState.Recording _ ->
           tellRecovery(snapshot, recordingTroubles, "recording again");
+      case RecordingState.Waiting _ -> {}
       case RecordingState.Off _ -> {}
     }
   }

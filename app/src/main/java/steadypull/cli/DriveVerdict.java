@@ -9,11 +9,12 @@ final class DriveVerdict {
 
   /** Why the task failed, in clear words; empty if it did not. */
   static Optional<String> failure(DriveOutcome outcome) {
-    if (outcome.tripId().isEmpty()) {
+    Optional<String> trip = outcome.lastTripId();
+    if (trip.isEmpty()) {
       return Optional.of(
           outcome.unkept().map(DriveVerdict::refused).orElseGet(() -> silent(outcome)));
     }
-    return outcome.unkept().map(reason -> cutShort(outcome.tripId().get(), reason));
+    return outcome.unkept().map(reason -> cutShort(trip.get(), reason));
   }
 
   private static String refused(String reason) {

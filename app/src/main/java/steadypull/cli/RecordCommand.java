@@ -24,7 +24,8 @@ import steadypull.store.TripLibrary;
     header = "Logs a drive without a window.",
     description =
         "Records until Ctrl-C, or for as long as --for says. What happens is told on standard error"
-            + " as it happens; the new trip's id is printed on standard output at the end.")
+            + " as it happens; a trip's id is printed on standard output at its end. An engine that"
+            + " is off for three minutes ends the trip, and the next start begins another.")
 final class RecordCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
@@ -47,7 +48,7 @@ final class RecordCommand implements Callable<Integer> {
       names = "--for",
       paramLabel = "DURATION",
       converter = Span.class,
-      description = "Length of the trip: 90s, 15m or 2h.")
+      description = "How long to record, from the first reading: 90s, 15m or 2h.")
   private @Nullable Duration length;
 
   @Option(
@@ -82,7 +83,9 @@ final class RecordCommand implements Callable<Integer> {
               ? new DriveTroubles(main.err(), main.format())
               : new DriveProgress(main.err(), main.format());
       RunningDrive drive =
-          drives.begin(new DriveRequest(port, vehicle, label, pace, end), observer);
+          drives.begin(
+              new DriveRequest(port, vehicle, label, pace, end),
+              new EndedTrips(main.out(), main.err(), observer));
       return StoppableDrive.await(drive, outcome -> report(main, outcome));
     }
   }

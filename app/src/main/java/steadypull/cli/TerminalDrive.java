@@ -52,10 +52,11 @@ final class TerminalDrive {
   private int report(DriveOutcome outcome, DrivePictures pictures, Watching watching) {
     Optional<String> failure = DriveVerdict.failure(outcome);
     failure.ifPresent(main.err()::println);
-    if (outcome.tripId().isEmpty()) {
+    Optional<String> trip = outcome.lastTripId();
+    if (trip.isEmpty()) {
       return 1;
     }
-    main.out().printf("Recorded as trip %s in %s.%n", outcome.tripId().get(), main.libraryFolder());
+    main.out().printf("Recorded as trip %s in %s.%n", trip.get(), main.libraryFolder());
     try {
       paint(pictures, watching.moments());
     } catch (IOException unwritable) {

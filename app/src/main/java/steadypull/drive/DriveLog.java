@@ -1,6 +1,9 @@
 package steadypull.drive;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 import steadypull.adapter.LinkState;
 import steadypull.adapter.Reading;
@@ -15,8 +18,10 @@ import steadypull.store.TripLibrary;
 import steadypull.thermal.Forecast;
 
 /**
- * Runs arrivals through the pipeline and keeps the trip. The trip begins with the first reading:
- * what was shown while the link was being opened belongs to no trip. Pipeline thread only.
+ * Runs arrivals through the pipeline and keeps the trips. A trip begins with its first reading:
+ * what was shown while the link was being opened belongs to no trip. It ends with the drive, or
+ * when the engine has been off for a while; a link that fails leaves a gap in it. Pipeline thread
+ * only.
  */
 final class DriveLog {
   /**
@@ -40,8 +45,12 @@ final class DriveLog {
   private @Nullable TripKeeper keeper;
   private UnitSystem units;
   private boolean begun;
+  private OptionalLong firstStartNanos = OptionalLong.empty();
+  private EngineOffWait engineOff = new EngineOffWait();
+  private final List<String> earlierTripIds = new ArrayList<>();
+  private Optional<String> unkept = Optional.empty();
   private LinkEvent link = new LinkEvent(0, LinkSummary.State.OPENING, "", 0);
-  private RecordingState refused = new RecordingState.Off();
+  private RecordingState refused = new RecordingState.Waiting();
   private Optional<String> linkTrouble = Optional.empty();
   private Optional<String> fatal = Optional.empty();
   private Optional<DriveSnapshot> shown = Optional.empty();
@@ -99,13 +108,30 @@ final class DriveLog {
 
   /** Seals the trip. */
   DriveOutcome end() {
+    Optional<String> trip = seal();
+    return new DriveOutcome(earlierTripIds, trip, linkTrouble, fatal.or(() -> unkept));
+  }
+
+  /** Seals the present trip, if there is one, and gives its id. */
+  private Optional<String> seal() {
     TripKeeper kept = keeper;
-    if (kept == null) {
-      return new DriveOutcome(Optional.empty(), linkTrouble, fatal.or(() -> failure(refused)));
+    if (kept != null) {
+      kept.seal(pipeline.nowMicros());
     }
-    kept.seal(pipeline.nowMicros());
-    return new DriveOutcome(
-        Optional.of(kept.tripId()), linkTrouble, fatal.or(() -> failure(kept.state())));
+    unkept = unkept.or(() -> failure(recording()));
+    return Optional.ofNullable(kept).map(TripKeeper::tripId);
+  }
+
+  /** The engine is off: ends the trip and waits for the next one. */
+  private void endTrip(long nanoTime) {
+    Optional<String> ended = seal();
+    ended.ifPresent(earlierTripIds::add);
+    keeper = null;
+    begun = false;
+    refused = new RecordingState.Waiting();
+    anchor(nanoTime);
+    pipeline.accept(new TripEntry.OfEvent(link.toTripEvent()));
+    ended.ifPresent(observer::tripEnded);
   }
 
   private static Optional<String> failure(RecordingState state) {
@@ -122,6 +148,7 @@ final class DriveLog {
       return false;
     }
     for (Sample sample : intake.samples(reading)) {
+      engineOff.heard(sample);
       pipeline.accept(new TripEntry.OfSample(inOrder(sample)));
     }
     return true;
@@ -139,13 +166,20 @@ final class DriveLog {
 
   private void begin(long nanoTime) {
     begun = true;
+    anchor(nanoTime);
+    firstStartNanos = OptionalLong.of(firstStartNanos.orElse(clock.startNanos()));
+    openTrip();
+    pipeline.accept(new TripEntry.OfEvent(link.toTripEvent()));
+  }
+
+  /** Begins a new count of time, with nothing known of what was before but the link. */
+  private void anchor(long nanoTime) {
     clock = clock.anchoredAt(nanoTime);
     intake = new ReadingIntake(roles, clock);
+    engineOff = new EngineOffWait();
     pipeline = new DrivePipeline(route.setup(), clock.start(), new Output());
     pipeline.speakIn(units);
-    openTrip();
     link = new LinkEvent(0, link.state(), link.detail(), link.expectedChannels());
-    pipeline.accept(new TripEntry.OfEvent(link.toTripEvent()));
   }
 
   private void openTrip() {
@@ -176,24 +210,21 @@ final class DriveLog {
       noteTrouble(event);
       pipeline.accept(new TripEntry.OfEvent(event.toTripEvent()));
     }
+    if (begun && engineOff.endsTrip(link.state(), event.timeMicros())) {
+      endTrip(nanoTime);
+    }
     return true;
   }
 
   private void noteTrouble(LinkEvent event) {
-    if (event.state() == LinkSummary.State.LOST) {
-      linkTrouble = Optional.of(event.detail());
-    } else if (event.state() == LinkSummary.State.VEHICLE_SILENT) {
-      linkTrouble =
-          Optional.of(
-              "The adapter \"%s\" answers, but no vehicle does. Switch the ignition on, seat the plug firmly, and try again."
-                  .formatted(event.detail()));
-    }
+    linkTrouble = LinkTrouble.of(event).or(() -> linkTrouble);
   }
 
   private boolean isOver(long nanoTime) {
-    boolean isOver = span.isOver(clock.startNanos(), nanoTime);
+    long startNanos = firstStartNanos.orElse(clock.startNanos());
+    boolean isOver = span.isOver(startNanos, nanoTime);
     if (isOver) {
-      pipeline.advanceTo(clock.micros(span.endNanos(clock.startNanos())));
+      pipeline.advanceTo(clock.micros(span.endNanos(startNanos)));
     }
     return isOver;
   }

@@ -70,18 +70,20 @@ final class LinkMeter {
   }
 
   /**
-   * Whether the engine is to be taken as switched off: the adapter is well, the vehicle has fallen
-   * silent, and the last that was heard is that it stood. A link that breaks on the road, or an
-   * adapter that goes away, is another matter.
+   * Whether the engine is to be taken as switched off: the link says so; or the adapter is well,
+   * the vehicle has fallen silent, and the last that was heard is that it stood. A link that breaks
+   * on the road, or an adapter that goes away, is another matter.
    */
   boolean isSwitchedOff(long nowMicros, Map<Channel, Sample> latest) {
     boolean isAdapterWell =
         switch (link.state()) {
-          case CONNECTED, SEARCHING, VEHICLE_SILENT -> true;
-          case OPENING, LOST, CLOSED -> false;
+          case CONNECTED, SEARCHING, VEHICLE_SILENT, BUS_FAULT, ENGINE_OFF -> true;
+          case OPENING, BUS_BUSY, ADAPTER_FAULT, LOST, CLOSED -> false;
         };
     Sample speed = latest.get(Channels.VEHICLE_SPEED);
-    boolean stood = speed != null && speed.value() < STANDING_KILOMETRES_PER_HOUR;
+    boolean stood =
+        link.state() == LinkSummary.State.ENGINE_OFF
+            || (speed != null && speed.value() < STANDING_KILOMETRES_PER_HOUR);
     return isAdapterWell && stood && secondsSilent(nowMicros) >= SWITCHED_OFF_SECONDS;
   }
 

@@ -1,6 +1,7 @@
 package steadypull.drive;
 
 import steadypull.adapter.LinkState;
+import steadypull.adapter.SilenceCause;
 import steadypull.channel.Channel;
 
 /** Translates the adapter's link states into those that a trip keeps. */
@@ -20,9 +21,21 @@ final class LinkStates {
               connected.adapter() + ", " + connected.protocol(),
               channels(connected, roles));
       case LinkState.VehicleSilent silent ->
-          event(timeMicros, LinkSummary.State.VEHICLE_SILENT, silent.adapter(), 0);
+          event(timeMicros, stateOf(silent.cause()), silent.adapter(), 0);
+      // Without the voltage: each tenth of a volt would be a change of the link.
+      case LinkState.Resting resting ->
+          event(timeMicros, LinkSummary.State.ENGINE_OFF, resting.adapter(), 0);
       case LinkState.Lost lost -> event(timeMicros, LinkSummary.State.LOST, lost.reason(), 0);
       case LinkState.Closed closed -> event(timeMicros, LinkSummary.State.CLOSED, "", 0);
+    };
+  }
+
+  private static LinkSummary.State stateOf(SilenceCause cause) {
+    return switch (cause) {
+      case NO_ANSWER -> LinkSummary.State.VEHICLE_SILENT;
+      case BUS_FAULT -> LinkSummary.State.BUS_FAULT;
+      case BUS_BUSY -> LinkSummary.State.BUS_BUSY;
+      case ADAPTER_FAULT -> LinkSummary.State.ADAPTER_FAULT;
     };
   }
 

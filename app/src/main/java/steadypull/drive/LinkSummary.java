@@ -23,7 +23,16 @@ public record LinkSummary(
     OPENING,
     SEARCHING,
     CONNECTED,
+    /** The adapter answers, and nobody on the vehicle's bus does. */
     VEHICLE_SILENT,
+    /** The adapter answers, and the vehicle's bus does not carry. */
+    BUS_FAULT,
+    /** The adapter answers, and the vehicle's bus never falls quiet. */
+    BUS_BUSY,
+    /** The adapter answers, and says itself that it is broken. */
+    ADAPTER_FAULT,
+    /** The vehicle is left alone until its engine is started. */
+    ENGINE_OFF,
     LOST,
     CLOSED
   }

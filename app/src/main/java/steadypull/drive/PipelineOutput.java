@@ -26,6 +26,14 @@ public interface PipelineOutput {
    */
   default void second(DriveSnapshot snapshot) {}
 
+  /**
+   * The engine has been off for a while, which ended a trip; the next reading begins another. The
+   * trip that ends with the drive is told by the drive's outcome instead.
+   *
+   * @param tripId the trip, sealed
+   */
+  default void tripEnded(String tripId) {}
+
   /** The advice line has changed between two seconds, by a person's answer. */
   default void answered(DriveSnapshot snapshot) {}
 }

@@ -16,6 +16,9 @@ public sealed interface RecordingState {
    */
   record Failed(String reason) implements RecordingState {}
 
+  /** Not yet: the next reading begins a trip. */
+  record Waiting() implements RecordingState {}
+
   /** Not wanted: a replay. */
   record Off() implements RecordingState {}
 }

@@ -51,6 +51,7 @@ final class HeaderWords {
     return switch (snapshot.recording()) {
       case RecordingState.Recording _ -> words.say("header.recording", elapsed);
       case RecordingState.Failed _ -> words.say("header.recordingFailed");
+      case RecordingState.Waiting _ -> words.say("header.waiting");
       case RecordingState.Off _ -> words.say("header.replay", elapsed);
     };
   }
@@ -61,6 +62,10 @@ final class HeaderWords {
       case SEARCHING -> words.say("link.searching");
       case CONNECTED -> connected(link);
       case VEHICLE_SILENT -> words.say("link.vehicleSilent");
+      case BUS_FAULT -> words.say("link.busFault");
+      case BUS_BUSY -> words.say("link.busBusy");
+      case ADAPTER_FAULT -> words.say("link.adapterFault");
+      case ENGINE_OFF -> words.say("link.engineOff");
       case LOST -> words.say("link.lost");
       case CLOSED -> words.say("link.closed");
     };

@@ -2,6 +2,7 @@ package steadypull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import steadypull.drive.DriveOutcome;
@@ -46,5 +47,13 @@ class DriveVerdictTest {
             why -> assertThat(why).contains("nothing was heard", "The port is gone."));
     assertThat(failure(NONE, NONE, NONE))
         .hasValueSatisfying(why -> assertThat(why).endsWith("from the vehicle."));
+  }
+
+  // The engine was off when the drive was ended: the trips before are kept.
+  @Test
+  void aDriveThatEndsBetweenTripsIsDone() {
+    DriveOutcome outcome = new DriveOutcome(List.of("t1"), NONE, LOST, NONE);
+
+    assertThat(DriveVerdict.failure(outcome)).isEmpty();
   }
 }

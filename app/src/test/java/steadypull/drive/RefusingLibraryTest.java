@@ -86,7 +86,7 @@ class RefusingLibraryTest {
       heard.second(snapshot);
       String change = changes.get((int) (snapshot.timeMicros() / 1_000_000));
       // Seconds also pass before the trip begins.
-      if (change != null && !(snapshot.recording() instanceof RecordingState.Off)) {
+      if (change != null && !(snapshot.recording() instanceof RecordingState.Waiting)) {
         change(change);
       }
     }

@@ -1,0 +1,146 @@
+package steadypull.adapter;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import steadypull.adapter.diagnostic.Answer;
+import steadypull.adapter.diagnostic.Answers;
+import steadypull.adapter.diagnostic.Requests;
+import steadypull.adapter.dialogue.Reply;
+import steadypull.adapter.frame.Message;
+import steadypull.adapter.frame.Payload;
+import steadypull.adapter.link.LinkClock;
+import steadypull.adapter.link.LinkException;
+
+/**
+ * Waits for the engine to be started. While the adapter tells its supply voltage, nothing goes out
+ * on the vehicle's bus: every message would keep control units awake that drain the battery. Only
+ * where the voltage does not tell whether the engine runs, the bus is asked, seldom. After half an
+ * hour the adapter is left alone too, so that it may sleep. Reader thread only.
+ */
+final class EngineRest {
+  private static final Duration BETWEEN_VOLTAGES = Duration.ofSeconds(20);
+  private static final int VOLTAGES_PER_LOOK_AT_THE_BUS = 3;
+  private static final Duration AWAKE = Duration.ofMinutes(30);
+
+  /** Longer than the adapters' own span until they sleep, mostly up to 20 min (from memory). */
+  private static final Duration BETWEEN_WAKINGS = Duration.ofMinutes(30);
+
+  private static final Duration BUS_PATIENCE = Duration.ofSeconds(6);
+  private static final int ENGINE_SPEED = 0x0C;
+
+  private final SignOfLife life;
+  private final LinkClock clock;
+  private OptionalLong sinceNanoTime = OptionalLong.empty();
+  private boolean voltageTells = true;
+  private OptionalDouble volts = OptionalDouble.empty();
+  private int looks;
+
+  EngineRest(SignOfLife life, LinkClock clock) {
+    this.life = life;
+    this.clock = clock;
+  }
+
+  /** The engine runs: the next rest is a new one, and the voltage now must be a charging one. */
+  void engineRuns(VehiclePort port) throws LinkException {
+    sinceNanoTime = OptionalLong.empty();
+    OptionalDouble running = port.supplyVolts();
+    voltageTells = isCharging(running);
+  }
+
+  /**
+   * Whether the supply says that the engine may run, whatever its control unit says: a charging
+   * voltage.
+   */
+  boolean isCharging(VehiclePort port) throws LinkException {
+    volts = port.supplyVolts();
+    return isCharging(volts);
+  }
+
+  /**
+   * Rests until the engine seems to run or something else needs care.
+   *
+   * @param vehicle what is known of the vehicle, if it ever answered
+   * @return engine off where it is time to look for the vehicle again, else the trouble
+   */
+  Trouble rest(String identity, VehiclePort port, Optional<VehicleKnowledge> vehicle)
+      throws LinkException {
+    if (sinceNanoTime.isEmpty()) {
+      sinceNanoTime = OptionalLong.of(clock.nanoTime());
+    }
+    while (life.goesOn()) {
+      life.announce(new LinkState.Resting(identity, volts));
+      boolean maySleep = mayAdapterSleep();
+      life.pause(maySleep ? BETWEEN_WAKINGS : BETWEEN_VOLTAGES);
+      Optional<Trouble> end = life.goesOn() ? lookUp(port, maySleep, vehicle) : Optional.empty();
+      if (end.isPresent()) {
+        return end.get();
+      }
+    }
+    return new Trouble.Stopping();
+  }
+
+  private boolean mayAdapterSleep() {
+    return clock.nanoTime() - sinceNanoTime.orElseThrow() >= AWAKE.toNanos();
+  }
+
+  private Optional<Trouble> lookUp(
+      VehiclePort port, boolean wasAsleep, Optional<VehicleKnowledge> vehicle)
+      throws LinkException {
+    Reply reply = port.askSupply();
+    if (reply instanceof Reply.Silence && life.goesOn()) {
+      if (!port.resynchronise()) {
+        return Optional.of(new Trouble.AdapterMute());
+      }
+      reply = port.askSupply();
+    }
+    if (reply instanceof Reply.Restarted restarted) {
+      return Optional.of(new Trouble.AdapterRestarted(restarted.text()));
+    }
+    volts = SupplyVoltage.of(reply);
+    if (isCharging(volts) || (isBusToBeAsked(wasAsleep) && answersRunning(port, vehicle))) {
+      // Whoever sleeps may forget its settings.
+      return Optional.of(
+          wasAsleep ? new Trouble.AdapterRestarted("it slept") : new Trouble.EngineOff());
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isCharging(OptionalDouble volts) {
+    return volts.isPresent() && SupplyVoltage.isCharging(volts.getAsDouble());
+  }
+
+  private boolean isBusToBeAsked(boolean wasAsleep) {
+    looks++;
+    boolean isDue = wasAsleep || looks % VOLTAGES_PER_LOOK_AT_THE_BUS == 0;
+    return isDue && (volts.isEmpty() || !voltageTells);
+  }
+
+  /** One question; a vehicle that was never found can only be searched for. */
+  private boolean answersRunning(VehiclePort port, Optional<VehicleKnowledge> vehicle)
+      throws LinkException {
+    if (vehicle.isEmpty()) {
+      return true;
+    }
+    boolean tellsSpeed = vehicle.get().isSupported(ENGINE_SPEED);
+    int number = tellsSpeed ? ENGINE_SPEED : 0;
+    port.ask(VehicleRequest.toEverybody(Requests.currentData(List.of(number))), BUS_PATIENCE);
+    return port.messages().messages().stream().anyMatch(message -> !tellsSpeed || turns(message));
+  }
+
+  private static boolean turns(Message message) {
+    return Answers.toOne(ENGINE_SPEED, message.payload()) instanceof Answer.CurrentData data
+        && data.dataByParameter().values().stream().anyMatch(EngineRest::isAboveZero);
+  }
+
+  private static boolean isAboveZero(Payload speed) {
+    for (int at = 0; at < speed.size(); at++) {
+      if (speed.at(at) > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,41 @@
+package steadypull.cli;
+
+import java.io.PrintWriter;
+import steadypull.advice.AdviceEvent;
+import steadypull.drive.DriveSnapshot;
+import steadypull.drive.PipelineOutput;
+
+/**
+ * Prints the id of each trip that a switched-off engine ends while the drive goes on. Everything is
+ * passed on. Pipeline thread only.
+ */
+final class EndedTrips implements PipelineOutput {
+  private final PrintWriter results;
+  private final PrintWriter diagnostics;
+  private final PipelineOutput next;
+
+  EndedTrips(PrintWriter results, PrintWriter diagnostics, PipelineOutput next) {
+    this.results = results;
+    this.diagnostics = diagnostics;
+    this.next = next;
+  }
+
+  @Override
+  public void advice(AdviceEvent event) {
+    next.advice(event);
+  }
+
+  @Override
+  public void second(DriveSnapshot snapshot) {
+    next.second(snapshot);
+  }
+
+  @Override
+  public void tripEnded(String tripId) {
+    results.println(tripId);
+    results.flush();
+    diagnostics.println(
+        "The engine is off, so this trip has ended. The next start begins another; Ctrl-C ends.");
+    diagnostics.flush();
+  }
+}
