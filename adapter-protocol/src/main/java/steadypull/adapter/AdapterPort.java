@@ -124,6 +124,11 @@ final class AdapterPort implements AutoCloseable {
     lastRequestNanoTime = clock.nanoTime();
   }
 
+  /** Whether bytes came while nothing was asked; they are forgotten. Returns at once. */
+  boolean speaksUnasked() throws LinkException {
+    return gate.read(came, 0) > 0;
+  }
+
   /**
    * Ends whatever the adapter is busy with after a missing prompt.
    *

@@ -2,7 +2,6 @@ package steadypull.adapter;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkSource;
 import steadypull.adapter.polling.Pacing;
@@ -28,7 +27,7 @@ public final class AdapterProbe {
   }
 
   private static boolean isAdapter(ProbeResult result) {
-    return result instanceof ProbeResult.Adapter || result instanceof ProbeResult.UnfitAdapter;
+    return result instanceof ProbeResult.Adapter;
   }
 
   private static ProbeResult probeOnce(LinkSource source) {
@@ -36,28 +35,42 @@ public final class AdapterProbe {
         AdapterPort.open(source, () -> !Thread.currentThread().isInterrupted(), GAP)) {
       return switch (new AdapterStart(port).fromScratch()) {
         case AdapterStart.Outcome.Mute mute -> new ProbeResult.NothingAnswered();
-        case AdapterStart.Outcome.Unfit unfit ->
-            new ProbeResult.UnfitAdapter(unfit.identity(), unfit.command());
         case AdapterStart.Outcome.NotAnAdapter other -> new ProbeResult.NotAnAdapter(other.heard());
-        case AdapterStart.Outcome.Ready ready ->
-            adapter(ready.identity(), new AdapterVehicle(port));
+        case AdapterStart.Outcome.Ready ready -> adapter(ready, port);
       };
     } catch (LinkException e) {
       return new ProbeResult.CouldNotOpen(String.valueOf(e.getMessage()));
     }
   }
 
-  private static ProbeResult adapter(String identity, VehiclePort port) throws LinkException {
-    return new ProbeResult.Adapter(identity, port.supplyVolts(), vehicle(port));
+  private static ProbeResult adapter(AdapterStart.Outcome.Ready ready, AdapterPort port)
+      throws LinkException {
+    VehiclePort behind = new AdapterVehicle(port, ready.showsSenders());
+    return new ProbeResult.Adapter(
+        ready.identity(), ready.showsSenders(), behind.supplyVolts(), behind(behind));
   }
 
-  private static Optional<ProbeResult.Vehicle> vehicle(VehiclePort port) throws LinkException {
+  private static ProbeResult.Behind behind(VehiclePort port) throws LinkException {
     return switch (new VehicleSearch(port).search("")) {
-      case VehicleSearch.Outcome.Failed failed -> Optional.empty();
-      case VehicleSearch.Outcome.Found(VehicleKnowledge found) ->
-          Optional.of(
-              new ProbeResult.Vehicle(
-                  found.protocol(), List.copyOf(found.units().keySet()), found.vin()));
+      case VehicleSearch.Outcome.Found(VehicleKnowledge found) -> vehicle(found);
+      case VehicleSearch.Outcome.Failed(Trouble.VehicleQuiet quiet) ->
+          new ProbeResult.Silent(quiet.cause(), quiet.found());
+      case VehicleSearch.Outcome.Failed(Trouble.AdapterConfused confused) ->
+          new ProbeResult.Unclear(confused.heard());
+      case VehicleSearch.Outcome.Failed(Trouble.AdapterRestarted restarted) ->
+          new ProbeResult.Unclear(restarted.text());
+      case VehicleSearch.Outcome.Failed failed -> new ProbeResult.Unclear("nothing");
     };
+  }
+
+  private static ProbeResult.Vehicle vehicle(VehicleKnowledge found) {
+    int parameters =
+        (int)
+            found.units().values().stream()
+                .flatMapToInt(unit -> unit.support().parameters())
+                .distinct()
+                .count();
+    return new ProbeResult.Vehicle(
+        found.protocol(), List.copyOf(found.units().keySet()), parameters, found.vin());
   }
 }

@@ -1,7 +1,6 @@
 package steadypull.adapter;
 
 import java.time.Duration;
-import java.util.Optional;
 import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.dialogue.WorkingMode;
 import steadypull.adapter.link.LinkException;
@@ -20,16 +19,13 @@ final class AdapterStart {
   /** How a start ended. A closed set. */
   sealed interface Outcome {
 
-    /** The adapter is in the working mode. */
-    record Ready(String identity) implements Outcome {}
-
     /**
-     * An adapter that cannot do what is needed.
+     * The adapter is in the working mode.
      *
      * @param identity its name
-     * @param command what it does not know
+     * @param showsSenders whether it agreed to show who answers
      */
-    record Unfit(String identity, String command) implements Outcome {}
+    record Ready(String identity, boolean showsSenders) implements Outcome {}
 
     /** Something answers, but not as an adapter does. */
     record NotAnAdapter(String heard) implements Outcome {}
@@ -66,36 +62,32 @@ final class AdapterStart {
     if (reply instanceof Reply.Silence && !port.resynchronise()) {
       return new Outcome.Mute();
     }
-    Optional<Outcome> refusal = setUp();
-    return refusal.isPresent() ? refusal.get() : new Outcome.Ready(identity());
-  }
-
-  /** Makes all settings; gives the outcome where one that matters was not accepted. */
-  private Optional<Outcome> setUp() throws LinkException {
+    boolean showsSenders = true;
     for (WorkingMode.Setting setting : WorkingMode.SETTINGS) {
-      Reply reply = port.ask(setting.command(), SETTING_PATIENCE);
-      if (!suffices(setting.need(), reply)) {
-        reply = port.ask(setting.command(), SETTING_PATIENCE);
+      Reply answer = set(setting);
+      if (setting.need() != WorkingMode.Need.WANTED && !isAnswer(answer)) {
+        return new Outcome.NotAnAdapter(ReplyWords.of(answer) + " to " + setting.command());
       }
-      if (!suffices(setting.need(), reply)) {
-        return Optional.of(refusal(setting.command(), reply));
-      }
+      boolean isRefused = answer instanceof Reply.NotUnderstood;
+      showsSenders &= !(isRefused && setting.command().equals(WorkingMode.SHOW_SENDERS));
     }
-    return Optional.empty();
+    return new Outcome.Ready(identity(), showsSenders);
   }
 
-  private static boolean suffices(WorkingMode.Need need, Reply reply) {
-    return switch (need) {
-      case OBEYED -> reply instanceof Reply.Accepted;
-      case ANSWERED -> reply instanceof Reply.Accepted || reply instanceof Reply.NotUnderstood;
-      case WANTED -> true;
-    };
+  /** Makes one setting; a second try where the first was not heard well. */
+  private Reply set(WorkingMode.Setting setting) throws LinkException {
+    Reply answer = port.ask(setting.command(), SETTING_PATIENCE);
+    boolean isSettled =
+        switch (setting.need()) {
+          case ANSWERED -> isAnswer(answer);
+          case ANSWERED_TWICE -> answer instanceof Reply.Accepted;
+          case WANTED -> true;
+        };
+    return isSettled ? answer : port.ask(setting.command(), SETTING_PATIENCE);
   }
 
-  private Outcome refusal(String command, Reply reply) throws LinkException {
-    return reply instanceof Reply.NotUnderstood
-        ? new Outcome.Unfit(identity(), command)
-        : new Outcome.NotAnAdapter(ReplyWords.of(reply) + " to " + command);
+  private static boolean isAnswer(Reply reply) {
+    return reply instanceof Reply.Accepted || reply instanceof Reply.NotUnderstood;
   }
 
   private String identity() throws LinkException {

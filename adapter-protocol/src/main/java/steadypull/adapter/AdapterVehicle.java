@@ -4,10 +4,12 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.dialogue.WorkingMode;
 import steadypull.adapter.frame.FrameReader;
+import steadypull.adapter.frame.BareLines;
 import steadypull.adapter.frame.MessageBuffer;
 import steadypull.adapter.frame.MessageFormat;
 import steadypull.adapter.frame.Payload;
@@ -36,6 +38,8 @@ final class AdapterVehicle implements VehiclePort {
   private final AdapterPort.PlainReply plain = frames::readPlain;
   private final Set<String> refusedHeaders = new HashSet<>();
   private final byte[][] lines = new byte[LONGEST_LINE + 1][];
+  private final boolean showsSenders;
+  private boolean isBare;
   private MessageFormat format = MessageFormat.CAN_11_BIT;
   private String protocolNumber = "";
   private String protocol = "";
@@ -43,9 +47,18 @@ final class AdapterVehicle implements VehiclePort {
   /** Header that was set last; empty while requests go to everybody. */
   private String present = "";
 
-  AdapterVehicle(AdapterPort port) {
+  /** Header of the one control unit that is asked instead of everybody; empty if all are. */
+  private String onlyUnit = "";
+
+  /**
+   * Makes the view of a vehicle through a ready adapter.
+   *
+   * @param showsSenders whether the adapter agreed to show who answers
+   */
+  AdapterVehicle(AdapterPort port, boolean showsSenders) {
     this.port = port;
     Arrays.setAll(lines, byte[]::new);
+    this.showsSenders = showsSenders;
   }
 
   @Override
@@ -56,17 +69,40 @@ final class AdapterVehicle implements VehiclePort {
   @Override
   public Reply search(String firstProtocol) throws LinkException {
     messages.clear();
+    onlyUnit = "";
     toEverybody();
     port.ask(WorkingMode.search(firstProtocol), PATIENCE);
     Reply reply = port.ask(SUPPORT_MAP.toString(), SEARCH_PATIENCE);
-    if (reply instanceof Reply.Data data) {
-      protocolNumber = askProtocolNumber();
-      format =
-          MessageFormat.ofProtocol(protocolNumber)
-              .orElseGet(() -> MessageFormat.ofLine(data.lines().getFirst()));
-      protocol = text(WorkingMode.PROTOCOL_TEXT);
+    if (!(reply instanceof Reply.Data data)) {
+      return taken(reply);
     }
-    return taken(reply);
+    isBare = !showsSenders || data.lines().stream().allMatch(MessageFormat::isBareSupportMap);
+    protocolNumber = askProtocolNumber();
+    format =
+        MessageFormat.ofProtocol(protocolNumber)
+            .orElseGet(() -> MessageFormat.ofLine(data.lines().getFirst()));
+    protocol = text(WorkingMode.PROTOCOL_TEXT);
+    return isBare && format.isCan() ? narrowed(reply) : taken(reply);
+  }
+
+  /**
+   * Where nobody shows who answers, only the engine's control unit is asked, so that it is known. A
+   * vehicle on which that does not work must have one control unit only.
+   */
+  private Reply narrowed(Reply toAll) throws LinkException {
+    String engine = format == MessageFormat.CAN_29_BIT ? "18DA10F1" : "7E0";
+    if (to(engine) instanceof Reply.Accepted) {
+      Reply reply = taken(port.ask(SUPPORT_MAP.toString(), PATIENCE));
+      if (messages.count() > 0) {
+        onlyUnit = engine;
+        return reply;
+      }
+      toEverybody();
+    }
+    Reply reply = taken(toAll);
+    return messages.count() > 0
+        ? reply
+        : new Reply.Unexpected("answers of several control units without their addresses");
   }
 
   /** The digit after the letter that marks automatic choice; empty text if not told. */
@@ -81,11 +117,26 @@ final class AdapterVehicle implements VehiclePort {
   }
 
   private Reply taken(Reply reply) {
-    if (reply instanceof Reply.Data data) {
+    messages.clear();
+    if (reply instanceof Reply.Data data && isBare) {
+      BareLines.read(data.lines(), format.engineUnit(), messages);
+      dropIfAmbiguous();
+    } else if (reply instanceof Reply.Data data) {
       frames.begin(format);
       data.lines().forEach(frames::readLine);
     }
     return reply;
+  }
+
+  /** Two answers to one question on CAN are two control units', and nobody knows whose is which. */
+  private void dropIfAmbiguous() {
+    Set<List<Integer>> beginnings = new HashSet<>();
+    for (int i = 0; i < messages.count(); i++) {
+      int second = messages.size(i) > 1 ? messages.at(i, 1) : 0;
+      if (!beginnings.add(List.of(messages.at(i, 0), second)) && format.isCan()) {
+        messages.clear();
+      }
+    }
   }
 
   @Override
@@ -95,7 +146,8 @@ final class AdapterVehicle implements VehiclePort {
     if (!(addressed instanceof Reply.Accepted)) {
       return addressed;
     }
-    Reply reply = port.askVehicle(line(request.payload()), patience, plain);
+    Reply reply = port.askVehicle(
+            line(request.payload()), patience, isBare ? AdapterPort.PlainReply.NONE : plain);
     if (!isPlain(reply)) {
       return taken(reply);
     }
@@ -117,6 +169,9 @@ final class AdapterVehicle implements VehiclePort {
   }
 
   private Reply toEverybody() throws LinkException {
+    if (!onlyUnit.isEmpty()) {
+      return to(onlyUnit);
+    }
     if (present.isEmpty()) {
       return new Reply.Accepted();
     }
@@ -178,6 +233,11 @@ final class AdapterVehicle implements VehiclePort {
   @Override
   public boolean resynchronise() throws LinkException {
     return port.resynchronise();
+  }
+
+  @Override
+  public boolean speaksUnasked() throws LinkException {
+    return port.speaksUnasked();
   }
 
   @Override

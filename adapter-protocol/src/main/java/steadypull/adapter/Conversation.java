@@ -72,17 +72,15 @@ final class Conversation {
       return new Ending.Stopped();
     }
     return switch (start) {
-      case AdapterStart.Outcome.Ready ready -> converse(ready.identity());
-      case AdapterStart.Outcome.Unfit unfit ->
-          new Ending.Lost(LostReason.unfit(port.address(), unfit.identity(), unfit.command()));
+      case AdapterStart.Outcome.Ready ready ->
+          converse(ready.identity(), new AdapterVehicle(port, ready.showsSenders()));
       case AdapterStart.Outcome.NotAnAdapter other ->
           new Ending.NoAdapter(LostReason.notAnAdapter(port.address(), other.heard()));
       case AdapterStart.Outcome.Mute mute -> new Ending.NoAdapter(LostReason.mute(port.address()));
     };
   }
 
-  private Ending converse(String identity) throws LinkException {
-    AdapterVehicle behind = new AdapterVehicle(port);
+  private Ending converse(String identity, VehiclePort behind) throws LinkException {
     while (life.goesOn()) {
       Trouble trouble = findAndPoll(identity, behind);
       if (trouble instanceof Trouble.EngineOff) {

@@ -28,6 +28,7 @@ final class EngineRest {
   /** Longer than the adapters' own span until they sleep, mostly up to 20 min (from memory). */
   private static final Duration BETWEEN_WAKINGS = Duration.ofMinutes(30);
 
+  private static final Duration BETWEEN_LISTENINGS = Duration.ofSeconds(1);
   private static final Duration BUS_PATIENCE = Duration.ofSeconds(6);
   private static final int ENGINE_SPEED = 0x0C;
 
@@ -73,13 +74,27 @@ final class EngineRest {
     while (life.goesOn()) {
       life.announce(new LinkState.Resting(identity, volts));
       boolean maySleep = mayAdapterSleep();
-      life.pause(maySleep ? BETWEEN_WAKINGS : BETWEEN_VOLTAGES);
+      if (maySleep && speaksWithin(port, BETWEEN_WAKINGS)) {
+        return new Trouble.AdapterRestarted("it woke by itself");
+      }
+      life.pause(maySleep ? Duration.ZERO : BETWEEN_VOLTAGES);
       Optional<Trouble> end = life.goesOn() ? lookUp(port, maySleep, vehicle) : Optional.empty();
       if (end.isPresent()) {
         return end.get();
       }
     }
     return new Trouble.Stopping();
+  }
+
+  /** Listens and sends nothing; many adapters wake by themselves when the engine is started. */
+  private boolean speaksWithin(VehiclePort port, Duration span) throws LinkException {
+    long end = clock.nanoTime() + span.toNanos();
+    boolean speaks = false;
+    while (!speaks && life.goesOn() && end - clock.nanoTime() > 0) {
+      life.pause(BETWEEN_LISTENINGS);
+      speaks = port.speaksUnasked();
+    }
+    return speaks;
   }
 
   private boolean mayAdapterSleep() {

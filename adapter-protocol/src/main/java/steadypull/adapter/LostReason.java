@@ -23,14 +23,6 @@ final class LostReason {
         "Check that this is the adapter's port and its baud rate.");
   }
 
-  static String unfit(String address, String identity, String command) {
-    return message(
-        address,
-        "expected \"%s\" to obey %s, found that it does not know the command"
-            .formatted(identity, command),
-        "Use another adapter: this one cannot show which control unit answers.");
-  }
-
   static String of(String address, Trouble trouble) {
     return switch (trouble) {
       case Trouble.AdapterMute mute ->

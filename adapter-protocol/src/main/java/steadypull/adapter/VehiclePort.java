@@ -60,6 +60,14 @@ interface VehiclePort {
    */
   boolean resynchronise() throws LinkException;
 
+  /**
+   * Whether the adapter has said something by itself since the last reply; what it was is
+   * forgotten. Returns at once.
+   */
+  default boolean speaksUnasked() throws LinkException {
+    return false;
+  }
+
   /** The supply voltage at the plug without traffic on the bus; empty if it cannot be told. */
   default OptionalDouble supplyVolts() throws LinkException {
     return SupplyVoltage.of(askSupply());

@@ -3,7 +3,6 @@ package steadypull.adapter;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -18,10 +17,10 @@ class AdapterProbeTest {
         .isEqualTo(
             new ProbeResult.Adapter(
                 "SCRIPTED ADAPTER 1",
+                true,
                 OptionalDouble.of(13.8),
-                Optional.of(
-                    new ProbeResult.Vehicle(
-                        "AUTO, ISO 15765-4 (CAN 11/500)", List.of("7E8", "7E9"), ""))));
+                new ProbeResult.Vehicle(
+                    "AUTO, ISO 15765-4 (CAN 11/500)", List.of("7E8", "7E9"), 2, "")));
   }
 
   @Test
@@ -31,7 +30,10 @@ class AdapterProbeTest {
     assertThat(AdapterProbe.probe(adapter))
         .isEqualTo(
             new ProbeResult.Adapter(
-                "SCRIPTED ADAPTER 1", OptionalDouble.of(13.8), Optional.empty()));
+                "SCRIPTED ADAPTER 1",
+                true,
+                OptionalDouble.of(13.8),
+                new ProbeResult.Silent(SilenceCause.NO_ANSWER, "\"NO DATA\"")));
   }
 
   @Test
@@ -64,5 +66,22 @@ class AdapterProbeTest {
         .isInstanceOfSatisfying(
             ProbeResult.CouldNotOpen.class,
             result -> assertThat(result.reason()).contains("scripted:port", "gone"));
+  }
+
+  @Test
+  void adapterThatShowsNoSendersIsToldApart() {
+    adapter.adapterReplies.put("ATH1", "?");
+    vehicle.hidesSenders = true;
+
+    assertThat(AdapterProbe.probe(adapter))
+        .isInstanceOfSatisfying(
+            ProbeResult.Adapter.class,
+            found -> {
+              assertThat(found.showsSenders()).isFalse();
+              assertThat(found.behind())
+                  .isInstanceOfSatisfying(
+                      ProbeResult.Vehicle.class,
+                      behind -> assertThat(behind.controlUnits()).containsExactly("7E8"));
+            });
   }
 }

@@ -126,6 +126,23 @@ class EngineOffTest {
     assertThat(drive.lastReadAt("01.0C")).isGreaterThan(4190);
   }
 
+  // Many adapters wake when the voltage rises, and print their name.
+  @Test
+  void anAdapterThatWakesByItselfIsNotWaitedFor() {
+    List<Double> woken = new ArrayList<>();
+    drive.go(
+        3100,
+        now -> {
+          engineRuns(now < 30 || now > 3000);
+          if (now > 3000 && woken.isEmpty()) {
+            woken.add(now);
+            adapter.unasked = "SCRIPTED ADAPTER 1\r\r>";
+          }
+        });
+
+    assertThat(firstReadAfter("01.0C", 3000)).isLessThan(3020);
+  }
+
   // Cranking lets the supply sag, and the adapter restarts and says so.
   @Test
   void anAdapterThatRestartsWhileRestingIsSetUpAndTheVehicleLookedFor() {

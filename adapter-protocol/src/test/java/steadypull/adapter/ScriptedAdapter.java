@@ -30,6 +30,9 @@ final class ScriptedAdapter implements LinkSource {
   /** Turns a reply into what really arrives. */
   UnaryOperator<String> wire = reply -> reply;
 
+  /** What the adapter says by itself next. */
+  String unasked = "";
+
   boolean isMute;
   boolean isGone;
   int mostBytesPerRead = Integer.MAX_VALUE;
@@ -125,6 +128,11 @@ final class ScriptedAdapter implements LinkSource {
     public byte[] read(Duration patience) throws LinkException {
       if (isGone) {
         throw gone("read from");
+      }
+      if (patience.isZero() && !unasked.isEmpty()) {
+        byte[] said = unasked.getBytes(StandardCharsets.ISO_8859_1);
+        unasked = "";
+        return said;
       }
       long wait = Math.max(0, arrivesNanoTime - clock.nanoTime());
       if (pending.length == 0 || wait > patience.toNanos()) {

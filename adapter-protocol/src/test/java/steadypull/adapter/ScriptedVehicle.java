@@ -20,6 +20,7 @@ final class ScriptedVehicle {
 
   boolean isAwake = true;
   boolean answersSeveral = true;
+  boolean hidesSenders;
   String header = "7DF";
 
   ScriptedVehicle parameter(String unit, int number, String data) {
@@ -40,14 +41,42 @@ final class ScriptedVehicle {
     if (whole != null) {
       return whole;
     }
-    if (!request.startsWith("01") || !header.equals("7DF")) {
+    if (!request.startsWith("01")) {
       return "NO DATA\r";
     }
     String frames =
         units.entrySet().stream()
-            .flatMap(unit -> frames(unit.getKey(), payload(unit.getValue(), request)).stream())
+            .filter(unit -> isAsked(unit.getKey()))
+            .flatMap(unit -> lines(unit.getKey(), payload(unit.getValue(), request)).stream())
             .collect(Collectors.joining());
     return frames.isEmpty() ? "NO DATA\r" : frames;
+  }
+
+  /** ISO 15765-4: 7DF asks all, 7E0 to 7E7 ask the one that answers as 7E8 to 7EF. */
+  private boolean isAsked(String unit) {
+    int request = Integer.parseInt(header, 16);
+    return request == 0x7DF || request + 8 == Integer.parseInt(unit, 16);
+  }
+
+  private List<String> lines(String unit, String payload) {
+    return hidesSenders ? bareLines(payload) : frames(unit, payload);
+  }
+
+  /** As adapters print with headers off: the payload, or its length and numbered parts. */
+  static List<String> bareLines(String payload) {
+    List<String> lines = new ArrayList<>();
+    if (payload.isEmpty() || payload.length() <= 14) {
+      return payload.isEmpty() ? lines : List.of(payload + "\r");
+    }
+    lines.add("%03X\r".formatted(payload.length() / 2));
+    int from = 0;
+    for (int part = 0; from < payload.length(); part++) {
+      int digits = part == 0 ? 12 : 14;
+      String text = payload.substring(from, Math.min(from + digits, payload.length()));
+      lines.add("%X:%s%s\r".formatted(part % 16, text, "AA".repeat((digits - text.length()) / 2)));
+      from += digits;
+    }
+    return lines;
   }
 
   private String payload(Map<Integer, String> data, String request) {

@@ -148,35 +148,6 @@ class TroubleWithTheLinkTest {
         .containsExactly("ATTP0", "ATTPA6");
   }
 
-  // Text "?" to ATH1: without headers nobody knows who answers, so this adapter does not serve.
-  @Test
-  void adapterThatCannotShowHeadersIsNamedWithTheRemedy() {
-    adapter.adapterReplies.put("ATH1", "?");
-
-    drive.go(10);
-
-    assertThat(reasons())
-        .isNotEmpty()
-        .allSatisfy(
-            reason ->
-                assertThat(reason)
-                    .contains("scripted:port", "SCRIPTED ADAPTER 1", "ATH1", "another adapter"));
-    assertThat(AdapterProbe.probe(adapter))
-        .isEqualTo(new ProbeResult.UnfitAdapter("SCRIPTED ADAPTER 1", "ATH1"));
-  }
-
-  @Test
-  void adapterThatSaysYesAndShowsNoHeadersIsTold() {
-    adapter.wire = reply -> reply.replaceAll("7E[89]0[0-9A-F]", "");
-
-    drive.go(60);
-
-    assertThat(recording.readings).isEmpty();
-    assertThat(reasons())
-        .isNotEmpty()
-        .allSatisfy(reason -> assertThat(reason).contains("behind a header", "found \"4100"));
-  }
-
   // Without the length byte 01 04 would be service 04, which clears: first it must be sure.
   @Test
   void nothingIsAskedOfTheVehicleBeforeTheAdapterAddsLengthBytes() {
@@ -392,13 +363,5 @@ class TroubleWithTheLinkTest {
 
   private boolean isBetween(double from, double until) {
     return adapter.clock.seconds() > from && adapter.clock.seconds() < until;
-  }
-
-  private List<String> reasons() {
-    return recording.states.stream()
-        .map(Recording.Told::state)
-        .filter(LinkState.Lost.class::isInstance)
-        .map(state -> ((LinkState.Lost) state).reason())
-        .toList();
   }
 }

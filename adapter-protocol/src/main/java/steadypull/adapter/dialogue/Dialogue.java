@@ -126,9 +126,7 @@ public final class Dialogue {
       return Optional.empty();
     }
     String text = new String(bytes, 0, count, StandardCharsets.US_ASCII).replace('>', '\r');
-    return ReplyText.classify("", text) instanceof Reply.Restarted restarted
-        ? Optional.of(restarted)
-        : Optional.empty();
+    return ReplyText.uninvited(text);
   }
 
   static String excerpt(String text) {

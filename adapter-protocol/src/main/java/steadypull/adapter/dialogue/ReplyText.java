@@ -3,6 +3,7 @@ package steadypull.adapter.dialogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
@@ -20,7 +21,12 @@ final class ReplyText {
   private static final Pattern BUS_FAULT =
       Pattern.compile("(CAN|BUS|FB)ERROR|BUSBUSY|(BUSINIT:?\\.*)?ERROR");
   private static final Pattern DAMAGED = Pattern.compile(".*<(DATA|RX)ERROR|DATAERROR");
-  private static final Pattern HEX = Pattern.compile("[0-9A-F]+");
+
+  /** Without headers the parts of a long answer are numbered: one digit and a colon. */
+  private static final Pattern HEX = Pattern.compile("([0-9A-F]:)?[0-9A-F]+");
+
+  /** A line of plain text with a word in it. */
+  private static final Pattern NAME = Pattern.compile("[ -~]*[A-Za-z]{4}[ -~]*");
 
   private final String command;
   private final List<String> lines = new ArrayList<>();
@@ -41,6 +47,30 @@ final class ReplyText {
 
   static Reply classify(String command, String heard) {
     return new ReplyText(command, heard).reply();
+  }
+
+  /**
+   * What text tells that came while nothing was asked: a restart, or a name that an adapter prints
+   * when it has started. A late answer, a warning or noise are of no consequence.
+   */
+  static Optional<Reply.Restarted> uninvited(String heard) {
+    return switch (classify("", heard)) {
+      case Reply.Restarted restarted -> Optional.of(restarted);
+      case Reply.Unexpected(String text) when NAME.matcher(text).matches() ->
+          Optional.of(new Reply.Restarted(text));
+      case Reply.Unexpected noise -> Optional.empty();
+      case Reply.Data late -> Optional.empty();
+      case Reply.NoData late -> Optional.empty();
+      case Reply.NotConnected late -> Optional.empty();
+      case Reply.BusFault late -> Optional.empty();
+      case Reply.Overflowed late -> Optional.empty();
+      case Reply.Damaged late -> Optional.empty();
+      case Reply.Stopped late -> Optional.empty();
+      case Reply.Accepted late -> Optional.empty();
+      case Reply.NotUnderstood late -> Optional.empty();
+      case Reply.Text none -> Optional.empty();
+      case Reply.Silence none -> Optional.empty();
+    };
   }
 
   private void keep(String bare, String words) {

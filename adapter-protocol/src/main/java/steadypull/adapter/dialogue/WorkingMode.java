@@ -19,13 +19,16 @@ public final class WorkingMode {
 
   /** How much depends on a setting. */
   public enum Need {
-    /** The reader cannot work unless the adapter obeys. */
-    OBEYED,
     /** The adapter may say that it does not know the command: then it cannot work otherwise. */
     ANSWERED,
+    /** The reader can do without, but worse: a refusal must come twice to be believed. */
+    ANSWERED_TWICE,
     /** A convenience. */
     WANTED
   }
+
+  /** Shows in every line who sent it. An adapter that refuses is read as far as that goes. */
+  public static final String SHOW_SENDERS = "ATH1";
 
   /** The settings in the order in which they are made. */
   public static final List<Setting> SETTINGS =
@@ -33,7 +36,7 @@ public final class WorkingMode {
           new Setting("ATE0", Need.ANSWERED),
           new Setting("ATL0", Need.WANTED),
           new Setting("ATS0", Need.WANTED),
-          new Setting("ATH1", Need.OBEYED),
+          new Setting(SHOW_SENDERS, Need.ANSWERED_TWICE),
           // Off, it would turn the question 01 04 into a request to clear codes.
           new Setting("ATCAF1", Need.ANSWERED),
           new Setting("ATAT1", Need.WANTED),

@@ -58,9 +58,26 @@ public enum MessageFormat {
     };
   }
 
+  /**
+   * The address of the engine's control unit as answers show it: the one that is taken to answer
+   * where answers do not show it (ISO 15765-4 on CAN; 10 is usual on the older buses, from memory).
+   */
+  public String engineUnit() {
+    return switch (this) {
+      case CAN_11_BIT -> "7E8";
+      case CAN_29_BIT -> "18DAF110";
+      case J1850, ISO_9141, ISO_14230 -> "10";
+    };
+  }
+
+  /** Whether a line answers service 01 parameter 00 without a header before it. */
+  public static boolean isBareSupportMap(String line) {
+    return line.startsWith("4100") && line.length() == 12;
+  }
+
   /** Guesses from one line of a reply, for adapters that do not tell their protocol. */
   public static MessageFormat ofLine(String line) {
-    if (line.length() % 2 == 1) {
+    if (line.length() % 2 == 1 || isBareSupportMap(line)) {
       return CAN_11_BIT;
     }
     if (line.startsWith("18DAF1")) {

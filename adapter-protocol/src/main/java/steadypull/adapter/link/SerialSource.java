@@ -2,22 +2,26 @@ package steadypull.adapter.link;
 
 import com.fazecast.jSerialComm.SerialPort;
 import com.fazecast.jSerialComm.SerialPortInvalidPortException;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /**
  * A serial device that can be opened again and again. Used by one thread at a time. Keeps the baud
- * rate as long as it brings prompts; after an opening without one the next rate is tried.
+ * rate as long as it brings prompts; after an opening without one the next rate is tried. A device
+ * that was unplugged is found again under another name.
  */
 final class SerialSource implements LinkSource {
   /** Usual rates of AT-command adapters, most frequent first (common practice, no source). */
-  private static final int[] USUAL_BAUD_RATES = {115_200, 38_400, 9_600};
+  private static final int[] USUAL_BAUD_RATES = {115_200, 38_400, 9_600, 230_400, 500_000};
 
   private final String address;
   private final String device;
   private final int[] baudRates;
   private int present = -1;
   private boolean promptWasHeard;
+  private Optional<UsbIdentity> identity = Optional.empty();
 
   SerialSource(String address, String device, OptionalInt baudRate) {
     this.address = address;
@@ -43,7 +47,9 @@ final class SerialSource implements LinkSource {
 
   @Override
   public Link open() throws LinkException {
-    SerialPort port = findPort();
+    List<SerialPlace> present = SerialPlace.present();
+    String place = SerialPlace.find(device, identity, present);
+    SerialPort port = findPort(place);
     int baudRate = nextBaudRate();
     promptWasHeard = false;
     port.setComPortParameters(
@@ -53,6 +59,7 @@ final class SerialSource implements LinkSource {
     if (!port.openPort()) {
       throw failure(port.getLastErrorCode());
     }
+    identity = SerialPlace.whoIsAt(place, present).or(() -> identity);
     return ReadOnlyGate.before(new SerialLink(address, port, () -> promptWasHeard = true));
   }
 
@@ -64,9 +71,9 @@ final class SerialSource implements LinkSource {
     return baudRates[present];
   }
 
-  private SerialPort findPort() throws LinkException {
+  private SerialPort findPort(String place) throws LinkException {
     try {
-      return SerialPort.getCommPort(device);
+      return SerialPort.getCommPort(place);
     } catch (SerialPortInvalidPortException e) {
       throw new LinkException(
           address, "open the serial port", "there is no such port", portsThatExist(), e);
