@@ -4,12 +4,12 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.dialogue.WorkingMode;
-import steadypull.adapter.frame.FrameReader;
 import steadypull.adapter.frame.BareLines;
+import steadypull.adapter.frame.FrameReader;
+import steadypull.adapter.frame.Message;
 import steadypull.adapter.frame.MessageBuffer;
 import steadypull.adapter.frame.MessageFormat;
 import steadypull.adapter.frame.Payload;
@@ -30,7 +30,6 @@ final class AdapterVehicle implements VehiclePort {
 
   /** Seven bytes, the number of answers, the carriage return. */
   private static final int LONGEST_LINE = 16;
-
 
   private final AdapterPort port;
   private final MessageBuffer messages = new MessageBuffer();
@@ -130,10 +129,11 @@ final class AdapterVehicle implements VehiclePort {
 
   /** Two answers to one question on CAN are two control units', and nobody knows whose is which. */
   private void dropIfAmbiguous() {
-    Set<List<Integer>> beginnings = new HashSet<>();
-    for (int i = 0; i < messages.count(); i++) {
-      int second = messages.size(i) > 1 ? messages.at(i, 1) : 0;
-      if (!beginnings.add(List.of(messages.at(i, 0), second)) && format.isCan()) {
+    Set<Payload> beginnings = new HashSet<>();
+    for (Message message : messages.messages()) {
+      Payload payload = message.payload();
+      boolean isFirst = beginnings.add(payload.slice(0, Math.min(2, payload.size())));
+      if (!isFirst && format.isCan()) {
         messages.clear();
       }
     }
@@ -146,7 +146,8 @@ final class AdapterVehicle implements VehiclePort {
     if (!(addressed instanceof Reply.Accepted)) {
       return addressed;
     }
-    Reply reply = port.askVehicle(
+    Reply reply =
+        port.askVehicle(
             line(request.payload()), patience, isBare ? AdapterPort.PlainReply.NONE : plain);
     if (!isPlain(reply)) {
       return taken(reply);

@@ -18,7 +18,8 @@ import steadypull.drive.PortFinding;
     header = "Lists serial ports, and asks them for an adapter.",
     description =
         "--probe asks each port for an adapter and the adapter for a vehicle, from the plug"
-            + " upwards; the exit status is then 1 if no adapter was found.")
+            + " upwards, and says at a step that does not hold what to do; the exit status is then"
+            + " 1 if no adapter was found.")
 final class PortsCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
@@ -30,6 +31,11 @@ final class PortsCommand implements Callable<Integer> {
 
   @Option(names = "--probe", description = "Asks each port; takes seconds where nothing answers.")
   private boolean probe;
+
+  @Option(
+      names = "--show-vin",
+      description = {"Tells the vehicle's identification number in full;", "else only its end."})
+  private boolean showVin;
 
   @Override
   public Integer call() throws Exception {
@@ -53,15 +59,15 @@ final class PortsCommand implements Callable<Integer> {
   }
 
   private boolean tell(SteadypullCommand main, PortChoice port) throws Exception {
-    String line = port.detail().isEmpty() ? port.address() : port.address() + "  " + port.detail();
-    boolean isAdapter = false;
-    if (probe) {
-      PortFinding finding = LiveDrives.probe(port.address(), main.program().offers());
-      line = port.address() + "  " + finding.sentence();
-      isAdapter = finding.isAdapter();
-    }
-    main.out().println(line);
+    main.out()
+        .println(port.detail().isEmpty() ? port.address() : port.address() + "  " + port.detail());
     main.out().flush();
-    return isAdapter;
+    if (!probe) {
+      return false;
+    }
+    PortFinding finding = LiveDrives.probe(port.address(), main.program().offers(), showVin);
+    finding.lines().forEach(main.out()::println);
+    main.out().flush();
+    return finding.isAdapter();
   }
 }

@@ -126,10 +126,12 @@ public final class LiveDrives implements DriveDesk {
    * Asks an address for an adapter, and the adapter for a vehicle. Takes seconds where nothing
    * answers; works on the calling thread.
    *
+   * @param showsNumber whether the vehicle's identification number is told in full
    * @throws DriveException if the address is malformed
    */
-  public static PortFinding probe(String address, List<LinkOffer> offers) throws DriveException {
-    return PortProbe.probe(port(address, offers).source());
+  public static PortFinding probe(String address, List<LinkOffer> offers, boolean showsNumber)
+      throws DriveException {
+    return PortProbe.probe(port(address, offers).source(), showsNumber);
   }
 
   private boolean isSimulated(String address) throws DriveException {

@@ -1,16 +1,16 @@
 package steadypull.drive;
 
-import java.util.Objects;
+import java.util.List;
 
 /**
- * What was found on a port.
+ * What was found on a port, walking the connection upwards.
  *
  * @param isAdapter whether an adapter answers
  * @param isVehicle whether a vehicle answers behind it
- * @param sentence what was found, and what to do where something is missing
+ * @param lines the steps in their order, and what to do where one does not hold
  */
-public record PortFinding(boolean isAdapter, boolean isVehicle, String sentence) {
+public record PortFinding(boolean isAdapter, boolean isVehicle, List<String> lines) {
   public PortFinding {
-    Objects.requireNonNull(sentence);
+    lines = List.copyOf(lines);
   }
 }
