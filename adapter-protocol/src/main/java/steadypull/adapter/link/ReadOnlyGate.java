@@ -21,6 +21,7 @@ public final class ReadOnlyGate implements Link {
   private static final int LONGEST_KEPT = 32;
 
   private final Link wire;
+  private boolean speaksSerialCan;
   private boolean lineIsOpen;
   private boolean lastCommandIsOurs;
   private final byte[][] copies = new byte[LONGEST_KEPT][];
@@ -46,6 +47,23 @@ public final class ReadOnlyGate implements Link {
     return ReadRequests.permits(line);
   }
 
+  /**
+   * Tells whether a line to a serial CAN adapter, without its carriage return, only reads: a single
+   * frame to a diagnostic request identifier with one of the same requests, its flow control, or a
+   * setting of the list.
+   */
+  public static boolean permitsSerialCan(String line) {
+    return SerialCanRequests.permits(line);
+  }
+
+  /**
+   * From here on the gate guards the dialogue of a serial CAN adapter: lines of the other dialogue
+   * are refused, because hex digits and letters mean other things there. There is no way back.
+   */
+  public void guardSerialCan() {
+    speaksSerialCan = true;
+  }
+
   @Override
   public String address() {
     return wire.address();
@@ -59,7 +77,7 @@ public final class ReadOnlyGate implements Link {
   @Override
   public void write(byte[] bytes) throws LinkException {
     byte[] line = copied(bytes);
-    if (!CurrentDataLine.isOne(line)) {
+    if (speaksSerialCan || !CurrentDataLine.isOne(line)) {
       requirePermitted(new String(line, StandardCharsets.ISO_8859_1));
     }
     lineIsOpen = true;
@@ -77,13 +95,18 @@ public final class ReadOnlyGate implements Link {
   }
 
   private void requirePermitted(String text) {
-    if (text.equals("\r") ? !lastCommandIsOurs : !isPermittedLine(text)) {
+    boolean isRepetition = text.equals("\r") && !speaksSerialCan;
+    if (isRepetition ? !lastCommandIsOurs : !isPermittedLine(text)) {
       throw new RefusedRequestException(text);
     }
   }
 
-  private static boolean isPermittedLine(String text) {
-    return text.endsWith("\r") && permits(text.substring(0, text.length() - 1));
+  private boolean isPermittedLine(String text) {
+    if (!text.endsWith("\r")) {
+      return false;
+    }
+    String line = text.substring(0, text.length() - 1);
+    return speaksSerialCan ? permitsSerialCan(line) : permits(line);
   }
 
   @Override

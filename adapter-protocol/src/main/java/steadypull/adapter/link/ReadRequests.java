@@ -73,18 +73,25 @@ final class ReadRequests {
               // Ends the protocol; at most that ends its own diagnostic session.
               "ATPC",
               // Addresses requests; whatever it is, they only read.
-              "ATSH" + HEADER)
+              "ATSH" + HEADER,
+              // Asks whether a serial CAN adapter is there instead; to this one it is no word.
+              "V")
           .map(Pattern::compile)
           .toList();
 
   private ReadRequests() {}
+
+  /** Whether hex digits, upper case without blanks, are a request and nothing else. */
+  static boolean isRequest(String bare) {
+    return REQUEST.matcher(bare).matches();
+  }
 
   static boolean permits(String line) {
     if (!line.chars().allMatch(c -> c >= ' ' && c <= '~')) {
       return false;
     }
     String bare = line.replace(" ", "").toUpperCase(Locale.ROOT);
-    return REQUEST.matcher(bare).matches()
+    return isRequest(bare)
         || ADAPTER_COMMANDS.stream().anyMatch(command -> command.matcher(bare).matches());
   }
 }
