@@ -46,6 +46,7 @@ final class AdapterPort implements AutoCloseable {
   private long lastTextNanoTime;
   private long lastRequestNanoTime;
   private boolean promptWasHeard;
+  private Optional<SerialCanChannel> serialCan = Optional.empty();
 
   private AdapterPort(Link link, LinkClock clock, Pulse pulse, Duration leastGap) {
     this.gate = ReadOnlyGate.before(link);
@@ -95,6 +96,9 @@ final class AdapterPort implements AutoCloseable {
 
   private Reply ask(byte[] line, boolean isForVehicle, Duration patience, PlainReply plain)
       throws LinkException {
+    if (serialCan.isPresent()) {
+      return new Reply.NotUnderstood();
+    }
     if (isForVehicle) {
       keepGap();
     }
@@ -110,6 +114,28 @@ final class AdapterPort implements AutoCloseable {
     return plain.read(dialogue.heard(), dialogue.length(), line)
         ? Reply.Data.PLAIN
         : dialogue.reply();
+  }
+
+  /**
+   * Asks for an adapter of the other kind, which does not know the text dialogue. The question is
+   * harmless to an adapter that does.
+   *
+   * @return the channel to it, over which everything goes from now on; empty if none answers
+   */
+  Optional<SerialCanChannel> findSerialCan() throws LinkException {
+    if (serialCan.isEmpty()) {
+      SerialCanChannel channel = new SerialCanChannel(gate, clock, pulse, this::keepGap);
+      if (channel.version().isPresent()) {
+        gate.guardSerialCan();
+        serialCan = Optional.of(channel);
+      }
+    }
+    return serialCan;
+  }
+
+  /** The channel to an adapter of the other kind, once one was found. */
+  Optional<SerialCanChannel> serialCan() {
+    return serialCan;
   }
 
   private void keepGap() {
@@ -182,6 +208,15 @@ final class AdapterPort implements AutoCloseable {
 
   @Override
   public void close() {
-    gate.close();
+    try {
+      if (serialCan.isPresent()) {
+        serialCan.get().close();
+      }
+    } catch (LinkException alreadyGone) {
+      // Then the adapter has lost its power, and with it the channel.
+      return;
+    } finally {
+      gate.close();
+    }
   }
 }

@@ -36,16 +36,15 @@ public final class AdapterProbe {
       return switch (new AdapterStart(port).fromScratch()) {
         case AdapterStart.Outcome.Mute mute -> new ProbeResult.NothingAnswered();
         case AdapterStart.Outcome.NotAnAdapter other -> new ProbeResult.NotAnAdapter(other.heard());
-        case AdapterStart.Outcome.Ready ready -> adapter(ready, port);
+        case AdapterStart.Outcome.Ready ready -> adapter(ready);
       };
     } catch (LinkException e) {
       return new ProbeResult.CouldNotOpen(String.valueOf(e.getMessage()));
     }
   }
 
-  private static ProbeResult adapter(AdapterStart.Outcome.Ready ready, AdapterPort port)
-      throws LinkException {
-    VehiclePort behind = new AdapterVehicle(port, ready.showsSenders());
+  private static ProbeResult adapter(AdapterStart.Outcome.Ready ready) throws LinkException {
+    VehiclePort behind = ready.vehicle();
     return new ProbeResult.Adapter(
         ready.identity(), ready.showsSenders(), behind.supplyVolts(), behind(behind));
   }

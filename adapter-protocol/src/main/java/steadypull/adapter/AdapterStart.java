@@ -1,6 +1,7 @@
 package steadypull.adapter;
 
 import java.time.Duration;
+import java.util.Optional;
 import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.dialogue.WorkingMode;
 import steadypull.adapter.link.LinkException;
@@ -24,8 +25,9 @@ final class AdapterStart {
      *
      * @param identity its name
      * @param showsSenders whether it agreed to show who answers
+     * @param vehicle what it leads to
      */
-    record Ready(String identity, boolean showsSenders) implements Outcome {}
+    record Ready(String identity, boolean showsSenders, VehiclePort vehicle) implements Outcome {}
 
     /** Something answers, but not as an adapter does. */
     record NotAnAdapter(String heard) implements Outcome {}
@@ -48,13 +50,31 @@ final class AdapterStart {
       if (!(reply instanceof Reply.Silence(String instead))) {
         return reset(WorkingMode.FULL_RESET);
       }
+      Optional<SerialCanChannel> serialCan = port.findSerialCan();
+      if (serialCan.isPresent()) {
+        return serialCan(serialCan.get());
+      }
       heard = instead.isEmpty() ? heard : instead;
     }
     return heard.isEmpty() ? new Outcome.Mute() : new Outcome.NotAnAdapter(heard);
   }
 
+  /** The other kind of adapter: it needs no setting up before a search. */
+  private static Outcome serialCan(SerialCanChannel channel) throws LinkException {
+    Optional<String> version = channel.version();
+    return version.isPresent()
+        ? new Outcome.Ready(
+            "serial CAN adapter, version " + version.get(),
+            /* showsSenders= */ true,
+            new IdentifierVehicle(new SerialCanVehicle(channel)))
+        : new Outcome.Mute();
+  }
+
   /** Resets and sets up; a command that the adapter does not know is replaced by the full reset. */
   Outcome reset(String command) throws LinkException {
+    if (port.serialCan().isPresent()) {
+      return serialCan(port.serialCan().get());
+    }
     Reply reply = port.ask(command, RESET_PATIENCE);
     if (reply instanceof Reply.NotUnderstood && !command.equals(WorkingMode.FULL_RESET)) {
       return reset(WorkingMode.FULL_RESET);
@@ -71,7 +91,8 @@ final class AdapterStart {
       boolean isRefused = answer instanceof Reply.NotUnderstood;
       showsSenders &= !(isRefused && setting.command().equals(WorkingMode.SHOW_SENDERS));
     }
-    return new Outcome.Ready(identity(), showsSenders);
+    return new Outcome.Ready(
+        identity(), showsSenders, new IdentifierVehicle(new AdapterVehicle(port, showsSenders)));
   }
 
   /** Makes one setting; a second try where the first was not heard well. */

@@ -71,7 +71,35 @@ final class AdapterVehicle implements VehiclePort {
     onlyUnit = "";
     toEverybody();
     port.ask(WorkingMode.search(firstProtocol), PATIENCE);
-    Reply reply = port.ask(SUPPORT_MAP.toString(), SEARCH_PATIENCE);
+    return found(port.ask(SUPPORT_MAP.toString(), SEARCH_PATIENCE), SUPPORT_MAP);
+  }
+
+  @Override
+  public Reply searchCan(String firstProtocol, Payload question) throws LinkException {
+    Reply reply = new Reply.NotConnected();
+    for (CanBus bus : CanBus.inOrder(firstProtocol)) {
+      messages.clear();
+      onlyUnit = "";
+      toEverybody();
+      // Fixed: an adapter's own search asks for service 01.
+      port.ask(WorkingMode.fixed(bus.number()), PATIENCE);
+      reply = port.ask(question.toString(), PATIENCE);
+      if (!isQuiet(reply)) {
+        return found(reply, question);
+      }
+    }
+    return reply;
+  }
+
+  /** Whether nobody answers over this protocol, while others may be tried. */
+  private static boolean isQuiet(Reply reply) {
+    return reply instanceof Reply.NoData
+        || reply instanceof Reply.NotConnected
+        || reply instanceof Reply.BusFault;
+  }
+
+  /** Learns how the vehicle is spoken to from the reply to a question to everybody. */
+  private Reply found(Reply reply, Payload question) throws LinkException {
     if (!(reply instanceof Reply.Data data)) {
       return taken(reply);
     }
@@ -81,17 +109,17 @@ final class AdapterVehicle implements VehiclePort {
         MessageFormat.ofProtocol(protocolNumber)
             .orElseGet(() -> MessageFormat.ofLine(data.lines().getFirst()));
     protocol = text(WorkingMode.PROTOCOL_TEXT);
-    return isBare && format.isCan() ? narrowed(reply) : taken(reply);
+    return isBare && format.isCan() ? narrowed(reply, question) : taken(reply);
   }
 
   /**
    * Where nobody shows who answers, only the engine's control unit is asked, so that it is known. A
    * vehicle on which that does not work must have one control unit only.
    */
-  private Reply narrowed(Reply toAll) throws LinkException {
+  private Reply narrowed(Reply toAll, Payload question) throws LinkException {
     String engine = format == MessageFormat.CAN_29_BIT ? "18DA10F1" : "7E0";
     if (to(engine) instanceof Reply.Accepted) {
-      Reply reply = taken(port.ask(SUPPORT_MAP.toString(), PATIENCE));
+      Reply reply = taken(port.ask(question.toString(), PATIENCE));
       if (messages.count() > 0) {
         onlyUnit = engine;
         return reply;
@@ -244,5 +272,10 @@ final class AdapterVehicle implements VehiclePort {
   @Override
   public Reply askSupply() throws LinkException {
     return port.ask(WorkingMode.SUPPLY_VOLTAGE, SETTING_PATIENCE);
+  }
+
+  @Override
+  public void closeProtocol() throws LinkException {
+    port.ask(WorkingMode.CLOSE_PROTOCOL, PATIENCE);
   }
 }

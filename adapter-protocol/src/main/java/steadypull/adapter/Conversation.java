@@ -72,8 +72,7 @@ final class Conversation {
       return new Ending.Stopped();
     }
     return switch (start) {
-      case AdapterStart.Outcome.Ready ready ->
-          converse(ready.identity(), new AdapterVehicle(port, ready.showsSenders()));
+      case AdapterStart.Outcome.Ready ready -> converse(ready.identity(), ready.vehicle());
       case AdapterStart.Outcome.NotAnAdapter other ->
           new Ending.NoAdapter(LostReason.notAnAdapter(port.address(), other.heard()));
       case AdapterStart.Outcome.Mute mute -> new Ending.NoAdapter(LostReason.mute(port.address()));
@@ -91,7 +90,7 @@ final class Conversation {
       }
       switch (ladder.next(trouble)) {
         case SEARCH_AGAIN -> {}
-        case CLOSE_PROTOCOL -> port.ask(WorkingMode.CLOSE_PROTOCOL, Duration.ofSeconds(2));
+        case CLOSE_PROTOCOL -> behind.closeProtocol();
         case WARM_START -> {
           return converseOr(new AdapterStart(port).reset(WorkingMode.WARM_START));
         }

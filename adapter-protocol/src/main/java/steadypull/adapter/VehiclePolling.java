@@ -46,14 +46,10 @@ final class VehiclePolling {
     this.life = life;
     this.clock = clock;
     this.learning = new VehicleLearning(settings, vehicle);
-    this.plan = new PollingPlan(pacing(settings, mostParameters(vehicle)));
+    this.plan = new PollingPlan(pacing(settings, port.mostParameters()));
     this.intake = new AnswerIntake(vehicle, learning, plan, engine);
     this.inquiries = new InquiryPlan(port, vehicle, engine, clock.nanoTime());
     this.health = new LinkHealth(clock.nanoTime());
-  }
-
-  private static int mostParameters(VehicleKnowledge vehicle) {
-    return vehicle.format().isCan() ? Requests.MOST_PARAMETERS : 1;
   }
 
   /** How hard to ask, with so many parameters in one request. */

@@ -2,9 +2,11 @@ package steadypull.adapter;
 
 import java.time.Duration;
 import java.util.OptionalDouble;
+import steadypull.adapter.diagnostic.Requests;
 import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.frame.MessageBuffer;
 import steadypull.adapter.frame.MessageFormat;
+import steadypull.adapter.frame.Payload;
 import steadypull.adapter.link.LinkException;
 
 /**
@@ -25,6 +27,16 @@ interface VehiclePort {
    *     and format and protocol are known; or what came instead
    */
   Reply search(String firstProtocol) throws LinkException;
+
+  /**
+   * Looks for the protocol of a vehicle on CAN that may not know service 01, by asking everybody a
+   * question of its own.
+   *
+   * @param firstProtocol as for {@link #search}
+   * @param question service and what follows, 1 to 7 bytes
+   * @return as for {@link #search}
+   */
+  Reply searchCan(String firstProtocol, Payload question) throws LinkException;
 
   /** How messages come; defined once a search was answered. */
   MessageFormat format();
@@ -50,6 +62,11 @@ interface VehiclePort {
   /** Whether a control unit can be addressed so; false once the adapter refused its header. */
   boolean canAddress(String unit);
 
+  /** How many parameters one request of service 01 may ask for: 1 to 6. */
+  default int mostParameters() {
+    return format().isCan() ? Requests.MOST_PARAMETERS : 1;
+  }
+
   /** When the last byte of the last reply that belongs to a message or text arrived. */
   long lastTextNanoTime();
 
@@ -67,6 +84,9 @@ interface VehiclePort {
   default boolean speaksUnasked() throws LinkException {
     return false;
   }
+
+  /** Ends the session with the vehicle; the next search begins another. */
+  void closeProtocol() throws LinkException;
 
   /** The supply voltage at the plug without traffic on the bus; empty if it cannot be told. */
   default OptionalDouble supplyVolts() throws LinkException {

@@ -19,6 +19,14 @@ final class ScriptedVehicle {
   final Map<String, String> fixed = new TreeMap<>();
 
   boolean isAwake = true;
+  boolean knowsService01 = true;
+
+  /** Whether the parameters stand behind data identifiers F400 to F4FF too. */
+  boolean byIdentifier;
+
+  /** Whether several at once are refused with code 13. */
+  boolean refusesSeveral;
+
   boolean answersSeveral = true;
   boolean hidesSenders;
   String header = "7DF";
@@ -41,21 +49,31 @@ final class ScriptedVehicle {
     if (whole != null) {
       return whole;
     }
-    if (!request.startsWith("01")) {
+    if (byIdentifier && request.startsWith("22F4")) {
+      return orNoData(framesOf("01" + request.substring(2).replaceAll("F4(..)", "$1"), "F4"));
+    }
+    if (!knowsService01 || !request.startsWith("01")) {
       return "NO DATA\r";
     }
-    String frames =
-        units.entrySet().stream()
-            .filter(unit -> isAsked(unit.getKey()))
-            .flatMap(unit -> lines(unit.getKey(), payload(unit.getValue(), request)).stream())
-            .collect(Collectors.joining());
+    return orNoData(framesOf(request, ""));
+  }
+
+  private static String orNoData(String frames) {
     return frames.isEmpty() ? "NO DATA\r" : frames;
+  }
+
+  /** The answers of all control units; the block stands before every parameter's number. */
+  private String framesOf(String request, String block) {
+    return units.entrySet().stream()
+        .filter(unit -> isAsked(unit.getKey()))
+        .flatMap(unit -> lines(unit.getKey(), payload(unit.getValue(), request, block)).stream())
+        .collect(Collectors.joining());
   }
 
   /** ISO 15765-4: 7DF asks all, 7E0 to 7E7 ask the one that answers as 7E8 to 7EF. */
   private boolean isAsked(String unit) {
-    int request = Integer.parseInt(header, 16);
-    return request == 0x7DF || request + 8 == Integer.parseInt(unit, 16);
+    boolean isToAll = header.equals("7DF") || header.equals("18DB33F1");
+    return isToAll || Integer.parseInt(header, 16) + 8 == Integer.parseInt(unit, 16);
   }
 
   private List<String> lines(String unit, String payload) {
@@ -79,16 +97,19 @@ final class ScriptedVehicle {
     return lines;
   }
 
-  private String payload(Map<Integer, String> data, String request) {
+  private String payload(Map<Integer, String> data, String request, String block) {
     List<Integer> asked = numbers(request);
     if (asked.size() > 1 && !answersSeveral) {
       return "";
     }
-    StringBuilder payload = new StringBuilder("41");
+    if (asked.size() > 1 && refusesSeveral) {
+      return block.isEmpty() ? "7F0113" : "7F2213";
+    }
+    StringBuilder payload = new StringBuilder(block.isEmpty() ? "41" : "62");
     for (int number : asked) {
       String bytes = number % 0x20 == 0 ? map(data, number) : data.get(number);
       if (bytes != null) {
-        payload.append("%02X".formatted(number)).append(bytes);
+        payload.append(block).append("%02X".formatted(number)).append(bytes);
       }
     }
     return payload.length() == 2 ? "" : payload.toString();

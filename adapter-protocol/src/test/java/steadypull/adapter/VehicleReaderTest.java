@@ -291,7 +291,7 @@ class VehicleReaderTest {
             line ->
                 line.isEmpty()
                     || line.matches(
-                        "(01|02|09|22)[0-9A-F]+|0[37A]|AT(I|Z|WS|PC|RV|DPN?|E0|L0|S0|H1|CAF1|AT1|M0)|ATTP(0|A6)|ATSH(7DF|7E1)"));
+                        "(01|02|09|22)[0-9A-F]+|0[37A]|AT(I|Z|WS|PC|RV|DPN?|E0|L0|S0|H1|CAF1|AT1|M0)|ATTP(0|A6|[6-9])|ATSH(7DF|7E1)"));
   }
 
   @Test

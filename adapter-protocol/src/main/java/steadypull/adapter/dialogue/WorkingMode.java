@@ -65,6 +65,15 @@ public final class WorkingMode {
   }
 
   /**
+   * Sets a protocol without searching.
+   *
+   * @param number one hex digit 1 to 9
+   */
+  public static String fixed(String number) {
+    return "ATTP" + number;
+  }
+
+  /**
    * Sets the header of the requests that follow: three hex digits, or eight of a 29-bit one, of
    * which the adapter adds the first two, 18, by itself.
    */

@@ -65,7 +65,7 @@ final class ReadRequests {
               // Keeps the protocol that it finds out of its lasting memory.
               "ATM0",
               // Tries protocols without storing; while trying asks 01 00.
-              "ATTP(0|A[1-9])",
+              "ATTP(0|A?[1-9])",
               // Tells the protocol.
               "ATDPN?",
               // Tells the voltage at the plug.
