@@ -43,20 +43,24 @@ final class SerialCanVehicle implements VehiclePort {
   @Override
   public Reply searchCan(String firstProtocol, Payload question) throws LinkException {
     VehicleRequest request = new VehicleRequest(Optional.empty(), question, 0);
-    Reply reply = new Reply.NotConnected();
+    Reply failure = new Reply.NotConnected();
+    boolean isSoundSomewhere = false;
     close();
     for (CanBus next : CanBus.inOrder(firstProtocol)) {
       if (openAt > 0 && openAt != next.kilobits() && channel.hasTraffic()) {
         break; // Another rate would only disturb whoever talks here.
       }
       bus = next;
-      reply = ask(request, Duration.ZERO);
+      Reply reply = ask(request, Duration.ZERO);
       if (!isQuiet(reply)) {
         return reply;
       }
+      isSoundSomewhere |= reply instanceof Reply.NoData;
+      failure = reply;
     }
     close();
-    return reply instanceof Reply.NoData ? new Reply.NotConnected() : reply;
+    // At a wrong rate every bus looks faulty: what was sound at one of them is.
+    return isSoundSomewhere ? new Reply.NotConnected() : failure;
   }
 
   /** Whether the next way is worth a try. */
