@@ -64,7 +64,7 @@ final class AdapterStart {
     Optional<String> version = channel.version();
     return version.isPresent()
         ? new Outcome.Ready(
-            "serial CAN adapter, version " + version.get(),
+            "serial CAN, version " + version.get(),
             /* showsSenders= */ true,
             new IdentifierVehicle(new SerialCanVehicle(channel)))
         : new Outcome.Mute();

@@ -19,8 +19,8 @@ import steadypull.adapter.link.LinkException;
 
 /**
  * One question on the bus and all answers to it. Ends when everybody had the time to begin an
- * answer and every answer that began is whole or overdue; at once when the only one that can answer
- * has done so. Used once, on the reader thread.
+ * answer and every answer that began is whole or overdue; at once when all that can answer have
+ * done so. Used once, on the reader thread.
  */
 final class SerialCanExchange {
   /** ISO 15765-4: P2 is 50 ms until an answer begins; the rest is for the way to the adapter. */
@@ -43,6 +43,7 @@ final class SerialCanExchange {
   private final SerialCanChannel channel;
   private final CanBus bus;
   private final VehicleRequest request;
+  private final Set<String> awaited;
   private final MessageBuffer messages;
   private final SegmentReception reception = new SegmentReception(NEXT_PART);
   private final Set<String> pending = new HashSet<>();
@@ -51,11 +52,22 @@ final class SerialCanExchange {
   private boolean isRefused;
   private boolean isSettled;
 
+  /**
+   * Prepares a question.
+   *
+   * @param expected senders of all answers to a question to everybody; empty where not known
+   * @param messages where whole messages go
+   */
   SerialCanExchange(
-      SerialCanChannel channel, CanBus bus, VehicleRequest request, MessageBuffer messages) {
+      SerialCanChannel channel,
+      CanBus bus,
+      VehicleRequest request,
+      Set<String> expected,
+      MessageBuffer messages) {
     this.channel = channel;
     this.bus = bus;
     this.request = request;
+    this.awaited = new HashSet<>(expected);
     this.messages = messages;
   }
 
@@ -165,7 +177,8 @@ final class SerialCanExchange {
     pending.remove(sender);
     byte[] bytes = message.toBytes();
     messages.add(sender, bytes, 0, bytes.length);
-    return request.unit().isPresent() || request.answerBytes() > 0;
+    boolean wasAwaited = awaited.remove(sender);
+    return request.unit().isPresent() || (wasAwaited && awaited.isEmpty());
   }
 
   private static boolean isPending(Payload message) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.dialogue.SerialCanCommand;
 import steadypull.adapter.dialogue.SerialCanLine;
+import steadypull.adapter.frame.Message;
 import steadypull.adapter.frame.MessageBuffer;
 import steadypull.adapter.frame.MessageFormat;
 import steadypull.adapter.frame.Payload;
@@ -20,6 +21,7 @@ final class SerialCanVehicle implements VehiclePort {
 
   private final SerialCanChannel channel;
   private final MessageBuffer messages = new MessageBuffer();
+  private final WhoAnswers whoAnswers = new WhoAnswers();
   private CanBus bus = CanBus.SHORT_500;
   private long lastAnswerNanoTime;
 
@@ -45,6 +47,7 @@ final class SerialCanVehicle implements VehiclePort {
     VehicleRequest request = new VehicleRequest(Optional.empty(), question, 0);
     Reply failure = new Reply.NotConnected();
     boolean isSoundSomewhere = false;
+    whoAnswers.clear();
     close();
     for (CanBus next : CanBus.inOrder(firstProtocol)) {
       if (openAt > 0 && openAt != next.kilobits() && channel.hasTraffic()) {
@@ -109,8 +112,12 @@ final class SerialCanVehicle implements VehiclePort {
     if (!(opened instanceof Reply.Accepted)) {
       return opened;
     }
-    SerialCanExchange exchange = new SerialCanExchange(channel, bus, request, messages);
+    SerialCanExchange exchange =
+        new SerialCanExchange(channel, bus, request, whoAnswers.to(request.payload()), messages);
     Reply reply = exchange.run();
+    for (Message message : messages.messages()) {
+      whoAnswers.learn(request.payload(), message.controlUnit(), message.payload());
+    }
     lastAnswerNanoTime = exchange.lastAnswerNanoTime();
     if (exchange.mayBeRepeated()) {
       close();

@@ -42,7 +42,7 @@ class SerialCanTest {
     go(20, () -> {});
 
     LinkState.Connected connected = drive.recording.connected();
-    assertThat(connected.adapter()).isEqualTo("serial CAN adapter, version 1013");
+    assertThat(connected.adapter()).isEqualTo("serial CAN, version 1013");
     assertThat(connected.protocol()).isEqualTo("ISO 15765-4 (CAN 11/500)");
     assertThat(drive.recording.of("01.0C")).allMatch(reading -> reading.value() == 2000);
     assertThat(drive.recording.of("01.0C")).hasSizeGreaterThan(60);
@@ -239,11 +239,34 @@ class SerialCanTest {
     double before = adapter.clock.seconds();
     vehicle.ask(VehicleRequest.to("7E1", "221E1C"), Duration.ofSeconds(1));
     double toOne = adapter.clock.seconds() - before;
-    vehicle.ask(VehicleRequest.toEverybody("010C"), Duration.ofSeconds(1));
+    vehicle.ask(VehicleRequest.toEverybody("03"), Duration.ofSeconds(1));
     double toAll = adapter.clock.seconds() - before - toOne;
 
     assertThat(toOne).isCloseTo(0.008, within(0.001));
     assertThat(toAll).isBetween(0.05, 0.15);
+  }
+
+  // SAE J1979: who does not support a parameter keeps silent, so the support maps tell who answers.
+  @Test
+  void questionToEverybodyEndsWhenAllWhoSupportItHaveAnswered() throws LinkException {
+    SerialCanVehicle vehicle = connected();
+    double before = adapter.clock.seconds();
+    vehicle.ask(VehicleRequest.toEverybody("010C04"), Duration.ofSeconds(1));
+
+    assertThat(adapter.clock.seconds() - before).isCloseTo(0.008, within(0.001));
+    assertThat(vehicle.messages().count()).isEqualTo(2);
+  }
+
+  @Test
+  void answerThatDoesNotComeIsNotWaitedForBeyondTheTimeOfAnAnswer() throws LinkException {
+    SerialCanVehicle vehicle = connected();
+    drive.vehicle.without(0x0C);
+    drive.vehicle.parameter("7E8", 0x0C, "1F40");
+    double before = adapter.clock.seconds();
+    vehicle.ask(VehicleRequest.toEverybody("010C"), Duration.ofSeconds(1));
+
+    assertThat(adapter.clock.seconds() - before).isBetween(0.05, 0.15);
+    assertThat(vehicle.messages().count()).isEqualTo(1);
   }
 
   @Test
@@ -344,7 +367,7 @@ class SerialCanTest {
     assertThat(AdapterProbe.probe(adapter))
         .isEqualTo(
             new ProbeResult.Adapter(
-                "serial CAN adapter, version 1013",
+                "serial CAN, version 1013",
                 /* showsSenders= */ true,
                 OptionalDouble.empty(),
                 new ProbeResult.Vehicle(
