@@ -88,6 +88,8 @@ final class AdapterVehicle implements VehiclePort {
         return found(reply, question);
       }
     }
+    // Not left where nobody answered: the next request may come without a search.
+    port.ask(WorkingMode.search(firstProtocol), PATIENCE);
     return reply;
   }
 

@@ -3,7 +3,6 @@ package steadypull.adapter;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import steadypull.adapter.diagnostic.ParametersByIdentifier;
 import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.frame.Message;
@@ -22,10 +21,15 @@ final class IdentifierVehicle implements VehiclePort {
   /** Behind the protocol's number where parameters stand behind identifiers. */
   private static final String MARK = "U";
 
+  private static final int SEARCHES_BETWEEN_DOUBTS = 5;
+  private static final Payload FIRST_MAP = Payload.ofHex("0100");
+  private static final int NEGATIVE = 0x7F;
+
   private final VehiclePort port;
   private final MessageBuffer messages = new MessageBuffer();
   private ParametersByIdentifier parameters = new ParametersByIdentifier();
   private boolean isByIdentifier;
+  private int quietSearches;
 
   IdentifierVehicle(VehiclePort port) {
     this.port = port;
@@ -35,36 +39,50 @@ final class IdentifierVehicle implements VehiclePort {
   public Reply search(String firstProtocol) throws LinkException {
     boolean wasByIdentifier = firstProtocol.endsWith(MARK);
     String first = firstProtocol.replace(MARK, "");
-    isByIdentifier = false;
-    if (wasByIdentifier && searchByIdentifier(first)) {
+    if (wasByIdentifier && answersByIdentifier(first)) {
       return Reply.Data.PLAIN;
     }
     Reply reply = port.search(first);
-    boolean isWorthAsking = reply instanceof Reply.NoData || reply instanceof Reply.NotConnected;
-    return isWorthAsking && !wasByIdentifier && searchByIdentifier(first)
+    // Until another vehicle answers, it is the one that was known.
+    isByIdentifier = wasByIdentifier && !(reply instanceof Reply.Data);
+    return !wasByIdentifier && isWorthAsking(reply, first) && answersByIdentifier(first)
         ? Reply.Data.PLAIN
         : reply;
   }
 
+  /**
+   * Whether a vehicle that is silent may be of this kind. One that answered service 01 before most
+   * likely sleeps; only now and then another may stand in its place.
+   */
+  private boolean isWorthAsking(Reply reply, String first) {
+    boolean isQuiet = reply instanceof Reply.NoData || reply instanceof Reply.NotConnected;
+    quietSearches = isQuiet ? quietSearches + 1 : 0;
+    return isQuiet && (first.isEmpty() || quietSearches % SEARCHES_BETWEEN_DOUBTS == 0);
+  }
+
   /** Whether a control unit tells parameters by identifier; then its answer is taken. */
-  private boolean searchByIdentifier(String first) throws LinkException {
-    Payload asked = Payload.ofHex("0100");
+  private boolean answersByIdentifier(String first) throws LinkException {
     if (port.searchCan(first, ParametersByIdentifier.FIRST_MAP) instanceof Reply.Data) {
       parameters = new ParametersByIdentifier();
       messages.clear();
-      take(asked);
-      for (Message message : messages.messages()) {
-        isByIdentifier |= message.payload().startsWith(0x41, 0x00);
-      }
+      take(FIRST_MAP);
+      isByIdentifier =
+          messages.messages().stream()
+              .anyMatch(message -> message.payload().startsWith(0x41, 0x00));
+      return isByIdentifier;
     }
-    return isByIdentifier;
+    return false;
   }
 
-  private void take(Payload asked) {
+  /** Takes what the port brought; whether anything in it is more than a refusal. */
+  private boolean take(Payload asked) {
+    boolean isAnswered = false;
     for (Message message : port.messages().messages()) {
       Payload turned = parameters.answer(asked, message.controlUnit(), message.payload());
       messages.add(new Message(message.controlUnit(), turned));
+      isAnswered |= !turned.startsWith(NEGATIVE);
     }
+    return isAnswered;
   }
 
   @Override
@@ -100,17 +118,21 @@ final class IdentifierVehicle implements VehiclePort {
 
   private Reply askPart(VehicleRequest request, Payload part, Duration patience)
       throws LinkException {
-    Optional<Payload> turned = parameters.question(part);
-    if (turned.isEmpty()) {
-      return new Reply.NoData();
+    Reply reply = new Reply.NoData();
+    for (Payload question : parameters.questions(part)) {
+      reply = port.ask(turned(request, part, question), patience);
+      if (take(part)) {
+        break;
+      }
     }
-    Payload question = turned.get();
-    // Every identifier is a byte longer than a parameter's number, in the answer too.
+    return reply;
+  }
+
+  /** Every identifier is a byte longer than a parameter's number, in the answer too. */
+  private static VehicleRequest turned(VehicleRequest request, Payload part, Payload question) {
     boolean isWhole = part.equals(request.payload()) && request.answerBytes() > 0;
     int answerBytes = isWhole ? request.answerBytes() + question.size() - part.size() : 0;
-    Reply reply = port.ask(new VehicleRequest(request.unit(), question, answerBytes), patience);
-    take(part);
-    return reply;
+    return new VehicleRequest(request.unit(), question, answerBytes);
   }
 
   /** Of the replies to parts of one request the one that brought data, else the last. */

@@ -62,6 +62,8 @@ final class SerialCanVehicle implements VehiclePort {
       failure = reply;
     }
     close();
+    // Not left where nobody answered: the next request may come without a search.
+    bus = CanBus.inOrder(firstProtocol).getFirst();
     // At a wrong rate every bus looks faulty: what was sound at one of them is.
     return isSoundSomewhere ? new Reply.NotConnected() : failure;
   }

@@ -2,6 +2,7 @@ package steadypull.adapter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -9,6 +10,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import steadypull.adapter.dialogue.Reply;
+import steadypull.adapter.link.LinkException;
 
 /**
  * Vehicles that answer service 22 only, with the parameters behind F400 to F4FF: SAE J1979-2, from
@@ -105,6 +108,52 @@ class ByIdentifierTest {
     int silent = drive.adapter.sent.lastIndexOf("ATTP6");
     assertThat(silent).isPositive();
     assertThat(drive.recording.story()).contains("VehicleSilent");
+  }
+
+  // Only its own identifier of ISO 14229-1 tells the number here; F802 is not supported.
+  @Test
+  void identificationNumberIsAskedByEitherIdentifier() {
+    vehicle.fixed.put(
+        "7DF 22F190", "7E8101462F190315A5A\r7E82154503941473152\r7E82230303030303432\r");
+    drive.go(30);
+
+    assertThat(drive.recording.connected().vin()).isEqualTo("1ZZTP9AG1R0000042");
+    assertThat(drive.adapter.sent).containsSubsequence("22F802", "22F190");
+  }
+
+  // A question without a search, as while the engine rests, must reach the vehicle that is known.
+  @Test
+  void vehicleThatFellSilentIsStillAskedByIdentifier() throws LinkException {
+    IdentifierVehicle port = port(new ScriptedSerialCan(vehicle));
+    assertThat(port.search("")).isInstanceOf(Reply.Data.class);
+    String known = port.protocolNumber();
+    vehicle.isAwake = false;
+    assertThat(port.search(known)).isInstanceOf(Reply.NotConnected.class);
+    vehicle.isAwake = true;
+
+    assertThat(port.ask(VehicleRequest.toEverybody("010C"), Duration.ofSeconds(1)))
+        .isInstanceOf(Reply.Data.class);
+    assertThat(port.messages().message(0).payload().toString()).isEqualTo("410C1F40");
+  }
+
+  // A vehicle that answered service 01 and is silent now most likely sleeps.
+  @Test
+  void knownUsualVehicleIsSeldomDoubted() throws LinkException {
+    ScriptedSerialCan adapter = new ScriptedSerialCan(vehicle);
+    IdentifierVehicle port = port(adapter);
+    vehicle.isAwake = false;
+    for (int search = 0; search < 10; search++) {
+      port.search("6");
+    }
+
+    assertThat(adapter.sent.stream().filter(line -> line.startsWith("t7DF80322F400")).count())
+        .isEqualTo(4);
+  }
+
+  private static IdentifierVehicle port(ScriptedSerialCan adapter) throws LinkException {
+    return new IdentifierVehicle(
+        new SerialCanVehicle(
+            AdapterPort.open(adapter, () -> true, Duration.ZERO).findSerialCan().orElseThrow()));
   }
 
   @Test

@@ -151,6 +151,20 @@ class SerialCanTest {
     assertThat(adapter.isOpen).isFalse();
   }
 
+  // A question without a search, as while the engine rests, must go where the vehicle was.
+  @Test
+  void afterASearchInVainTheFirstWayIsAskedNotTheLast() throws LinkException {
+    ScriptedSerialCan scripted = vehicleOn(CanBus.SHORT_250);
+    SerialCanVehicle vehicle = new SerialCanVehicle(channel(scripted));
+    vehicle.search("8");
+    scripted.vehicle.isAwake = false;
+    vehicle.search("8");
+    scripted.vehicle.isAwake = true;
+
+    assertThat(vehicle.ask(VehicleRequest.toEverybody("010C"), Duration.ofSeconds(1)))
+        .isInstanceOf(Reply.Data.class);
+  }
+
   // At a wrong rate an adapter would answer everybody's frames with error frames.
   @Test
   void otherBitRateIsNotTriedWhereOthersAreHeard() throws LinkException {

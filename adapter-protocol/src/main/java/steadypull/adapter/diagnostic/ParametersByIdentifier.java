@@ -3,8 +3,8 @@ package steadypull.adapter.diagnostic;
 import java.io.ByteArrayOutputStream;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import steadypull.adapter.frame.Payload;
 
@@ -22,6 +22,11 @@ public final class ParametersByIdentifier {
   /** Asks for the first support map: whoever answers is such a vehicle. */
   public static final Payload FIRST_MAP = Payload.of(new byte[] {0x22, (byte) 0xF4, 0x00});
 
+  /** Asks for the identification number by its own identifier (ISO 14229-1, annex C). */
+  private static final Payload IDENTIFICATION =
+      Payload.of(new byte[] {0x22, (byte) 0xF1, (byte) 0x90});
+
+  private static final int IDENTIFICATION_ITEM = 0x02;
   private static final int CURRENT_DATA = 0x01;
   private static final int INFORMATION = 0x09;
   private static final int BY_IDENTIFIER = 0x22;
@@ -36,18 +41,26 @@ public final class ParametersByIdentifier {
   private final Map<String, Map<Integer, Integer>> lengthsBySender = new HashMap<>();
 
   /**
-   * The question that such a vehicle understands.
+   * The questions that such a vehicle understands, to be tried in this order.
    *
    * @param question services 01 with up to three parameters, 09 with one item, 22
    * @return empty for what has no counterpart among the requests that only read by identifier
    */
-  public Optional<Payload> question(Payload question) {
+  public List<Payload> questions(Payload question) {
     return switch (question.at(0)) {
-      case BY_IDENTIFIER -> Optional.of(question);
-      case CURRENT_DATA -> Optional.of(identifiers(CURRENT_DATA_BLOCK, question));
-      case INFORMATION -> Optional.of(identifiers(INFORMATION_BLOCK, question));
-      default -> Optional.empty();
+      case BY_IDENTIFIER -> List.of(question);
+      case CURRENT_DATA -> List.of(identifiers(CURRENT_DATA_BLOCK, question));
+      case INFORMATION -> information(question);
+      default -> List.of();
     };
+  }
+
+  /** The identification number has an identifier of its own besides. */
+  private static List<Payload> information(Payload question) {
+    Payload turned = identifiers(INFORMATION_BLOCK, question);
+    return question.at(1) == IDENTIFICATION_ITEM
+        ? List.of(turned, IDENTIFICATION)
+        : List.of(turned);
   }
 
   private static Payload identifiers(int block, Payload question) {
@@ -139,7 +152,10 @@ public final class ParametersByIdentifier {
 
   /** Service 09 on CAN counts its items, but not in its support maps. */
   private static Payload information(int item, Payload message) {
-    if (!message.startsWith(BY_IDENTIFIER + POSITIVE, INFORMATION_BLOCK, item)) {
+    boolean isIdentification =
+        item == IDENTIFICATION_ITEM && message.startsWith(BY_IDENTIFIER + POSITIVE, 0xF1, 0x90);
+    if (!isIdentification
+        && !message.startsWith(BY_IDENTIFIER + POSITIVE, INFORMATION_BLOCK, item)) {
       return message;
     }
     Payload data = message.from(3);

@@ -18,17 +18,29 @@ class ParametersByIdentifierTest {
 
   @Test
   void questionsAreTurnedIntoIdentifiers() {
-    assertThat(parameters.question(hex("01 0C"))).contains(hex("22 F4 0C"));
-    assertThat(parameters.question(hex("01 0C 0D 05"))).contains(hex("22 F4 0C F4 0D F4 05"));
-    assertThat(parameters.question(hex("09 02"))).contains(hex("22 F8 02"));
-    assertThat(parameters.question(hex("22 1E 1C"))).contains(hex("22 1E 1C"));
+    assertThat(parameters.questions(hex("01 0C"))).containsExactly(hex("22 F4 0C"));
+    assertThat(parameters.questions(hex("01 0C 0D 05")))
+        .containsExactly(hex("22 F4 0C F4 0D F4 05"));
+    assertThat(parameters.questions(hex("09 0A"))).containsExactly(hex("22 F8 0A"));
+    assertThat(parameters.questions(hex("22 1E 1C"))).containsExactly(hex("22 1E 1C"));
+  }
+
+  // F190: ISO 14229-1, annex C.
+  @Test
+  void identificationNumberHasTwoIdentifiers() {
+    assertThat(parameters.questions(hex("09 02")))
+        .containsExactly(hex("22 F8 02"), hex("22 F1 90"));
+    assertThat(answer("09 02", "62 F1 90" + "41".repeat(17)))
+        .isEqualTo(hex("49 02 01" + "41".repeat(17)));
+    assertThat(answer("09 04", "62 F1 90" + "41".repeat(17)))
+        .isEqualTo(hex("62 F1 90" + "41".repeat(17)));
   }
 
   // Their counterparts are other services than 22, which the gate does not know.
   @Test
   void codesAndFreezeFramesHaveNoQuestion() {
     for (String question : new String[] {"03", "07", "0A", "02 05 00"}) {
-      assertThat(parameters.question(hex(question))).as(question).isEmpty();
+      assertThat(parameters.questions(hex(question))).as(question).isEmpty();
     }
   }
 
