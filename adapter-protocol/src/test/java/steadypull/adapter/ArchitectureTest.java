@@ -26,7 +26,8 @@ class ArchitectureTest {
   @Test
   void rulesSawOurClasses() {
     assertThat(CLASSES.size()).isGreaterThan(60);
-    for (String room : new String[] {"link", "dialogue", "frame", "diagnostic", "polling"}) {
+    for (String room :
+        new String[] {"link", "dialogue", "frame", "diagnostic", "polling", "position"}) {
       assertThat(CLASSES.stream().anyMatch(c -> c.getPackageName().equals(ROOM + "." + room)))
           .as(room)
           .isTrue();
@@ -59,6 +60,9 @@ class ArchitectureTest {
     noClasses()
         .that()
         .doNotHaveSimpleName("AdapterPort")
+        // Has no way to send anything.
+        .and()
+        .doNotHaveSimpleName("ListeningSource")
         .should()
         .callMethod(LinkSource.class, "open")
         .check(CLASSES);
@@ -88,6 +92,20 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(ROOM, ROOM + ".link", ROOM + ".dialogue", ROOM + ".frame")
+        .check(CLASSES);
+  }
+
+  @Test
+  void receiversAreOnlyListenedTo() {
+    noClasses()
+        .that()
+        .resideInAPackage(ROOM + ".position")
+        .should()
+        .dependOnClassesThat()
+        .areAssignableTo(Link.class)
+        .orShould()
+        .dependOnClassesThat()
+        .areAssignableTo(LinkSource.class)
         .check(CLASSES);
   }
 
