@@ -22,7 +22,12 @@ final class DemoBench implements DemoDesk {
 
   LinkOffer offer() {
     List<PortChoice> choices = DemoWorld.scenarios().stream().map(DemoBench::choice).toList();
-    return new LinkOffer(DemoWorld.links(), choices, DemoBench::vehicleFile, DemoBench::lasts);
+    return new LinkOffer(
+        DemoWorld.links(),
+        choices,
+        DemoBench::vehicleFile,
+        DemoBench::lasts,
+        DemoWorld.receivers());
   }
 
   private static PortChoice choice(Scenario scenario) {

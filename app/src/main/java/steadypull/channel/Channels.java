@@ -46,6 +46,7 @@ public final class Channels {
   public static final Channel WHEEL_POWER = known("wheel_power", "kW");
 
   private static final List<Channel> DERIVED = List.of(ROAD_GRADE, WHEEL_TORQUE, WHEEL_POWER);
+  private static final List<Channel> LOCATED = List.of(LATITUDE, LONGITUDE, ALTITUDE);
   private static final List<Channel> THERMAL =
       List.of(
           ENGINE_COOLANT_TEMP,
@@ -76,6 +77,11 @@ public final class Channels {
   /** Channels computed by the program; those of an imported table are ignored and recomputed. */
   public static List<Channel> derived() {
     return DERIVED;
+  }
+
+  /** Channels that a satellite receiver tells and no vehicle does. */
+  public static List<Channel> located() {
+    return LOCATED;
   }
 
   /** Channels that can have a thermal limit and a forecast. */

@@ -9,6 +9,7 @@ import steadypull.channel.QuantityFormat;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.LinkSummary;
 import steadypull.drive.PipelineOutput;
+import steadypull.drive.ReceiverNews;
 import steadypull.drive.StripState;
 
 /**
@@ -43,6 +44,14 @@ final class DriveProgress implements PipelineOutput {
         channel,
         event.text().isEmpty() ? "" : ": " + event.text());
     out.flush();
+  }
+
+  @Override
+  public void receiver(ReceiverNews news) {
+    if (news.state() != ReceiverNews.State.CLOSED) {
+      out.printf("%s  %s%n", time(news.timeMicros()), ReceiverWords.of(news));
+      out.flush();
+    }
   }
 
   @Override

@@ -7,6 +7,7 @@ import steadypull.channel.QuantityFormat;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.LinkSummary;
 import steadypull.drive.PipelineOutput;
+import steadypull.drive.ReceiverNews;
 import steadypull.drive.RecordingState;
 
 /**
@@ -22,6 +23,14 @@ final class DriveTroubles implements PipelineOutput {
   DriveTroubles(PrintWriter out, QuantityFormat format) {
     this.out = out;
     this.format = format;
+  }
+
+  /** The receiver's absence is normal: it is told once and not again before it was found. */
+  @Override
+  public void receiver(ReceiverNews news) {
+    if (news.state() == ReceiverNews.State.ABSENT) {
+      tell(news.timeMicros(), ReceiverWords.of(news));
+    }
   }
 
   @Override
@@ -54,19 +63,19 @@ final class DriveTroubles implements PipelineOutput {
 
   private void tellOnce(DriveSnapshot snapshot, Set<String> told, String trouble) {
     if (told.add(trouble)) {
-      tell(snapshot, trouble);
+      tell(snapshot.timeMicros(), trouble);
     }
   }
 
   private void tellRecovery(DriveSnapshot snapshot, Set<String> told, String recovery) {
     if (!told.isEmpty()) {
       told.clear();
-      tell(snapshot, recovery);
+      tell(snapshot.timeMicros(), recovery);
     }
   }
 
-  private void tell(DriveSnapshot snapshot, String text) {
-    out.printf("%s  %s%n", format.elapsed(snapshot.timeMicros() / 1_000_000), text);
+  private void tell(long timeMicros, String text) {
+    out.printf("%s  %s%n", format.elapsed(timeMicros / 1_000_000), text);
     out.flush();
   }
 }

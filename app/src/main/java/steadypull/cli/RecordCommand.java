@@ -68,6 +68,15 @@ final class RecordCommand implements Callable<Integer> {
       description = "Run label, such as baseline.")
   private String label = "";
 
+  @Option(
+      names = "--receiver",
+      paramLabel = "PORT",
+      description = {
+        "A satellite receiver that speaks NMEA 0183: a device,",
+        "tcp://host:port, or demo-receiver:SCENARIO[?speed=20]."
+      })
+  private @Nullable String receiver;
+
   @Option(names = "--quiet", description = "Tells only troubles.")
   private boolean quiet;
 
@@ -84,7 +93,7 @@ final class RecordCommand implements Callable<Integer> {
               : new DriveProgress(main.err(), main.format());
       RunningDrive drive =
           drives.begin(
-              new DriveRequest(port, vehicle, label, pace, end),
+              new DriveRequest(port, vehicle, label, pace, end, Optional.ofNullable(receiver)),
               new EndedTrips(main.out(), main.err(), observer));
       return StoppableDrive.await(drive, outcome -> report(main, outcome));
     }

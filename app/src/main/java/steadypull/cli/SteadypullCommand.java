@@ -101,6 +101,15 @@ public final class SteadypullCommand implements Callable<Integer> {
       description = "The vehicle for --port; else the one used last.")
   private @Nullable String vehicle;
 
+  @Option(
+      names = "--receiver",
+      paramLabel = "PORT",
+      description = {
+        "A satellite receiver that speaks NMEA 0183, for the",
+        "window's drives: a device or tcp://host:port."
+      })
+  private @Nullable String receiver;
+
   private SteadypullCommand(Program program) {
     this.program = program;
   }
@@ -170,7 +179,9 @@ public final class SteadypullCommand implements Callable<Integer> {
   }
 
   LiveDrives drives(TripLibrary open, RuleSet rules) {
-    return new LiveDrives(open, program.offers(), words(rules), program.wall(), program.version());
+    LiveDrives drives =
+        new LiveDrives(open, program.offers(), words(rules), program.wall(), program.version());
+    return receiver == null ? drives : drives.listeningTo(receiver);
   }
 
   CommandLine commandLine() {

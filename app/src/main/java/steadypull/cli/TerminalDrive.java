@@ -19,6 +19,7 @@ import steadypull.drive.LinkSummary;
 import steadypull.drive.LiveDrives;
 import steadypull.drive.Pace;
 import steadypull.drive.PipelineOutput;
+import steadypull.drive.ReceiverNews;
 import steadypull.drive.RunningDrive;
 import steadypull.ui.DrivePictures;
 
@@ -105,6 +106,11 @@ final class TerminalDrive {
     @Override
     public void advice(AdviceEvent event) {
       progress.advice(event);
+    }
+
+    @Override
+    public void receiver(ReceiverNews news) {
+      progress.receiver(news);
     }
 
     @Override

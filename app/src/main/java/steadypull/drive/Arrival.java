@@ -2,6 +2,8 @@ package steadypull.drive;
 
 import steadypull.adapter.LinkState;
 import steadypull.adapter.Reading;
+import steadypull.adapter.position.PositionReport;
+import steadypull.adapter.position.ReceiverState;
 import steadypull.channel.UnitSystem;
 import steadypull.store.TripEvent;
 
@@ -10,6 +12,11 @@ sealed interface Arrival {
   record Heard(Reading reading) implements Arrival {}
 
   record LinkChanged(LinkState state, long nanoTime) implements Arrival {}
+
+  /** The satellite receiver tells where the vehicle is, or that it does not know. */
+  record Located(PositionReport report) implements Arrival {}
+
+  record ReceiverChanged(ReceiverState state, long nanoTime) implements Arrival {}
 
   /** A person did something; it counts from the moment that the pipeline takes it. */
   record Answered(TripEvent.Kind kind) implements Arrival {}

@@ -7,6 +7,8 @@ import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 import steadypull.adapter.LinkState;
 import steadypull.adapter.Reading;
+import steadypull.adapter.position.PositionReport;
+import steadypull.adapter.position.ReceiverState;
 import steadypull.advice.AdviceEvent;
 import steadypull.channel.Sample;
 import steadypull.channel.UnitSystem;
@@ -72,6 +74,11 @@ final class DriveLog {
     return switch (arrival) {
       case Arrival.Heard(Reading reading) -> hear(reading);
       case Arrival.LinkChanged(LinkState state, long nanoTime) -> linkChanged(state, nanoTime);
+      case Arrival.Located(PositionReport report) -> locate(report);
+      case Arrival.ReceiverChanged(ReceiverState state, long nanoTime) -> {
+        observer.receiver(Positions.news(state, clock.micros(nanoTime)));
+        yield true;
+      }
       case Arrival.Answered(TripEvent.Kind kind) -> {
         pipeline.accept(new TripEntry.OfEvent(new TripEvent(pipeline.nowMicros(), kind, "")));
         yield true;
@@ -149,6 +156,20 @@ final class DriveLog {
     }
     for (Sample sample : intake.samples(reading)) {
       engineOff.heard(sample);
+      pipeline.accept(new TripEntry.OfSample(inOrder(sample)));
+    }
+    return true;
+  }
+
+  /** Where the vehicle stood before its first reading belongs to no trip. */
+  private boolean locate(PositionReport report) {
+    if (!begun) {
+      return true;
+    }
+    if (isOver(report.nanoTime())) {
+      return false;
+    }
+    for (Sample sample : Positions.samples(report, clock.micros(report.nanoTime()))) {
       pipeline.accept(new TripEntry.OfSample(inOrder(sample)));
     }
     return true;

@@ -1,6 +1,7 @@
 package steadypull.drive;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What somebody wants to drive.
@@ -10,14 +11,26 @@ import java.util.Objects;
  * @param label run label, may be empty
  * @param pace how hard to ask
  * @param end when it ends by itself
+ * @param receiver where a satellite receiver is, in the same forms; empty if there is none
  */
 public record DriveRequest(
-    String address, String vehicleName, String label, Pace pace, DriveEnd end) {
+    String address,
+    String vehicleName,
+    String label,
+    Pace pace,
+    DriveEnd end,
+    Optional<String> receiver) {
   public DriveRequest {
     Objects.requireNonNull(address);
     Objects.requireNonNull(vehicleName);
     Objects.requireNonNull(label);
     Objects.requireNonNull(pace);
     Objects.requireNonNull(end);
+    Objects.requireNonNull(receiver);
+  }
+
+  /** A drive without a satellite receiver. */
+  public DriveRequest(String address, String vehicleName, String label, Pace pace, DriveEnd end) {
+    this(address, vehicleName, label, pace, end, Optional.empty());
   }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import steadypull.adapter.ReaderSettings;
 import steadypull.adapter.diagnostic.DefinedSignal;
 import steadypull.adapter.link.LinkSource;
+import steadypull.adapter.link.ListeningSource;
 import steadypull.vehicle.VehicleSignal;
 
 /**
@@ -17,13 +18,15 @@ import steadypull.vehicle.VehicleSignal;
  * @param pace how hard to ask
  * @param end when it ends by itself
  * @param lasts how long the source has something to tell, on its clock, if it ends
+ * @param receiver where the satellite receiver is, if there is one
  */
 record DriveRoute(
     LinkSource source,
     DriveSetup setup,
     ReaderSettings.Pace pace,
     DriveEnd end,
-    Optional<Duration> lasts) {
+    Optional<Duration> lasts,
+    Optional<ListeningSource> receiver) {
 
   /** Nanoseconds from the opening of the source to its end; "never" is the greatest number. */
   long lastsNanos() {

@@ -36,7 +36,11 @@ final class LinkMeter {
   private LinkEvent link = new LinkEvent(0, LinkSummary.State.OPENING, "", 0);
   private long lastHeardMicros;
 
+  /** A satellite receiver that goes on speaking says nothing of the link to the vehicle. */
   void heard(Sample sample) {
+    if (!isHeard(sample)) {
+      return;
+    }
     arrivals.addLast(sample.timeMicros());
     lastHeardMicros = sample.timeMicros();
   }
@@ -64,9 +68,10 @@ final class LinkMeter {
         link.detail());
   }
 
-  /** Whether a sample came over the link and was not computed from others. */
+  /** Whether a sample came over the link: neither computed from others nor from a receiver. */
   private static boolean isHeard(Sample sample) {
-    return !Channels.derived().contains(sample.channel());
+    return !Channels.derived().contains(sample.channel())
+        && !Channels.located().contains(sample.channel());
   }
 
   /**

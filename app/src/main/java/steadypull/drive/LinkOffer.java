@@ -13,13 +13,24 @@ import steadypull.adapter.link.LinkProvider;
  * @param choices what can be chosen from a list
  * @param vehicleFile the vehicle file that goes with an address, if the address is of this kind
  * @param lasts how long an address has something to tell, on its link's clock, if it ends
+ * @param receivers recognises and opens addresses of satellite receivers
  */
 public record LinkOffer(
     LinkProvider provider,
     List<PortChoice> choices,
     Function<String, Optional<String>> vehicleFile,
-    Function<String, Optional<Duration>> lasts) {
+    Function<String, Optional<Duration>> lasts,
+    LinkProvider receivers) {
   public LinkOffer {
     choices = List.copyOf(choices);
+  }
+
+  /** An offer without satellite receivers. */
+  public LinkOffer(
+      LinkProvider provider,
+      List<PortChoice> choices,
+      Function<String, Optional<String>> vehicleFile,
+      Function<String, Optional<Duration>> lasts) {
+    this(provider, choices, vehicleFile, lasts, address -> Optional.empty());
   }
 }

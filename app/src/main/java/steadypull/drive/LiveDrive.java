@@ -35,6 +35,7 @@ final class LiveDrive implements RunningDrive {
   private final Semaphore room = new Semaphore(MOST_WAITING);
   private final CompletableFuture<DriveOutcome> outcome = new CompletableFuture<>();
   private final VehicleReader reader;
+  private final Optional<ReceiverThread> receiver;
   private final DriveLog log;
   private final Thread portThread;
   private final Thread pipelineThread;
@@ -46,6 +47,12 @@ final class LiveDrive implements RunningDrive {
     Instant start = wall.instant();
     log = new DriveLog(route, keeping, new TripClock(start, startNanos), observer);
     reader = new VehicleReader(route.source(), route.readerSettings(), new Intake());
+    receiver =
+        route
+            .receiver()
+            .map(
+                source ->
+                    new ReceiverThread(source, route.source().clock(), this::putWhenThereIsRoom));
     portThread = Thread.ofPlatform().name("port").unstarted(this::readPort);
     pipelineThread = Thread.ofPlatform().name("pipeline").unstarted(this::runPipeline);
   }
@@ -53,6 +60,7 @@ final class LiveDrive implements RunningDrive {
   void start() {
     pipelineThread.start();
     portThread.start();
+    receiver.ifPresent(ReceiverThread::start);
   }
 
   @Override
@@ -112,6 +120,7 @@ final class LiveDrive implements RunningDrive {
     try {
       DriveOutcome ended = log.end();
       awaitPort();
+      receiver.ifPresent(ReceiverThread::close);
       failure.ifPresentOrElse(outcome::completeExceptionally, () -> outcome.complete(ended));
     } catch (RuntimeException | Error fault) {
       outcome.completeExceptionally(fault);
@@ -122,12 +131,26 @@ final class LiveDrive implements RunningDrive {
     boolean isGoing = true;
     while (isGoing) {
       Arrival next = arrivals.take();
-      if (next instanceof Arrival.Heard || next instanceof Arrival.LinkChanged) {
+      if (needsRoom(next)) {
         room.release();
       }
       takeCalls();
       isGoing = log.take(next);
     }
+  }
+
+  private static boolean needsRoom(Arrival arrival) {
+    return switch (arrival) {
+      case Arrival.Heard heard -> true;
+      case Arrival.LinkChanged changed -> true;
+      case Arrival.Located located -> true;
+      case Arrival.ReceiverChanged changed -> true;
+      case Arrival.Answered answered -> false;
+      case Arrival.UnitsChosen chosen -> false;
+      case Arrival.Called called -> false;
+      case Arrival.Failed failed -> false;
+      case Arrival.End end -> false;
+    };
   }
 
   private void takeCalls() {

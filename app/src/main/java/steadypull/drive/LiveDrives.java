@@ -10,6 +10,7 @@ import steadypull.adapter.ReaderSettings;
 import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkProvider;
 import steadypull.adapter.link.LinkSource;
+import steadypull.adapter.link.ListeningSource;
 import steadypull.adapter.link.SerialLinks;
 import steadypull.adapter.link.TcpLinks;
 import steadypull.store.LibraryException;
@@ -28,6 +29,7 @@ public final class LiveDrives implements DriveDesk {
   private final DriveWords words;
   private final InstantSource wall;
   private final String softwareVersion;
+  private final Optional<String> receiver;
 
   /**
    * A desk over one library.
@@ -44,11 +46,31 @@ public final class LiveDrives implements DriveDesk {
       DriveWords words,
       InstantSource wall,
       String softwareVersion) {
+    this(library, offers, words, wall, softwareVersion, Optional.empty());
+  }
+
+  private LiveDrives(
+      TripLibrary library,
+      List<LinkOffer> offers,
+      DriveWords words,
+      InstantSource wall,
+      String softwareVersion,
+      Optional<String> receiver) {
     this.library = library;
     this.offers = List.copyOf(offers);
     this.words = words;
     this.wall = wall;
     this.softwareVersion = softwareVersion;
+    this.receiver = receiver;
+  }
+
+  /**
+   * The same desk with a satellite receiver for every drive that names none itself.
+   *
+   * @param address a device, {@code tcp://host:port} or {@code demo-receiver:SCENARIO}
+   */
+  public LiveDrives listeningTo(String address) {
+    return new LiveDrives(library, offers, words, wall, softwareVersion, Optional.of(address));
   }
 
   @Override
@@ -91,7 +113,15 @@ public final class LiveDrives implements DriveDesk {
     DriveSetup setup = words.setup(vehicle(request, port), port.offer().isPresent());
     ReaderSettings.Pace pace =
         request.pace() == Pace.FULL ? ReaderSettings.Pace.FULL : ReaderSettings.Pace.POLITE;
-    DriveRoute route = new DriveRoute(port.source(), setup, pace, request.end(), port.lasts());
+    Optional<String> where = request.receiver().or(() -> receiver);
+    DriveRoute route =
+        new DriveRoute(
+            port.source(),
+            setup,
+            pace,
+            request.end(),
+            port.lasts(),
+            where.isPresent() ? Optional.of(receiver(where.get())) : Optional.empty());
     LiveDrive drive = prepared(route, request.label(), observer);
     drive.start();
     return drive;
@@ -196,6 +226,23 @@ public final class LiveDrives implements DriveDesk {
                 + "\"steadypull ports\" and \"steadypull scenarios\" list them.")
             .formatted(address),
         null);
+  }
+
+  private ListeningSource receiver(String address) throws DriveException {
+    List<LinkProvider> providers = new ArrayList<>();
+    offers.forEach(offer -> providers.add(offer.receivers()));
+    providers.addAll(List.of(new TcpLinks(), new SerialLinks()));
+    try {
+      return ListeningSource.find(address, providers)
+          .orElseThrow(
+              () ->
+                  new DriveException(
+                      "Could not listen to a satellite receiver at \"%s\": expected a serial device, tcp://host:port or demo-receiver:SCENARIO. \"steadypull ports\" lists the devices."
+                          .formatted(address),
+                      null));
+    } catch (LinkException malformed) {
+      throw new DriveException(FaultText.of(malformed), malformed);
+    }
   }
 
   private Vehicle vehicle(DriveRequest request, Port port) throws DriveException {

@@ -16,6 +16,9 @@ public interface PipelineOutput {
   /** Something that the rules or the derate detector said. */
   default void advice(AdviceEvent event) {}
 
+  /** The satellite receiver of a live drive is found, knows its place, or is gone. */
+  default void receiver(ReceiverNews news) {}
+
   /** The forecast of a second, present load held. */
   default void forecast(Forecast forecast) {}
 

@@ -59,7 +59,9 @@ final class Desk {
   }
 
   private static Program program(Map<String, String> environment) {
-    LinkOffer offer = new LinkOffer(DemoWorld.links(), List.of(), Desk::vehicleFile, Desk::lasts);
+    LinkOffer offer =
+        new LinkOffer(
+            DemoWorld.links(), List.of(), Desk::vehicleFile, Desk::lasts, DemoWorld.receivers());
     return new Program(
         List.of(offer),
         new ListOnly(),

@@ -44,6 +44,18 @@ class LinkMeterTest {
     assertThat(meter.summary(1_000_000, latest).expectedChannels()).isEqualTo(2);
   }
 
+  // A receiver speaks on while the adapter is unplugged.
+  @Test
+  void positionsSayNothingOfTheLinkToTheVehicle() {
+    hear(Channels.ENGINE_SPEED, 1_000_000);
+    Channels.located().forEach(channel -> hear(channel, 9_000_000));
+
+    assertThat(meter.secondsSilent(9_000_000)).isEqualTo(8);
+    assertThat(meter.summary(9_000_000, latest).freshChannels()).isZero();
+    assertThat(meter.summary(9_000_000, latest).samplesPerSecond()).isZero();
+    assertThat(meter.summary(9_000_000, latest).expectedChannels()).isEqualTo(1);
+  }
+
   @Test
   void outsideTemperatureMayBeOlderBecauseItIsAskedForSeldom() {
     hear(Channels.AMBIENT_AIR_TEMP, 1_000_000);

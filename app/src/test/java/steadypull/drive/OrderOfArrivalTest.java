@@ -94,6 +94,7 @@ class OrderOfArrivalTest {
             DemoDrives.ENGLISH.setup(vehicle, false),
             ReaderSettings.Pace.POLITE,
             DriveEnd.never(),
+            Optional.empty(),
             Optional.empty()),
         new DriveLog.Keeping(library, "", "test"),
         new TripClock(DemoDrives.START, 0),

@@ -10,6 +10,7 @@ import java.util.Optional;
 import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkProvider;
 import steadypull.demo.bench.BenchLinks;
+import steadypull.demo.bench.ReceiverLinks;
 import steadypull.demo.road.Drive;
 import steadypull.demo.road.Scenario;
 import steadypull.demo.road.Scenarios;
@@ -60,6 +61,14 @@ public final class DemoWorld {
    */
   public static LinkProvider links() {
     return new BenchLinks();
+  }
+
+  /**
+   * Opens satellite receivers in the vehicles of scenarios, by addresses such as {@code
+   * demo-receiver:long-hot-grade?speed=20}.
+   */
+  public static LinkProvider receivers() {
+    return new ReceiverLinks();
   }
 
   /**
