@@ -10,6 +10,7 @@ import steadypull.adapter.diagnostic.DefinedSignal;
 import steadypull.adapter.diagnostic.Maxima;
 import steadypull.adapter.diagnostic.Parameter;
 import steadypull.adapter.diagnostic.ParameterTable;
+import steadypull.adapter.diagnostic.Signal;
 import steadypull.adapter.polling.PollTarget;
 import steadypull.adapter.polling.Urgency;
 
@@ -33,9 +34,21 @@ final class VehicleLearning {
             .filter(this::isWanted)
             .map(Parameter::number)
             .filter(vehicle::isSupported)
-            .sorted(Comparator.comparing(Urgency::ofParameter))
+            .sorted(Comparator.comparing(this::urgency))
             .toList();
     return wanted.isEmpty() ? vehicle.anyParameter().stream().boxed().toList() : wanted;
+  }
+
+  /** How often a parameter is worth asking for: as often as the most wanted of its signals. */
+  Urgency urgency(int number) {
+    List<String> wanted =
+        ParameterTable.find(number).stream()
+            .flatMap(parameter -> parameter.signals().stream())
+            .map(Signal::key)
+            .filter(settings.wanted()::contains)
+            .toList();
+    boolean isSeldom = !wanted.isEmpty() && settings.seldom().containsAll(wanted);
+    return isSeldom ? Urgency.SLOW : Urgency.ofParameter(number);
   }
 
   private boolean isWanted(Parameter parameter) {

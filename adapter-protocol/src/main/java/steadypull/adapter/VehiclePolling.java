@@ -74,8 +74,7 @@ final class VehiclePolling {
     }
     for (int number : learning.parameters()) {
       boolean packs = learning.isLengthKnown(number);
-      plan.add(
-          new PollTarget.Parameter(number), Urgency.ofParameter(number), packs, clock.nanoTime());
+      plan.add(new PollTarget.Parameter(number), learning.urgency(number), packs, clock.nanoTime());
     }
     for (PollTarget.Identifier target : learning.identifiers()) {
       plan.add(target, Urgency.MEDIUM, false, clock.nanoTime());

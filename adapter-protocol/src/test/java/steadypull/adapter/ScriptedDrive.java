@@ -36,10 +36,11 @@ final class ScriptedDrive {
   final ScriptedAdapter adapter = new ScriptedAdapter(vehicle);
   final Recording recording = new Recording();
   Set<String> wanted = USUAL;
+  Set<String> seldom = Set.of();
   List<DefinedSignal> defined = List.of(FLUID);
 
   ReaderSettings settings(Pace pace) {
-    return new ReaderSettings(wanted, defined, pace);
+    return new ReaderSettings(wanted, seldom, defined, pace);
   }
 
   VehicleReader reader() {

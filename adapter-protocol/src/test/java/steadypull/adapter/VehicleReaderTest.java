@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -87,6 +88,15 @@ class VehicleReaderTest {
     assertThat(recording.of("01.0C").size()).isBetween(200, 245);
     assertThat(recording.of("01.67.1").size()).isBetween(50, 80);
     assertThat(recording.of("01.46").size()).isBetween(5, 9);
+  }
+
+  @Test
+  void whatIsSeldomWantedIsAskedForEveryTenSecondsUnlessItRidesAlong() {
+    drive.seldom = Set.of("01.0F", "01.67.2");
+    drive.go(60);
+
+    assertThat(recording.of("01.0F").size()).isBetween(5, 9);
+    assertThat(recording.of("01.67.2").size()).isBetween(50, 80);
   }
 
   // Also while lengths are learnt, one request for each parameter.
