@@ -1,5 +1,6 @@
 package steadypull.vehicle;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -107,6 +108,24 @@ public record Vehicle(
   /** The same vehicle with other sensor roles. */
   public Vehicle withSources(List<SignalSource> others) {
     return new Vehicle(name, layout, limits, rig, driveline, speeds, others, signals);
+  }
+
+  /** The same vehicle with one sensor's role set; another role of that channel goes. */
+  public Vehicle withSource(SignalSource source) {
+    List<SignalSource> changed = new ArrayList<>(withoutSource(source.channelId()).sources());
+    changed.add(source);
+    return withSources(changed);
+  }
+
+  /** The same vehicle with the usual source for that channel. */
+  public Vehicle withoutSource(String channelId) {
+    return withSources(
+        sources.stream().filter(each -> !each.channelId().equals(channelId)).toList());
+  }
+
+  /** The signal that somebody has said feeds a channel; empty if the usual source is assumed. */
+  public Optional<SignalSource> source(Channel channel) {
+    return sources.stream().filter(each -> each.channelId().equals(channel.id())).findFirst();
   }
 
   /** The same vehicle with other signals of its own. */
