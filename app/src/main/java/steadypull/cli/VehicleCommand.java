@@ -14,8 +14,12 @@ import steadypull.exchange.VehicleFile;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Limit;
+import steadypull.vehicle.SignalSource;
 import steadypull.vehicle.SpeedRange;
 import steadypull.vehicle.Vehicle;
+import steadypull.vehicle.role.RoleFinding;
+import steadypull.vehicle.role.RoleSurvey;
+import steadypull.vehicle.role.RoleWords;
 
 /** Shows or sets a vehicle. */
 @Command(
@@ -75,25 +79,72 @@ final class VehicleCommand implements Callable<Integer> {
       description = "Takes the vehicle from such a file, under this name.")
   private @Nullable Path importFrom;
 
+  @Option(
+      names = "--role",
+      paramLabel = "CHANNEL=SIGNAL",
+      converter = RoleOption.class,
+      description = {
+        "Which sensor feeds a channel, such as",
+        "charge_air_temp_out=01.77.1; =usual goes back."
+      })
+  private List<RoleOption.Role> roles = new ArrayList<>();
+
+  @Option(
+      names = "--propose-roles",
+      description = "Tells where its sensors seem to sit by what its drives have shown, and why.")
+  private boolean proposesRoles;
+
+  @Option(names = "--confirm-roles", description = "Confirms all that --propose-roles tells.")
+  private boolean confirmsRoles;
+
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
     try (TripLibrary library = main.openLibrary()) {
-      Vehicle vehicle = changed(base(library));
+      Vehicle vehicle = confirmed(changed(base(library)), library);
       if (isChange()) {
         library.save(vehicle);
       }
       if (exportTo != null) {
         VehicleFile.write(exportTo, vehicle);
       }
-      main.out().print(VehicleText.of(vehicle));
+      main.out().print(proposesRoles ? proposals(vehicle, library) : VehicleText.of(vehicle));
       main.out().flush();
     }
     return 0;
   }
 
+  private String proposals(Vehicle vehicle, TripLibrary library) throws Exception {
+    SteadypullCommand main = Parents.require(parent);
+    return RoleText.of(
+        vehicle, survey(vehicle, library), new RoleWords(main.locale(), main.format()));
+  }
+
+  private static RoleSurvey survey(Vehicle vehicle, TripLibrary library) throws Exception {
+    return RoleSurvey.of(library.sensorEvidence(vehicle.name()), vehicle.layout());
+  }
+
+  private Vehicle confirmed(Vehicle vehicle, TripLibrary library) throws Exception {
+    if (!confirmsRoles) {
+      return vehicle;
+    }
+    List<RoleFinding.Proposed> proposals = survey(vehicle, library).proposals();
+    if (proposals.isEmpty()) {
+      throw new CommandFailure(
+          "Could not confirm sensor roles of \"%s\": its drives have not shown where a sensor sits. --propose-roles says what is missing."
+              .formatted(name));
+    }
+    Vehicle changed = vehicle;
+    for (RoleFinding.Proposed proposed : proposals) {
+      changed = changed.withSource(new SignalSource(proposed.channel().id(), proposed.signalKey()));
+    }
+    return changed;
+  }
+
   private boolean isChange() {
     return !limits.isEmpty()
+        || !roles.isEmpty()
+        || confirmsRoles
         || layout != null
         || rig != null
         || speeds != null
@@ -120,6 +171,9 @@ final class VehicleCommand implements Callable<Integer> {
     Vehicle changed = layout == null ? vehicle : vehicle.withLayout(layout);
     for (Limit limit : limits) {
       changed = changed.withLimit(limit);
+    }
+    for (RoleOption.Role role : roles) {
+      changed = role.applyTo(changed);
     }
     if (rig != null) {
       changed = changed.withRig(VehicleFile.readRig(rig));

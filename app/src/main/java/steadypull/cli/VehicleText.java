@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import steadypull.vehicle.Limit;
 import steadypull.vehicle.Provenance;
 import steadypull.vehicle.Rig;
+import steadypull.vehicle.SignalSource;
 import steadypull.vehicle.Vehicle;
 
 /** A vehicle as lines of text. */
@@ -22,6 +23,7 @@ final class VehicleText {
             vehicle.speeds().highestKilometresPerHour()));
     describe(vehicle.rig(), text);
     vehicle.limits().values().forEach(limit -> describe(limit, text));
+    vehicle.sources().forEach(source -> describe(source, text));
     return text.toString();
   }
 
@@ -30,6 +32,11 @@ final class VehicleText {
     line(text, "drag area", rig.dragAreaSquareMetres(), "m2");
     line(text, "rolling resistance", rig.rollingResistance(), "");
     line(text, "tyre radius", rig.tyreRadiusMetres(), "m");
+  }
+
+  private static void describe(SignalSource source, StringBuilder text) {
+    text.append(
+        String.format(Locale.ROOT, "sensor %-27s %s%n", source.channelId(), source.signalKey()));
   }
 
   private static void line(StringBuilder text, String name, OptionalDouble value, String unit) {

@@ -39,6 +39,7 @@ final class DriveLog {
   private final SensorRoles roles;
   private final Keeping keeping;
   private final PipelineOutput observer;
+  private final SensorKeeper sensors;
 
   private final DriveSpan span;
   private TripClock clock;
@@ -63,6 +64,7 @@ final class DriveLog {
     this.units = route.setup().units();
     this.keeping = keeping;
     this.observer = observer;
+    this.sensors = new SensorKeeper(keeping.library(), route.setup().vehicle().name());
     this.clock = clock;
     this.span = new DriveSpan(clock.startNanos(), route.end(), route.lastsNanos());
     this.intake = new ReadingIntake(roles, clock);
@@ -124,6 +126,7 @@ final class DriveLog {
     TripKeeper kept = keeper;
     if (kept != null) {
       kept.seal(pipeline.nowMicros());
+      sensors.keep();
     }
     unkept = unkept.or(() -> failure(recording()));
     return Optional.ofNullable(kept).map(TripKeeper::tripId);
@@ -154,7 +157,9 @@ final class DriveLog {
     if (isOver(reading.nanoTime())) {
       return false;
     }
-    for (Sample sample : intake.samples(reading)) {
+    List<Sample> samples = intake.samples(reading);
+    sensors.hear(reading, samples);
+    for (Sample sample : samples) {
       engineOff.heard(sample);
       pipeline.accept(new TripEntry.OfSample(inOrder(sample)));
     }

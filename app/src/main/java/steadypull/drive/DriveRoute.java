@@ -42,7 +42,9 @@ record DriveRoute(
   ReaderSettings readerSettings() {
     List<DefinedSignal> defined =
         setup.vehicle().signals().stream().map(DriveRoute::defined).toList();
-    return new ReaderSettings(Set.copyOf(roles().standardSignals()), defined, pace);
+    SensorRoles roles = roles();
+    return new ReaderSettings(
+        Set.copyOf(roles.standardSignals()), Set.copyOf(roles.onlyInQuestion()), defined, pace);
   }
 
   private static DefinedSignal defined(VehicleSignal signal) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.UnitConversion;
@@ -13,6 +14,7 @@ import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.SignalSource;
 import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.VehicleSignal;
+import steadypull.vehicle.role.Medium;
 
 /**
  * Which signal of the adapter feeds which channel of this vehicle. The usual sources are those of
@@ -95,8 +97,17 @@ final class SensorRoles {
     return rank;
   }
 
-  /** Keys of all standard signals that some channel may want. */
+  /** Keys of signals that feed no channel and are only watched, to find out where they sit. */
+  List<String> onlyInQuestion() {
+    return Medium.allSignals().stream().filter(key -> channelsOf(key).isEmpty()).toList();
+  }
+
+  /** Keys of all standard signals that some channel may want, or whose place is in question. */
   List<String> standardSignals() {
-    return channelsBySignal.keySet().stream().filter(key -> key.startsWith("01.")).toList();
+    return Stream.concat(
+            channelsBySignal.keySet().stream().filter(key -> key.startsWith("01.")),
+            Medium.allSignals().stream())
+        .distinct()
+        .toList();
   }
 }

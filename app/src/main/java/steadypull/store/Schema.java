@@ -6,7 +6,7 @@ import steadypull.store.LibraryException.Reason;
 
 /** Brings a library file to the present form, one numbered migration file after the other. */
 final class Schema {
-  static final int NEWEST = 1;
+  static final int NEWEST = 2;
 
   private static final int NEW_FILE = 0;
 

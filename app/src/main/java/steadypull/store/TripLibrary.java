@@ -15,6 +15,8 @@ import steadypull.store.LibraryException.Reason;
 import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.VehicleFileException;
 import steadypull.vehicle.VehicleJson;
+import steadypull.vehicle.role.SensorEvidence;
+import steadypull.vehicle.role.SensorEvidenceJson;
 
 /**
  * The door to one trip library: the file {@code library.sqlite} in a folder. May be used from
@@ -92,6 +94,32 @@ public final class TripLibrary implements AutoCloseable {
                 .createUpdate(Sql.of("saveVehicle"))
                 .bind("name", vehicle.name())
                 .bind("vehicleFile", VehicleJson.write(vehicle))
+                .execute());
+  }
+
+  /** What has been seen of a vehicle's sensors; nothing for a vehicle that is not known. */
+  public SensorEvidence sensorEvidence(String vehicleName) throws LibraryException {
+    Optional<String> text =
+        ask(
+            "read what was seen of the sensors of " + vehicleName,
+            handle ->
+                handle
+                    .createQuery(Sql.of("selectSensorEvidence"))
+                    .bind("name", vehicleName)
+                    .mapTo(String.class)
+                    .findOne());
+    return text.map(SensorEvidenceJson::read).orElseGet(SensorEvidence::none);
+  }
+
+  /** Keeps what has been seen of a known vehicle's sensors in place of what was kept before. */
+  public void keep(String vehicleName, SensorEvidence evidence) throws LibraryException {
+    change(
+        "keep what was seen of the sensors of " + vehicleName,
+        handle ->
+            handle
+                .createUpdate(Sql.of("updateSensorEvidence"))
+                .bind("name", vehicleName)
+                .bind("evidence", SensorEvidenceJson.write(evidence))
                 .execute());
   }
 

@@ -220,7 +220,7 @@ class LibraryFaultTest {
     assertThatThrownBy(() -> TripLibrary.open(folder))
         .isInstanceOfSatisfying(
             LibraryException.class, e -> assertThat(e.reason()).isEqualTo(Reason.NEWER_SCHEMA))
-        .hasMessageContaining("version 1 or older, found version 99")
+        .hasMessageContaining("version %d or older, found version 99".formatted(Schema.NEWEST))
         .hasMessageContaining("Update the program");
   }
 

@@ -1,0 +1,1 @@
+select sensor_evidence from vehicle where name = :name

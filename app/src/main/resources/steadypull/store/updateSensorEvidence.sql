@@ -1,0 +1,1 @@
+update vehicle set sensor_evidence = :evidence where name = :name
