@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import steadypull.advice.AdviceEvent;
+import steadypull.channel.Channel;
 import steadypull.channel.QuantityFormat;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.LinkSummary;
@@ -24,6 +25,7 @@ final class DriveProgress implements PipelineOutput {
   private final DriveTroubles troubles;
   private String toldLink = "";
   private long lastLineNanos;
+  private boolean isAssumptionTold;
 
   DriveProgress(PrintWriter out, QuantityFormat format) {
     this.out = out;
@@ -58,6 +60,7 @@ final class DriveProgress implements PipelineOutput {
   public void second(DriveSnapshot snapshot) {
     tellLink(snapshot);
     troubles.tellRecording(snapshot);
+    tellAssumedPlaces(snapshot);
     long now = System.nanoTime();
     if (snapshot.link().state() == LinkSummary.State.CONNECTED
         && now - lastLineNanos >= NANOS_BETWEEN_LINES) {
@@ -71,6 +74,20 @@ final class DriveProgress implements PipelineOutput {
     if (!told.equals(toldLink)) {
       toldLink = told;
       out.printf("%s  %s%n", time(snapshot.timeMicros()), told);
+      out.flush();
+    }
+  }
+
+  /** Once a drive, as soon as something is heard of such a sensor. */
+  private void tellAssumedPlaces(DriveSnapshot snapshot) {
+    List<Channel> assumed = snapshot.assumedPlaces();
+    if (!isAssumptionTold && !assumed.isEmpty()) {
+      isAssumptionTold = true;
+      out.printf(
+          "%s  where these sensors sit is assumed: %s; \"steadypull vehicle NAME --propose-roles\""
+              + " tells more after a drive with boost%n",
+          time(snapshot.timeMicros()),
+          assumed.stream().map(Channel::id).collect(Collectors.joining(", ")));
       out.flush();
     }
   }

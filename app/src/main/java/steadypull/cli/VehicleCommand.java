@@ -10,15 +10,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import steadypull.drive.VehicleSensors;
 import steadypull.exchange.VehicleFile;
+import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Limit;
-import steadypull.vehicle.SignalSource;
 import steadypull.vehicle.SpeedRange;
 import steadypull.vehicle.Vehicle;
-import steadypull.vehicle.role.RoleFinding;
-import steadypull.vehicle.role.RoleSurvey;
 import steadypull.vehicle.role.RoleWords;
 
 /** Shows or sets a vehicle. */
@@ -114,31 +113,23 @@ final class VehicleCommand implements Callable<Integer> {
     return 0;
   }
 
-  private String proposals(Vehicle vehicle, TripLibrary library) throws Exception {
+  private String proposals(Vehicle vehicle, TripLibrary library) throws LibraryException {
     SteadypullCommand main = Parents.require(parent);
     return RoleText.of(
-        vehicle, survey(vehicle, library), new RoleWords(main.locale(), main.format()));
-  }
-
-  private static RoleSurvey survey(Vehicle vehicle, TripLibrary library) throws Exception {
-    return RoleSurvey.of(library.sensorEvidence(vehicle.name()), vehicle.layout());
+        VehicleSensors.of(vehicle, library), new RoleWords(main.locale(), main.format()));
   }
 
   private Vehicle confirmed(Vehicle vehicle, TripLibrary library) throws Exception {
     if (!confirmsRoles) {
       return vehicle;
     }
-    List<RoleFinding.Proposed> proposals = survey(vehicle, library).proposals();
-    if (proposals.isEmpty()) {
+    VehicleSensors sensors = VehicleSensors.of(vehicle, library);
+    if (sensors.survey().proposals().isEmpty()) {
       throw new CommandFailure(
           "Could not confirm sensor roles of \"%s\": its drives have not shown where a sensor sits. --propose-roles says what is missing."
               .formatted(name));
     }
-    Vehicle changed = vehicle;
-    for (RoleFinding.Proposed proposed : proposals) {
-      changed = changed.withSource(new SignalSource(proposed.channel().id(), proposed.signalKey()));
-    }
-    return changed;
+    return sensors.confirming(sensors.unconfirmed()).vehicle();
   }
 
   private boolean isChange() {

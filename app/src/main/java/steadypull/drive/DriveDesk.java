@@ -2,6 +2,7 @@ package steadypull.drive;
 
 import java.util.List;
 import java.util.function.Consumer;
+import steadypull.vehicle.role.RoleFinding;
 
 /** Where a drive begins: what can be opened, by whom, and the opening itself. Any thread. */
 public interface DriveDesk {
@@ -11,6 +12,22 @@ public interface DriveDesk {
 
   /** Names of the vehicles in the library, last used first. */
   List<String> vehicleNames();
+
+  /**
+   * What the drives of a vehicle have shown of where its sensors sit.
+   *
+   * @throws DriveException if the library does not know the vehicle or cannot be read
+   */
+  VehicleSensors sensors(String vehicleName) throws DriveException;
+
+  /**
+   * Confirms sensor roles; they hold from the next drive on.
+   *
+   * @return the vehicle as it is now
+   * @throws DriveException if the library does not know the vehicle or cannot be written
+   */
+  VehicleSensors confirm(String vehicleName, List<RoleFinding.Proposed> proposals)
+      throws DriveException;
 
   /**
    * Opens a port and begins a trip. Returns at once; what happens comes as snapshots.

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import steadypull.advice.AdviceLine;
+import steadypull.channel.Channel;
 import steadypull.vehicle.Vehicle;
+import steadypull.vehicle.role.AssumedPlaces;
 
 /**
  * Everything that the Drive screen shows at one moment. Immutable; made once a second and at every
@@ -45,6 +47,18 @@ public record DriveSnapshot(
               .formatted(adviceSinceMicros, timeMicros));
     }
     strips = List.copyOf(strips);
+  }
+
+  /**
+   * Channels shown of which nobody has confirmed that their sensor sits there; the usual source is
+   * taken for them.
+   */
+  public List<Channel> assumedPlaces() {
+    return strips.stream()
+        .filter(strip -> strip.latestCelsius().isPresent())
+        .map(StripState::channel)
+        .filter(channel -> AssumedPlaces.isAssumed(channel, vehicle))
+        .toList();
   }
 
   /** The same moment with another state of the recording. */

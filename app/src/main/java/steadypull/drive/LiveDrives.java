@@ -19,6 +19,7 @@ import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.VehicleFileException;
 import steadypull.vehicle.VehicleJson;
+import steadypull.vehicle.role.RoleFinding;
 
 /**
  * Opens live drives: the place where ports, library, rules and the wall's clock meet. Any thread.
@@ -90,6 +91,34 @@ public final class LiveDrives implements DriveDesk {
     } catch (LibraryException unreadable) {
       // The screen still lets a name be typed; opening the drive reports the trouble in words.
       return List.of();
+    }
+  }
+
+  @Override
+  public VehicleSensors sensors(String vehicleName) throws DriveException {
+    try {
+      Optional<Vehicle> vehicle = library.vehicle(vehicleName);
+      if (vehicle.isEmpty()) {
+        throw new DriveException(
+            "Could not tell the sensors of \"%s\": the library does not know this vehicle. Drive it first."
+                .formatted(vehicleName),
+            null);
+      }
+      return VehicleSensors.of(vehicle.get(), library);
+    } catch (LibraryException refused) {
+      throw new DriveException(FaultText.of(refused), refused);
+    }
+  }
+
+  @Override
+  public VehicleSensors confirm(String vehicleName, List<RoleFinding.Proposed> proposals)
+      throws DriveException {
+    VehicleSensors confirmed = sensors(vehicleName).confirming(proposals);
+    try {
+      library.save(confirmed.vehicle());
+      return confirmed;
+    } catch (LibraryException refused) {
+      throw new DriveException(FaultText.of(refused), refused);
     }
   }
 

@@ -59,6 +59,11 @@ final class DriveModel {
     return Optional.ofNullable(latest).map(snapshot -> snapshot.advice().state());
   }
 
+  /** Name of the vehicle that is driven; empty before the first snapshot. */
+  Optional<String> vehicleName() {
+    return Optional.ofNullable(latest).map(snapshot -> snapshot.vehicle().name());
+  }
+
   /** Takes the newest snapshot. */
   void show(DriveSnapshot snapshot) {
     latest = snapshot;

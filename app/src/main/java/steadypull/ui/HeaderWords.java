@@ -10,6 +10,7 @@ import steadypull.drive.RecordingState;
 /** Words for the header line. */
 final class HeaderWords {
   private static final int BARS = 5;
+  private static final long ASSUMPTION_TOLD_MICROS = 60_000_000;
   private static final long MICROS_PER_SECOND = 1_000_000;
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
@@ -40,10 +41,15 @@ final class HeaderWords {
     String load =
         mass.isPresent() ? words.say("header.mass", quantities.mass(mass.getAsDouble())) : "";
     if (!snapshot.demo()) {
-      return load;
+      return isAssumptionTold(snapshot) ? words.say("header.placesAssumed") : load;
     }
     String simulated = words.say("header.simulated");
     return load.isEmpty() ? simulated : load + ", " + simulated;
+  }
+
+  /** Told once, at the beginning; the menu has more. */
+  private static boolean isAssumptionTold(DriveSnapshot snapshot) {
+    return snapshot.timeMicros() < ASSUMPTION_TOLD_MICROS && !snapshot.assumedPlaces().isEmpty();
   }
 
   private String recording(DriveSnapshot snapshot) {

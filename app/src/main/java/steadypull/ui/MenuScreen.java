@@ -22,9 +22,16 @@ final class MenuScreen implements Screen {
    * @param end ends the drive
    * @param units changes between metric and imperial
    * @param light changes between day, night and the clock
+   * @param sensors opens the list of sensors
    * @param about opens the cautions
    */
-  record Actions(Runnable back, Runnable end, Runnable units, Runnable light, Runnable about) {}
+  record Actions(
+      Runnable back,
+      Runnable end,
+      Runnable units,
+      Runnable light,
+      Runnable sensors,
+      Runnable about) {}
 
   MenuScreen(Words words, Actions actions) {
     this.words = words;
@@ -33,6 +40,8 @@ final class MenuScreen implements Screen {
     end = row("menu-end", words.say("menu.end"), actions.end());
     units = row("menu-units", words.say("menu.units"), actions.units());
     light = row("menu-light", words.say("menu.light"), actions.light());
+    row("menu-sensors", words.say("menu.sensors"), actions.sensors())
+        .show(words.say("menu.sensors"), words.say("menu.sensorsNote"));
     row("menu-about", words.say("menu.about"), actions.about());
     back.getStyleClass().add("solid");
     root.addEventHandler(

@@ -59,14 +59,18 @@ final class Parked {
 
   /** Rows of a column that may be too many for it. */
   static ScrollPane scroll(VBox rows, double x, double top, double bottom) {
+    return scroll(rows, x, top, ParkedGeometry.COLUMN_WIDTH, bottom);
+  }
+
+  /** Rows of a list of any width that may be too many for its height. */
+  static ScrollPane scroll(VBox rows, double x, double top, double width, double bottom) {
     ScrollPane scroll = new ScrollPane(rows);
     scroll.getStyleClass().add("list");
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setManaged(false);
     scroll.setFocusTraversable(false);
-    scroll.resizeRelocate(
-        x, top, ParkedGeometry.COLUMN_WIDTH, bottom - ParkedGeometry.ROW_GAP - top);
+    scroll.resizeRelocate(x, top, width, bottom - ParkedGeometry.ROW_GAP - top);
     return scroll;
   }
 

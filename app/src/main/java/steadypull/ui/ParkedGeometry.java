@@ -29,5 +29,9 @@ final class ParkedGeometry {
   static final double MENU_WIDTH = 760;
   static final double MENU_TOP = 84;
 
+  static final double SENSORS_TOP = 80;
+  static final double SENSORS_NAME_WIDTH = 316;
+  static final double SENSORS_BUTTON_WIDTH = 176;
+
   private ParkedGeometry() {}
 }

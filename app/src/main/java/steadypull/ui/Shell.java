@@ -30,6 +30,7 @@ final class Shell {
   private final FittedPane root = new FittedPane();
   private final StartModel start = new StartModel();
   private final MenuScreen menu;
+  private final SensorsDesk sensors;
 
   private UnitSystem units;
   private LightChoice light;
@@ -60,6 +61,7 @@ final class Shell {
     this.units = units;
     this.surroundings = surroundings;
     this.light = surroundings.settings().light();
+    this.sensors = new SensorsDesk(desk, words, surroundings.background());
     this.menu =
         new MenuScreen(
             words,
@@ -68,6 +70,7 @@ final class Shell {
                 this::endDrive,
                 this::changeUnits,
                 this::changeLight,
+                this::driveSensors,
                 this::about));
     applyLight(LocalTime.ofInstant(surroundings.clock().instant(), surroundings.zone()));
   }
@@ -80,7 +83,7 @@ final class Shell {
   /** Shows the start screen and looks for ports. */
   void showStart() {
     isDriveShown = false;
-    root.show(new StartScreen(words, start, this::look, this::beginChosen));
+    root.show(new StartScreen(words, start, this::look, this::chosenSensors, this::beginChosen));
     look();
   }
 
@@ -199,6 +202,16 @@ final class Shell {
 
   private void about() {
     root.show(new AboutScreen(words, this::showMenu));
+  }
+
+  private void chosenSensors() {
+    sensors.open(start.choiceProperty().get().vehicle(), units, root, this::showStart);
+  }
+
+  private void driveSensors() {
+    running
+        .flatMap(drive -> drive.model().vehicleName())
+        .ifPresent(name -> sensors.open(name, units, root, this::showMenu));
   }
 
   private void changeUnits() {

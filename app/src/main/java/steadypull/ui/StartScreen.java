@@ -13,11 +13,12 @@ final class StartScreen implements Screen {
    * Builds the screen.
    *
    * @param lookAgain looks for ports again
+   * @param sensors opens the sensors of the chosen vehicle
    * @param begin begins the chosen drive
    */
-  StartScreen(Words words, StartModel model, Runnable lookAgain, Runnable begin) {
+  StartScreen(Words words, StartModel model, Runnable lookAgain, Runnable sensors, Runnable begin) {
     root = Parked.page(words.say("start.title"), words.say("start.subtitle"));
-    VehicleStep vehicle = new VehicleStep(words, model);
+    VehicleStep vehicle = new VehicleStep(words, model, sensors);
     PortStep port = new PortStep(words, model, lookAgain);
     BeforeStep before = new BeforeStep(words, model, begin);
     root.getChildren().addAll(vehicle, port, before);

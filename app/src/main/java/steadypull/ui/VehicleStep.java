@@ -13,13 +13,15 @@ final class VehicleStep extends Pane {
   private final StartModel model;
   private final TextField name = new TextField();
   private final VBox known = Parked.list();
+  private final PressRow sensors;
   private final Text noteTitle = TextRow.text("note-title");
   private final Text note = TextRow.text("prose");
   private final Text command = TextRow.text("command");
 
-  VehicleStep(Words words, StartModel model) {
+  VehicleStep(Words words, StartModel model, Runnable showSensors) {
     this.words = words;
     this.model = model;
+    this.sensors = new PressRow(words.say("start.sensors"), showSensors);
     setPickOnBounds(false);
     double left = ParkedGeometry.LEFT;
     getChildren().addAll(Parked.step("1", words.say("start.vehicle"), left));
@@ -28,12 +30,23 @@ final class VehicleStep extends Pane {
             Parked.line(
                 words.say("start.name"), left, ParkedGeometry.LABEL_BASELINE, "field-label"));
     buildName();
-    getChildren().add(Parked.scroll(known, left, ParkedGeometry.KNOWN_TOP, noteTop()));
+    getChildren().add(Parked.scroll(known, left, ParkedGeometry.KNOWN_TOP, sensorsTop()));
+    placeSensors(left);
     buildNote(left);
   }
 
   private static double noteTop() {
     return ParkedGeometry.BOTTOM - ParkedGeometry.NOTE_HEIGHT;
+  }
+
+  private static double sensorsTop() {
+    return noteTop() - ParkedGeometry.ROW_GAP - ParkedGeometry.ROW_HEIGHT;
+  }
+
+  private void placeSensors(double left) {
+    sensors.setId("sensors");
+    sensors.place(left, sensorsTop(), ParkedGeometry.COLUMN_WIDTH, ParkedGeometry.ROW_HEIGHT);
+    getChildren().add(sensors);
   }
 
   private void buildName() {
@@ -94,6 +107,7 @@ final class VehicleStep extends Pane {
     if (!isKnown && name.getText().isBlank()) {
       name.setText(choice.vehicle());
     }
+    sensors.setVisible(isKnown);
     boolean isOwn = choice.port().map(PortChoice::simulated).orElse(false);
     noteTitle.setText(words.say(isOwn ? "start.ownTitle" : "start.limitsTitle"));
     note.setText(words.say(isOwn ? "start.own" : "start.limits"));

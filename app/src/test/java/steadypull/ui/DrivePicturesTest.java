@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -46,17 +47,34 @@ class DrivePicturesTest {
         List.of("Wattle 2", "Quarry tipper"),
         List.of(RecordingDesk.REAL, RecordingDesk.SIMULATED),
         "");
-    write("start", () -> new StartScreen(words, start, nothing, nothing));
+    write("start", () -> new StartScreen(words, start, nothing, nothing, nothing));
     write("about", () -> new AboutScreen(words, nothing));
     write(
         "menu",
         () -> {
           MenuScreen menu =
               new MenuScreen(
-                  words, new MenuScreen.Actions(nothing, nothing, nothing, nothing, nothing));
+                  words,
+                  new MenuScreen.Actions(nothing, nothing, nothing, nothing, nothing, nothing));
           menu.show(UnitSystem.METRIC, LightChoice.BY_CLOCK);
           return menu;
         });
+  }
+
+  @Test
+  void sensorsHavePictures() throws IOException {
+    Words english = new Words(Locale.ENGLISH);
+    write(
+        "sensors",
+        () -> ReadableTextTest.sensors(english, UnitSystem.METRIC, SensorMoments.told()));
+    write(
+        "sensors-puzzling",
+        () -> ReadableTextTest.sensors(english, UnitSystem.METRIC, SensorMoments.puzzling()));
+    write(
+        "sensors-german",
+        () ->
+            ReadableTextTest.sensors(
+                new Words(Locale.GERMAN), UnitSystem.METRIC, SensorMoments.told()));
   }
 
   @Test
@@ -71,6 +89,7 @@ class DrivePicturesTest {
   }
 
   private static void write(String name, Callable<Screen> screen) throws IOException {
+    Files.createDirectories(FOLDER);
     for (Light light : Light.values()) {
       BufferedImage picture =
           Fx.call(

@@ -21,6 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.DriveSnapshot;
+import steadypull.drive.VehicleSensors;
+import steadypull.vehicle.role.RoleWords;
 
 /** Nothing is cut off, nothing lies on anything else, nothing is too small: in every language. */
 class ReadableTextTest {
@@ -84,18 +86,28 @@ class ReadableTextTest {
                   List.of(), List.of(RecordingDesk.SIMULATED, RecordingDesk.REAL), "My rig");
               MenuScreen menu =
                   new MenuScreen(
-                      words, new MenuScreen.Actions(nothing, nothing, nothing, nothing, nothing));
+                      words,
+                      new MenuScreen.Actions(nothing, nothing, nothing, nothing, nothing, nothing));
               menu.show(units, LightChoice.BY_CLOCK);
               return List.of(
-                  new StartScreen(words, start, nothing, nothing),
-                  new StartScreen(words, newcomer, nothing, nothing),
+                  new StartScreen(words, start, nothing, nothing, nothing),
+                  new StartScreen(words, newcomer, nothing, nothing, nothing),
                   menu,
+                  sensors(words, units, SensorMoments.told()),
+                  sensors(words, units, SensorMoments.puzzling()),
                   new AboutScreen(words, nothing));
             });
     for (Screen screen : screens) {
       String where = screen.getClass().getSimpleName() + " " + locale;
       assertReadable(where, Fx.call(() -> texts(screen)), PARKED_MINIMUM_PX);
     }
+  }
+
+  static SensorsScreen sensors(Words words, UnitSystem units, VehicleSensors found) {
+    SensorsModel model = new SensorsModel();
+    model.set(new SensorsModel.State.Found(found));
+    RoleWords roleWords = new RoleWords(words.locale(), new QuantityFormat(words.locale(), units));
+    return new SensorsScreen(words, roleWords, "Wattle 2", model, _ -> {}, () -> {});
   }
 
   // The check itself must be able to fail.

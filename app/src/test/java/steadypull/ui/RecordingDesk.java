@@ -9,6 +9,8 @@ import steadypull.drive.DriveException;
 import steadypull.drive.DriveSession;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.PortChoice;
+import steadypull.drive.VehicleSensors;
+import steadypull.vehicle.role.RoleFinding;
 
 /** A desk that writes down what is asked of it. */
 final class RecordingDesk implements DriveDesk {
@@ -21,6 +23,7 @@ final class RecordingDesk implements DriveDesk {
   List<String> vehicles = List.of("Wattle 2", "Quarry tipper");
   List<PortChoice> offered = List.of(REAL, SIMULATED);
   String refusal = "";
+  VehicleSensors sensors = SensorMoments.told();
   Consumer<DriveSnapshot> onSnapshot = _ -> {};
 
   @Override
@@ -31,6 +34,29 @@ final class RecordingDesk implements DriveDesk {
   @Override
   public List<String> vehicleNames() {
     return vehicles;
+  }
+
+  @Override
+  public VehicleSensors sensors(String vehicle) throws DriveException {
+    calls.add("sensors of " + vehicle);
+    return answer(sensors);
+  }
+
+  @Override
+  public VehicleSensors confirm(String vehicle, List<RoleFinding.Proposed> proposals)
+      throws DriveException {
+    for (RoleFinding.Proposed proposed : proposals) {
+      calls.add("confirm %s %s".formatted(proposed.channel().id(), proposed.signalKey()));
+    }
+    sensors = answer(sensors.confirming(proposals));
+    return sensors;
+  }
+
+  private VehicleSensors answer(VehicleSensors found) throws DriveException {
+    if (!refusal.isEmpty()) {
+      throw new DriveException(refusal, null);
+    }
+    return found;
   }
 
   @Override

@@ -52,10 +52,11 @@ public final class RoleWords {
 
   /** Why, with the figures; one or two sentences. */
   public String because(RoleFinding finding) {
-    return switch (finding) {
-      case RoleFinding.Proposed proposed -> because(proposed.reason());
-      case RoleFinding.CannotTell unknown -> because(unknown.missing());
-    };
+    return sentence(
+        switch (finding) {
+          case RoleFinding.Proposed proposed -> because(proposed.reason());
+          case RoleFinding.CannotTell unknown -> because(unknown.missing());
+        });
   }
 
   private String because(Reason reason) {
@@ -140,15 +141,21 @@ public final class RoleWords {
 
   /** What is wrong with a sensor that is left out; one sentence. */
   public String suspicion(Suspect suspect) {
-    return switch (suspect.fault()) {
-      case Suspect.Stuck stuck ->
-          text("suspect.stuck", sensor(suspect.signalKey()), degrees(stuck.celsius()));
-      case Suspect.OffAfterRest off ->
-          text(
-              off.kelvin() > 0 ? "suspect.tooHotAfterRest" : "suspect.tooColdAfterRest",
-              sensor(suspect.signalKey()),
-              difference(Math.abs(off.kelvin())));
-    };
+    return sentence(
+        switch (suspect.fault()) {
+          case Suspect.Stuck stuck ->
+              text("suspect.stuck", sensor(suspect.signalKey()), degrees(stuck.celsius()));
+          case Suspect.OffAfterRest off ->
+              text(
+                  off.kelvin() > 0 ? "suspect.tooHotAfterRest" : "suspect.tooColdAfterRest",
+                  sensor(suspect.signalKey()),
+                  difference(Math.abs(off.kelvin())));
+        });
+  }
+
+  /** A sensor's name may stand first. */
+  private String sentence(String text) {
+    return text.substring(0, 1).toUpperCase(locale) + text.substring(1);
   }
 
   private String degrees(double celsius) {
