@@ -14,9 +14,16 @@ import java.util.Optional;
  * asked less often. Times are nanoseconds on the caller's clock. Used by one thread.
  */
 public final class PollingPlan {
+  /**
+   * How long requests stay single after trouble with shared ones: damage on the way looks like a
+   * control unit that cannot share, but passes (common practice, no source).
+   */
+  private static final Duration SINGLY = Duration.ofSeconds(30);
+
   private final Pacing pacing;
   private final Map<PollTarget, PollItem> items = new LinkedHashMap<>();
-  private boolean asksSingly;
+  private boolean singlyBegins;
+  private Optional<Long> singlyUntil = Optional.empty();
   private Optional<Long> lastRequest = Optional.empty();
 
   public PollingPlan(Pacing pacing) {
@@ -70,7 +77,7 @@ public final class PollingPlan {
 
   private PollRequest packed(PollItem first, long nowNanoTime) {
     List<PollItem> together = new ArrayList<>(List.of(first));
-    if (first.packs() && !asksSingly) {
+    if (first.packs() && !asksSingly(nowNanoTime)) {
       items.values().stream()
           .filter(item -> item != first && item.packs())
           .filter(item -> item.target() instanceof PollTarget.Parameter)
@@ -113,9 +120,17 @@ public final class PollingPlan {
     find(target).ifPresent(PollItem::learnt);
   }
 
-  /** From now on asks for every target alone, whatever is learnt. */
+  /** Asks for every target alone for half a minute from the next request on, then tries again. */
   public void askSingly() {
-    asksSingly = true;
+    singlyBegins = true;
+  }
+
+  private boolean asksSingly(long nowNanoTime) {
+    if (singlyBegins) {
+      singlyUntil = Optional.of(nowNanoTime + SINGLY.toNanos());
+      singlyBegins = false;
+    }
+    return singlyUntil.filter(until -> until - nowNanoTime > 0).isPresent();
   }
 
   /** Never asks for a target again. */

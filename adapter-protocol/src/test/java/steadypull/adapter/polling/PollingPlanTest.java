@@ -78,6 +78,21 @@ class PollingPlanTest {
         .isEqualTo(new PollRequest.CurrentData(List.of(0x0D)));
   }
 
+  /** A line damaged on the way looks like a control unit that cannot share, but it passes. */
+  @Test
+  void sharingIsTriedAgainAfterHalfAMinute() {
+    PollingPlan plan = plan(Pacing.polite(6), true, 0x0C, 0x0D);
+    plan.askSingly();
+    plan.next(now);
+    plan.next(now + 50 * MILLISECOND);
+
+    assertThat(plan.next(now + 29_950 * MILLISECOND))
+        .isEqualTo(new PollRequest.CurrentData(List.of(0x0C)));
+    plan.next(now + 29_990 * MILLISECOND);
+    assertThat(plan.next(now + 31_000 * MILLISECOND))
+        .isEqualTo(new PollRequest.CurrentData(List.of(0x0D, 0x0C)));
+  }
+
   @Test
   void politePaceNeverExceedsTwentyRequestsASecond() {
     PollingPlan plan = new PollingPlan(Pacing.polite(1));
