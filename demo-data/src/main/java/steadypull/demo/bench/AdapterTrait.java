@@ -2,6 +2,7 @@ package steadypull.demo.bench;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** How an adapter differs from one that does everything. */
 enum AdapterTrait {
@@ -62,6 +63,7 @@ enum AdapterTrait {
         return each;
       }
     }
-    throw new IllegalArgumentException("unknown adapter trait " + word);
+    throw new IllegalArgumentException(
+        NearMatch.notFound("trait", word, Stream.of(values()).map(AdapterTrait::word).toList()));
   }
 }

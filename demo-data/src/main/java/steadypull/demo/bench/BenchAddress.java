@@ -5,7 +5,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import steadypull.adapter.link.LinkException;
@@ -21,6 +20,8 @@ import steadypull.demo.road.Scenarios;
  *   <li>{@code protocol=6}: the vehicle's bus, 1 to 9 as in {@link BusProtocol};
  *   <li>{@code diagnostics=uds}: a vehicle that answers ISO 14229 service 22 only;
  *   <li>{@code latency=8}: milliseconds that control units take to answer;
+ *   <li>{@code traffic=200}: frames a second that control units send each other, which a serial CAN
+ *       adapter shows;
  *   <li>{@code codes=P0299@120,P0420} and {@code pending=P0217@60}: trouble codes and when they are
  *       noticed, in seconds on the bench's clock;
  *   <li>{@code adapter=no-counts,slow}: what the adapter lacks, as in {@link AdapterTrait}, or
@@ -33,8 +34,9 @@ import steadypull.demo.road.Scenarios;
 final class BenchAddress {
   private static final String FORM =
       "Write demo:SCENARIO, then if wanted ?speed=20 or speed=max, seed=1, start=SECONDS,"
-          + " protocol=1..9, diagnostics=uds, latency=MILLISECONDS, codes=CODE@SECONDS,"
-          + " pending=CODE@SECONDS, adapter=TRAIT, baud=RATE, fault=KIND@FROM-UNTIL, joined by &";
+          + " protocol=1..9, diagnostics=uds, latency=MILLISECONDS, traffic=FRAMES,"
+          + " codes=CODE@SECONDS, pending=CODE@SECONDS, adapter=TRAIT, baud=RATE,"
+          + " fault=KIND@FROM-UNTIL, joined by &";
 
   private final String address;
   private OptionalDouble speed = OptionalDouble.of(1);
@@ -43,6 +45,7 @@ final class BenchAddress {
   private BusProtocol protocol = BusProtocol.CAN_11_500;
   private boolean isUds;
   private OptionalDouble latencyMillis = OptionalDouble.empty();
+  private int framesPerSecond;
   private final List<StoredCode> codes = new ArrayList<>();
   private final Set<AdapterTrait> traits = EnumSet.noneOf(AdapterTrait.class);
   private int baud = AdapterTraits.USUAL.baud();
@@ -77,7 +80,7 @@ final class BenchAddress {
           speed,
           seed,
           start,
-          new VehicleTraits(protocol, isUds, latencyMillis, codes),
+          new VehicleTraits(protocol, isUds, latencyMillis, codes, framesPerSecond),
           new AdapterTraits(traits, baud),
           new FaultPlan(faults));
     } catch (IllegalArgumentException outside) {
@@ -93,14 +96,7 @@ final class BenchAddress {
     }
     List<String> names = Scenarios.all().stream().map(Scenario::name).toList();
     throw new LinkException(
-        address,
-        "open",
-        "there is no scenario named \"" + name + "\"",
-        NearMatch.of(name, names).map(near -> "Did you mean " + near + "? ").orElse("")
-            + "The scenarios are "
-            + names.stream().collect(Collectors.joining(", "))
-            + ".",
-        null);
+        address, "open", NearMatch.notFound("scenario", name, names), FORM + ".", null);
   }
 
   private void take(String setting) throws LinkException {
@@ -119,6 +115,7 @@ final class BenchAddress {
         case "protocol" -> protocol = BusProtocol.of(value);
         case "diagnostics" -> isUds = isUds(value);
         case "latency" -> latencyMillis = OptionalDouble.of(Double.parseDouble(value));
+        case "traffic" -> framesPerSecond = Integer.parseInt(value);
         case "codes" -> parts(value).map(code -> StoredCode.parse(code, true)).forEach(codes::add);
         case "pending" ->
             parts(value).map(code -> StoredCode.parse(code, false)).forEach(codes::add);
@@ -128,7 +125,8 @@ final class BenchAddress {
         default -> throw malformed("the setting \"" + key + "\" is unknown", null);
       }
     } catch (IllegalArgumentException notUnderstood) {
-      throw malformed("\"" + setting + "\" is not understood", notUnderstood);
+      throw malformed(
+          "\"" + setting + "\" is not understood: " + notUnderstood.getMessage(), notUnderstood);
     }
   }
 

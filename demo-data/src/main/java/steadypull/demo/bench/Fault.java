@@ -1,6 +1,7 @@
 package steadypull.demo.bench;
 
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * Something that goes wrong on purpose during a span of the bench's time.
@@ -105,6 +106,7 @@ record Fault(Kind kind, double fromSeconds, double untilSeconds) {
         return new Fault(kind, from, until);
       }
     }
-    throw new IllegalArgumentException("unknown fault " + word);
+    throw new IllegalArgumentException(
+        NearMatch.notFound("fault", word, Stream.of(Kind.values()).map(Kind::word).toList()));
   }
 }

@@ -15,6 +15,17 @@ final class NearMatch {
         .filter(word -> distance(written, word) * 3 <= Math.max(3, word.length()));
   }
 
+  /** Says that something is not there, what was probably meant, and what there is. */
+  static String notFound(String kind, String written, List<String> words) {
+    return "there is no %s named \"%s\". %sThe %ss are %s"
+        .formatted(
+            kind,
+            written,
+            of(written, words).map(near -> "Did you mean " + near + "? ").orElse(""),
+            kind,
+            String.join(", ", words));
+  }
+
   /** Insertions, deletions and replacements between two words (Levenshtein 1966, from memory). */
   private static int distance(String one, String other) {
     int[] row = new int[other.length() + 1];

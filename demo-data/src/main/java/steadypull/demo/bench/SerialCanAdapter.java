@@ -17,6 +17,7 @@ final class SerialCanAdapter implements BenchAdapter {
   private static final String REFUSED = "\u0007";
   private static final long COMMAND_NANOS = 300_000;
   private static final int FRAME_BITS = 150;
+  private static final int MOST_WAITING = 2048; // characters for the serial line
   private static final double NANOS = 1e9;
 
   private final BenchSettings settings;
@@ -26,6 +27,7 @@ final class SerialCanAdapter implements BenchAdapter {
   private final StringBuilder line = new StringBuilder();
   private final PriorityQueue<CanFrame> coming =
       new PriorityQueue<>(Comparator.comparingLong(CanFrame::nanos));
+  private final Chatter chatter;
   private SerialCanChannel channel = new SerialCanChannel();
 
   SerialCanAdapter(BenchSettings settings) {
@@ -33,6 +35,7 @@ final class SerialCanAdapter implements BenchAdapter {
     bus = new VehicleBus(settings);
     outlet = new Outlet(settings.adapter().characterNanos());
     events = new UnaskedEvents(settings.faults());
+    chatter = new Chatter(settings.vehicle());
   }
 
   @Override
@@ -57,7 +60,9 @@ final class SerialCanAdapter implements BenchAdapter {
   public OptionalLong nextNanos() {
     CanFrame next = coming.peek();
     OptionalLong frame = next == null ? OptionalLong.empty() : OptionalLong.of(next.nanos());
-    return Moments.earlier(outlet.nextNanos(), Moments.earlier(frame, events.nextNanos()));
+    OptionalLong heard =
+        isHearing() ? Moments.earlier(frame, chatter.nextNanos()) : OptionalLong.empty();
+    return Moments.earlier(outlet.nextNanos(), Moments.earlier(heard, events.nextNanos()));
   }
 
   /** Lets frames arrive and power fail up to a moment. */
@@ -65,9 +70,18 @@ final class SerialCanAdapter implements BenchAdapter {
     for (Optional<Fault> due = events.take(nanos); due.isPresent(); due = events.take(nanos)) {
       suffer(due.get());
     }
+    if (isHearing() && bus.isAwake(nanos)) {
+      coming.addAll(chatter.until(nanos));
+    } else {
+      chatter.skip(nanos);
+    }
     while (!coming.isEmpty() && coming.peek().nanos() <= nanos) {
       arrive(coming.remove());
     }
+  }
+
+  private boolean isHearing() {
+    return channel.isOpen() && channel.bitsPerSecond() == bus.protocol().bitsPerSecond();
   }
 
   /** Without power everything is forgotten, and nothing tells so. */
@@ -87,7 +101,8 @@ final class SerialCanAdapter implements BenchAdapter {
     if (!channel.isOpen()) {
       return;
     }
-    if (settings.has(Fault.Kind.BUFFER_FULL, frame.nanos() / NANOS)) {
+    boolean isFull = outlet.backlog(frame.nanos()) > MOST_WAITING;
+    if (isFull || settings.has(Fault.Kind.BUFFER_FULL, frame.nanos() / NANOS)) {
       channel.lost();
     } else {
       String text = SerialCanLine.of(frame, bus.protocol().isLong());

@@ -110,8 +110,9 @@ class AdapterTraitsTest {
 
   @Test
   void unknownTraitIsNamed() {
-    assertThatThrownBy(() -> new BenchTalk(WARM + "&adapter=golden"))
-        .hasMessageContaining("adapter=golden")
+    assertThatThrownBy(() -> new BenchTalk(WARM + "&adapter=no-count"))
+        .hasMessageContaining("adapter=no-count")
+        .hasMessageContaining("Did you mean no-counts?")
         .hasMessageContaining("Write demo:SCENARIO");
   }
 }

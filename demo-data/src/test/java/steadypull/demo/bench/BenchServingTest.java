@@ -29,6 +29,23 @@ class BenchServingTest {
     }
   }
 
+  /** Settings of vehicle and adapter reach a served bench as they reach one in memory. */
+  @Test
+  void servedBenchPlaysWhatItsAddressSays() throws Exception {
+    try (BenchServer older = BenchServer.serve(ADDRESS + "&protocol=5&adapter=no-voltage", 0)) {
+      assertThat(overTcp(older, "ATRV")).endsWith("?\r\r>");
+      assertThat(overTcp(older, "ATTP5")).endsWith("OK\r\r>");
+      assertThat(overTcp(older, "010D")).contains("BUS INIT: OK\r", "41 0D");
+    }
+    try (BenchServer serial = BenchServer.serve(ADDRESS + "&adapter=serial-can&traffic=50", 0);
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), serial.port())) {
+      socket.setSoTimeout(10_000);
+      socket.getOutputStream().write("S6\rO\r".getBytes(StandardCharsets.US_ASCII));
+      assertThat(new String(socket.getInputStream().readNBytes(30), StandardCharsets.US_ASCII))
+          .startsWith("\r\rt0");
+    }
+  }
+
   @Test
   void takenPortIsRefusedWithItsNumber() throws Exception {
     try (BenchServer server = BenchServer.serve(ADDRESS, 0)) {

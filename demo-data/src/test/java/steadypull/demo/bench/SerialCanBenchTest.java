@@ -165,6 +165,30 @@ class SerialCanBenchTest {
   }
 
   @Test
+  void whatControlUnitsSayToEachOtherIsHeardToo() throws Exception {
+    BenchTalk talk = new BenchTalk(WARM + "&traffic=100");
+    say(talk, "S6");
+    say(talk, "O");
+    String heard = talk.hearAll(1);
+
+    assertThat(heard.split("\r", -1)).hasSizeBetween(100, 102);
+    assertThat(heard).contains("\rt0A08").doesNotContain("t7E8");
+    assertThat(say(talk, "t7DF8020163" + "0000000000")).contains("z\r", "t7E8804416302E4AAAAAA\r");
+  }
+
+  /** At 115200 baud a line of 22 characters takes 1.9 ms: some 520 a second, of 2000. */
+  @Test
+  void moreThanTheLineCarriesIsLostAndTheStatusTellsSo() throws Exception {
+    BenchTalk talk = new BenchTalk(WARM + "&traffic=2000");
+    say(talk, "S6");
+    say(talk, "O");
+
+    assertThat(talk.hearAll(2).split("\r", -1)).hasSizeBetween(1000, 1060);
+    talk.say("F\r");
+    assertThat(talk.hearAll(0.3)).contains("F08\r");
+  }
+
+  @Test
   void serialCanStandsAlone() {
     assertThatThrownBy(() -> new BenchTalk(WARM + "&adapter=slow"))
         .hasMessageContaining("serial-can stands alone");
