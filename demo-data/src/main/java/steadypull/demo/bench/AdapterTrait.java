@@ -32,7 +32,10 @@ enum AdapterTrait {
   SMALL_BUFFER(""),
   /** Takes 40 ms longer over everything. */
   SLOW(""),
-  /** Goes to sleep after five minutes in which it heard nothing. */
+  /**
+   * Goes to sleep after five minutes in which it heard nothing; a byte wakes it, or the rising
+   * supply when the engine is started.
+   */
   SLEEPY(""),
   /** No AT dialogue: CAN frames as lines of text. */
   SERIAL_CAN("");

@@ -15,6 +15,7 @@ final class AtAdapter implements BenchAdapter {
   private static final String PROMPT = ">";
 
   private final BenchSettings settings;
+  private final VehicleBus bus;
   private final AtCommands commands;
   private final BusRequests requests;
   private final Outlet outlet;
@@ -25,11 +26,12 @@ final class AtAdapter implements BenchAdapter {
   private String lastLine = "";
   private long isBusyUntil;
   private boolean isResetting;
+  private boolean wasRunning;
 
   AtAdapter(BenchSettings settings) {
     this.settings = settings;
     AdapterTraits traits = settings.adapter();
-    VehicleBus bus = new VehicleBus(settings);
+    bus = new VehicleBus(settings);
     outlet = new Outlet(traits.characterNanos());
     boolean isEchoStuck = traits.has(AdapterTrait.ECHO) || settings.has(Fault.Kind.ECHO, 0);
     commands = new AtCommands(bus, traits, isEchoStuck);
@@ -42,11 +44,12 @@ final class AtAdapter implements BenchAdapter {
   @Override
   public void hear(byte character, long nanos) {
     live(nanos);
-    boolean wasAsleep = drowsiness.isAsleep();
+    if (drowsiness.isAsleep()) {
+      wake(nanos);
+      return;
+    }
     drowsiness.heard(nanos);
-    if (wasAsleep) {
-      restart(AtCommands.IDENTITY, nanos + WARM_START_NANOS);
-    } else if (character != 0 && nanos < isBusyUntil) {
+    if (character != 0 && nanos < isBusyUntil) {
       stop(nanos);
     } else if (character == '\r') {
       execute(nanos);
@@ -77,6 +80,17 @@ final class AtAdapter implements BenchAdapter {
       warn(stage.get().text(), nanos);
       stage = drowsiness.take(nanos);
     }
+    boolean isRunning = bus.isRunning(nanos);
+    if (isRunning && !wasRunning && drowsiness.isAsleep()) {
+      wake(nanos);
+    }
+    wasRunning = isRunning;
+  }
+
+  /** A byte or the rising supply wakes; the settings are lost. */
+  private void wake(long nanos) {
+    drowsiness.heard(nanos);
+    restart(AtCommands.IDENTITY, nanos + WARM_START_NANOS);
   }
 
   private void suffer(Fault fault, long nanos) {

@@ -1,8 +1,9 @@
 package steadypull.demo.bench;
 
 import java.util.List;
-import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * The trouble codes of one control unit and what it remembers of the moment at which the first was
@@ -14,7 +15,7 @@ final class TroubleMemory {
   private static final byte[] NO_CODE = {0, 0};
 
   private final List<StoredCode> codes;
-  private Map<Integer, byte[]> frozen = Map.of();
+  private final NavigableMap<Integer, byte[]> frozen = new TreeMap<>();
 
   TroubleMemory(List<StoredCode> codes) {
     this.codes = List.copyOf(codes);
@@ -40,12 +41,17 @@ final class TroubleMemory {
 
   /** Remembers the present moment as that of a code. */
   void freeze(StoredCode code, Parameters parameters) {
-    frozen = parameters.snapshot();
+    frozen.putAll(parameters.snapshot());
     frozen.put(FREEZING_CODE, code.bytes());
   }
 
-  /** Data of a parameter at the remembered moment; empty if there is none. */
+  /** Data of a parameter at the remembered moment, or the map of these; empty if there is none. */
   byte[] frozen(int parameter) {
+    if (parameter % 0x20 == 0) {
+      return frozen.tailMap(parameter, false).isEmpty()
+          ? new byte[0]
+          : Parameters.map(frozen.navigableKeySet(), parameter);
+    }
     byte[] otherwise = parameter == FREEZING_CODE ? NO_CODE : new byte[0];
     return frozen.getOrDefault(parameter, otherwise).clone();
   }

@@ -9,7 +9,10 @@ import steadypull.adapter.ReaderListener;
 import steadypull.adapter.ReaderSettings;
 import steadypull.adapter.Reading;
 import steadypull.adapter.VehicleReader;
+import steadypull.adapter.diagnostic.ControlUnitIdentity;
 import steadypull.adapter.diagnostic.DefinedSignal;
+import steadypull.adapter.diagnostic.FreezeFrame;
+import steadypull.adapter.diagnostic.TroubleCodeReport;
 import steadypull.adapter.link.LinkSource;
 
 /** Everything that a reader told, until a time or a reading ends it. */
@@ -26,6 +29,9 @@ final class ReaderLog implements ReaderListener {
 
   final List<Reading> readings = new ArrayList<>();
   final List<LinkState> states = new ArrayList<>();
+  final List<TroubleCodeReport> codes = new ArrayList<>();
+  final List<FreezeFrame> freezeFrames = new ArrayList<>();
+  final List<ControlUnitIdentity> identities = new ArrayList<>();
   private final List<Long> signs = new ArrayList<>();
   private final Optional<String> lastKey;
   double untilSeconds = Double.POSITIVE_INFINITY;
@@ -77,6 +83,21 @@ final class ReaderLog implements ReaderListener {
       signs.add(nanoTime);
     }
     endAt(nanoTime);
+  }
+
+  @Override
+  public void troubleCodes(TroubleCodeReport report, long nanoTime) {
+    codes.add(report);
+  }
+
+  @Override
+  public void freezeFrame(FreezeFrame frame, long nanoTime) {
+    freezeFrames.add(frame);
+  }
+
+  @Override
+  public void identified(ControlUnitIdentity identity, long nanoTime) {
+    identities.add(identity);
   }
 
   private void endAt(long nanoTime) {
