@@ -4,6 +4,9 @@ import java.io.PrintWriter;
 import steadypull.advice.AdviceEvent;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.PipelineOutput;
+import steadypull.drive.ReceiverNews;
+import steadypull.store.TripEntry;
+import steadypull.thermal.Forecast;
 
 /**
  * Prints the id of each trip that a switched-off engine ends while the drive goes on. Everything is
@@ -21,13 +24,33 @@ final class EndedTrips implements PipelineOutput {
   }
 
   @Override
+  public void entry(TripEntry entry) {
+    next.entry(entry);
+  }
+
+  @Override
   public void advice(AdviceEvent event) {
     next.advice(event);
   }
 
   @Override
+  public void receiver(ReceiverNews news) {
+    next.receiver(news);
+  }
+
+  @Override
+  public void forecast(Forecast forecast) {
+    next.forecast(forecast);
+  }
+
+  @Override
   public void second(DriveSnapshot snapshot) {
     next.second(snapshot);
+  }
+
+  @Override
+  public void answered(DriveSnapshot snapshot) {
+    next.answered(snapshot);
   }
 
   @Override
