@@ -45,6 +45,7 @@ final class AdapterPort implements AutoCloseable {
   private final byte[] came = new byte[Link.MOST_AT_ONCE];
   private long lastTextNanoTime;
   private long lastRequestNanoTime;
+  private long gapAfterReplyNanos;
   private boolean promptWasHeard;
   private Optional<SerialCanChannel> serialCan = Optional.empty();
 
@@ -68,6 +69,11 @@ final class AdapterPort implements AutoCloseable {
 
   String address() {
     return gate.address();
+  }
+
+  /** From now on leaves at least this gap between an answer and the next request to the vehicle. */
+  void leaveAfterAnswers(Duration gap) {
+    gapAfterReplyNanos = gap.toNanos();
   }
 
   /** When the last byte that belongs to a text arrived; the prompt is none. */
@@ -140,7 +146,9 @@ final class AdapterPort implements AutoCloseable {
 
   private void keepGap() {
     try {
-      long left = lastRequestNanoTime + leastGap.toNanos() - clock.nanoTime();
+      long due =
+          Math.max(lastRequestNanoTime + leastGap.toNanos(), lastTextNanoTime + gapAfterReplyNanos);
+      long left = due - clock.nanoTime();
       if (left > 0) {
         clock.pause(Duration.ofNanos(left));
       }

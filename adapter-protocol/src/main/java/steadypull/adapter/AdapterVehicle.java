@@ -111,6 +111,7 @@ final class AdapterVehicle implements VehiclePort {
         MessageFormat.ofProtocol(protocolNumber)
             .orElseGet(() -> MessageFormat.ofLine(data.lines().getFirst()));
     protocol = text(WorkingMode.PROTOCOL_TEXT);
+    port.leaveAfterAnswers(format.gapAfterAnswers());
     return isBare && format.isCan() ? narrowed(reply, question) : taken(reply);
   }
 

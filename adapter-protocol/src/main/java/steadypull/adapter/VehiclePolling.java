@@ -74,13 +74,20 @@ final class VehiclePolling {
     }
     for (int number : learning.parameters()) {
       boolean packs = learning.isLengthKnown(number);
-      plan.add(new PollTarget.Parameter(number), learning.urgency(number), packs, clock.nanoTime());
+      plan.add(new PollTarget.Parameter(number), urgency(number), packs, clock.nanoTime());
     }
     for (PollTarget.Identifier target : learning.identifiers()) {
       plan.add(target, Urgency.MEDIUM, false, clock.nanoTime());
       trouble = trouble.isPresent() || isKnown ? trouble : askIdentifier(target);
     }
     return trouble.isPresent() || isKnown ? trouble : askOneByOne(learning.parameters());
+  }
+
+  /** Where a session must be kept alive, the most urgent parameter is never a slow one. */
+  private Urgency urgency(int number) {
+    Urgency usual = learning.urgency(number);
+    boolean keepsAlive = port.format().hasSessions() && number == learning.parameters().getFirst();
+    return keepsAlive && usual == Urgency.SLOW ? Urgency.MEDIUM : usual;
   }
 
   private Optional<Trouble> askOneByOne(List<Integer> numbers) throws LinkException {

@@ -2,6 +2,7 @@ package steadypull.adapter;
 
 import java.time.Duration;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import steadypull.adapter.diagnostic.DefinedSignal;
 import steadypull.adapter.dialogue.WorkingMode;
 import steadypull.adapter.link.LinkException;
@@ -23,6 +24,8 @@ public final class VehicleReader implements Runnable, AutoCloseable {
   private final ReconnectLadder ladder = new ReconnectLadder();
   private Optional<VehicleKnowledge> vehicle = Optional.empty();
   private int openingsWithoutAdapter;
+  private final Object openingGuard = new Object();
+  private @Nullable Thread opener;
 
   /**
    * Makes a reader; nothing is opened yet.
@@ -69,8 +72,7 @@ public final class VehicleReader implements Runnable, AutoCloseable {
   }
 
   private Conversation.Ending openOnce() {
-    try (AdapterPort port =
-        AdapterPort.open(source, life, VehiclePolling.pacing(settings, 1).leastGap())) {
+    try (AdapterPort port = openPort()) {
       Conversation conversation =
           new Conversation(port, life, source.clock(), settings, listener, ladder, vehicle);
       try {
@@ -85,15 +87,37 @@ public final class VehicleReader implements Runnable, AutoCloseable {
     }
   }
 
+  /** Opening may block for long; closing the reader ends it where the system allows. */
+  private AdapterPort openPort() throws LinkException {
+    synchronized (openingGuard) {
+      opener = life.goesOn() ? Thread.currentThread() : null;
+    }
+    try {
+      return AdapterPort.open(source, life, VehiclePolling.pacing(settings, 1).leastGap());
+    } finally {
+      synchronized (openingGuard) {
+        opener = null;
+      }
+    }
+  }
+
   private void waitAfter(String reason) {
     int seconds = ladder.nextBackOffSeconds();
     life.announce(new LinkState.Lost(reason, seconds));
     life.pause(Duration.ofSeconds(seconds));
   }
 
-  /** Ends {@link #run} soon and from any thread; returns at once. Closing twice is harmless. */
+  /**
+   * Ends {@link #run} soon and from any thread; returns at once. Closing twice is harmless. Where
+   * the port is being opened, the thread that runs the reader is interrupted.
+   */
   @Override
   public void close() {
     life.stop();
+    synchronized (openingGuard) {
+      if (opener != null) {
+        opener.interrupt();
+      }
+    }
   }
 }

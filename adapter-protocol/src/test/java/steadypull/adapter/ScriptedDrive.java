@@ -18,26 +18,38 @@ final class ScriptedDrive {
           "01.04", "01.05", "01.0B", "01.0C", "01.0D", "01.0F", "01.49", "01.61", "01.62", "01.33",
           "01.46", "01.67.1", "01.67.2", "01.77.1", "01.77.2", "01.77.3", "01.5E");
 
-  final ScriptedVehicle vehicle =
-      new ScriptedVehicle()
-          .parameter("7E8", 0x04, "7F")
-          .parameter("7E8", 0x05, "82")
-          .parameter("7E8", 0x0B, "C8")
-          .parameter("7E8", 0x0C, "1F40")
-          .parameter("7E8", 0x0D, "50")
-          .parameter("7E8", 0x0F, "4B")
-          .parameter("7E8", 0x33, "55")
-          .parameter("7E8", 0x46, "4B")
-          .parameter("7E8", 0x61, "B4")
-          .parameter("7E8", 0x67, "03806E")
-          .parameter("7E8", 0x77, "037A5C0000")
-          .parameter("7E9", 0x0C, "0000")
-          .parameter("7E9", 0x0D, "51");
-  final ScriptedAdapter adapter = new ScriptedAdapter(vehicle);
+  final ScriptedVehicle vehicle;
+  final ScriptedAdapter adapter;
   final Recording recording = new Recording();
   Set<String> wanted = USUAL;
   Set<String> seldom = Set.of();
   List<DefinedSignal> defined = List.of(FLUID);
+
+  ScriptedDrive() {
+    this(usualVehicle());
+  }
+
+  ScriptedDrive(ScriptedVehicle vehicle) {
+    this.vehicle = vehicle;
+    this.adapter = new ScriptedAdapter(vehicle);
+  }
+
+  private static ScriptedVehicle usualVehicle() {
+    return new ScriptedVehicle()
+        .parameter("7E8", 0x04, "7F")
+        .parameter("7E8", 0x05, "82")
+        .parameter("7E8", 0x0B, "C8")
+        .parameter("7E8", 0x0C, "1F40")
+        .parameter("7E8", 0x0D, "50")
+        .parameter("7E8", 0x0F, "4B")
+        .parameter("7E8", 0x33, "55")
+        .parameter("7E8", 0x46, "4B")
+        .parameter("7E8", 0x61, "B4")
+        .parameter("7E8", 0x67, "03806E")
+        .parameter("7E8", 0x77, "037A5C0000")
+        .parameter("7E9", 0x0C, "0000")
+        .parameter("7E9", 0x0D, "51");
+  }
 
   ReaderSettings settings(Pace pace) {
     return new ReaderSettings(wanted, seldom, defined, pace);

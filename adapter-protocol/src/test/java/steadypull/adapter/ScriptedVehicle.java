@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  * Control units that answer requests with CAN frames, as an adapter prints them with headers on and
  * blanks off: filler bytes included. Written from the reference examples, not from the reader.
  */
-final class ScriptedVehicle {
+class ScriptedVehicle {
   /** Data of service 01 parameters by control unit, hex. */
   final Map<String, Map<Integer, String>> units = new TreeMap<>();
 
@@ -121,7 +121,7 @@ final class ScriptedVehicle {
         .toList();
   }
 
-  private static String map(Map<Integer, String> data, int base) {
+  static String map(Map<Integer, String> data, int base) {
     long bits = 0;
     for (int number : data.keySet()) {
       if (number > base && number <= base + 0x20) {

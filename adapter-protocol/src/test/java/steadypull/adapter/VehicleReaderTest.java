@@ -4,14 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import steadypull.adapter.ReaderSettings.Pace;
 import steadypull.adapter.diagnostic.DefinedSignal;
+import steadypull.adapter.link.Link;
+import steadypull.adapter.link.LinkClock;
+import steadypull.adapter.link.LinkException;
+import steadypull.adapter.link.LinkSource;
 
 /** Stories of whole drives in scripted time. */
 class VehicleReaderTest {
@@ -353,5 +359,39 @@ class VehicleReaderTest {
     assertThat(recording.of("01.0B"))
         .isNotEmpty()
         .allSatisfy(r -> assertThat(r.value()).isCloseTo(251.0, within(0.05)));
+  }
+
+  // A radio link may take its time to say that nobody is there.
+  @Test
+  void closingEndsAnOpeningThatBlocks() throws InterruptedException {
+    CountDownLatch isOpening = new CountDownLatch(1);
+    LinkSource blocking = new BlockingSource(adapter.clock, isOpening, new CountDownLatch(1));
+    VehicleReader reader = new VehicleReader(blocking, drive.settings(Pace.POLITE), recording);
+    Thread port = Thread.ofPlatform().daemon().start(reader);
+
+    isOpening.await();
+    reader.close();
+
+    assertThat(port.join(Duration.ofSeconds(60))).isTrue();
+    assertThat(recording.story()).containsExactly("Opening", "Closed");
+  }
+
+  private record BlockingSource(LinkClock clock, CountDownLatch isOpening, CountDownLatch never)
+      implements LinkSource {
+    @Override
+    public String address() {
+      return "blocking:port";
+    }
+
+    @Override
+    public Link open() throws LinkException {
+      isOpening.countDown();
+      try {
+        never.await();
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+      throw new LinkException(address(), "open", "it was interrupted", "Try again.", null);
+    }
   }
 }

@@ -8,21 +8,27 @@ import java.util.ResourceBundle;
  * too, and a test holds both together.
  */
 enum ConnectionStep {
-  PORT,
-  ANSWER,
-  ADAPTER,
-  SENDERS,
-  SUPPLY,
-  BUS,
-  UNITS,
-  IDENTITY;
+  PORT(1),
+  ANSWER(2),
+  ADAPTER(3),
+  SENDERS(4),
+  SUPPLY(5),
+  BUS(6),
+  UNITS(7),
+  IDENTITY(8);
 
   private static final ResourceBundle WORDS =
       ResourceBundle.getBundle("steadypull.drive.ConnectionSteps", Locale.ROOT);
 
+  private final int number;
+
+  ConnectionStep(int number) {
+    this.number = number;
+  }
+
   /** Its place in the order, from 1. */
   int number() {
-    return ordinal() + 1;
+    return number;
   }
 
   /** What holds when the step is taken. */

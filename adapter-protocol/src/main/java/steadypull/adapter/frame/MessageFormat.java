@@ -1,5 +1,6 @@
 package steadypull.adapter.frame;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +26,19 @@ public enum MessageFormat {
   /** Whether one request may ask for several parameters. */
   public boolean isCan() {
     return isCan;
+  }
+
+  /** Whether a session is opened first, and lost after 5 s without a request (P3max). */
+  public boolean hasSessions() {
+    return switch (this) {
+      case ISO_9141, ISO_14230 -> true;
+      case CAN_11_BIT, CAN_29_BIT, J1850 -> false;
+    };
+  }
+
+  /** Least span between an answer and the next request (P3min of ISO 9141-2, ISO 14230-2). */
+  public Duration gapAfterAnswers() {
+    return hasSessions() ? Duration.ofMillis(55) : Duration.ZERO;
   }
 
   /**
