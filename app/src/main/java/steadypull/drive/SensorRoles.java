@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
@@ -24,6 +25,9 @@ final class SensorRoles {
   private final Map<String, List<Channel>> channelsBySignal = new LinkedHashMap<>();
   private final Map<Channel, List<String>> signalsByChannel = new LinkedHashMap<>();
 
+  /** Signals that the vehicle's own roles have put somewhere. */
+  private final Set<String> placed;
+
   private final Map<String, UnitConversion> conversions = new HashMap<>();
 
   SensorRoles(Vehicle vehicle) {
@@ -35,18 +39,19 @@ final class SensorRoles {
     for (SignalSource source : vehicle.sources()) {
       Channels.find(source.channelId()).ifPresent(channel -> feed(channel, source.signalKey()));
     }
-    feed(Channels.ENGINE_COOLANT_TEMP, "01.05", "01.67.1");
+    placed = Set.copyOf(channelsBySignal.keySet());
+    feedPlace(Channels.ENGINE_COOLANT_TEMP, "01.05", "01.67.1");
     if (vehicle.layout() == CoolingLayout.WATER_TO_AIR) {
-      feed(Channels.CHARGE_COOLANT_TEMP, "01.67.2");
+      feedPlace(Channels.CHARGE_COOLANT_TEMP, "01.67.2");
     }
-    feed(Channels.CHARGE_AIR_TEMP_IN, "01.75.2");
-    feed(Channels.CHARGE_AIR_TEMP_OUT, "01.77.1");
+    feedPlace(Channels.CHARGE_AIR_TEMP_IN, "01.75.2");
+    feedPlace(Channels.CHARGE_AIR_TEMP_OUT, "01.77.1");
     feed(Channels.INTAKE_AIR_TEMP, "01.0F", "01.68.1");
     feed(Channels.AMBIENT_AIR_TEMP, "01.46");
     feed(Channels.ENGINE_OIL_TEMP, "01.5C");
-    feed(Channels.EXHAUST_TEMP_BEFORE_TURBINE, "01.75.3");
-    feed(Channels.EXHAUST_TEMP_AFTER_TURBINE, "01.75.4");
-    feed(Channels.EXHAUST_GAS_TEMP, "01.78.1");
+    feedPlace(Channels.EXHAUST_TEMP_BEFORE_TURBINE, "01.75.3");
+    feedPlace(Channels.EXHAUST_TEMP_AFTER_TURBINE, "01.75.4");
+    feedPlace(Channels.EXHAUST_GAS_TEMP, "01.78.1");
     feed(Channels.FILTER_REGENERATION, "01.8B.1");
     feed(Channels.BAROMETRIC_PRESSURE, "01.33");
     feed(Channels.MANIFOLD_PRESSURE, "01.87.1", "01.0B");
@@ -81,6 +86,11 @@ final class SensorRoles {
     for (String key : keys) {
       channelsBySignal.computeIfAbsent(key, each -> new ArrayList<>()).add(channel);
     }
+  }
+
+  /** A sensor that is known to sit in one place does not feed another that it only usually has. */
+  private void feedPlace(Channel channel, String... keys) {
+    feed(channel, Stream.of(keys).filter(key -> !placed.contains(key)).toArray(String[]::new));
   }
 
   /** Channels that a signal may feed; empty if none wants it. */

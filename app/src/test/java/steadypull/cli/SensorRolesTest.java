@@ -27,7 +27,12 @@ class SensorRolesTest {
   void aDriveWithBoostShowsPlacesThatAreConfirmedOnlyWhenSomebodySaysSo() {
     Desk desk = desk();
     desk.type("vehicle", "My rig", "--layout", "water-to-air");
-    assertThat(desk.type("record", "--port", DRIVE, "--vehicle", "My rig").status()).isZero();
+    Desk.Answer recorded = desk.type("record", "--port", DRIVE, "--vehicle", "My rig");
+    assertThat(recorded.status()).isZero();
+    assertThat(recorded.err())
+        .as("told once")
+        .containsOnlyOnce("where these sensors sit is assumed: ")
+        .containsPattern("is assumed: .*charge_air_temp_out");
 
     Desk.Answer proposed = desk.type("vehicle", "My rig", "--propose-roles");
     assertThat(proposed.status()).isZero();
@@ -44,6 +49,8 @@ class SensorRolesTest {
     assertThat(confirmed.out())
         .containsPattern("sensor charge_air_temp_in +01\\.75\\.2")
         .containsPattern("sensor exhaust_temp_after_turbine +01\\.78\\.2");
+    assertThat(desk.type("record", "--port", DRIVE, "--vehicle", "My rig").err())
+        .doesNotContain("assumed");
     assertThat(desk.type("vehicle", "My rig", "--propose-roles").out())
         .contains("(01.75.2), clear, confirmed")
         .doesNotContain("Confirm all");

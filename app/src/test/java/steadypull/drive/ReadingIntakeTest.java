@@ -69,6 +69,32 @@ class ReadingIntakeTest {
     assertThat(intake.samples(reading("7E8", "01.77.1", 75, 2))).isEmpty();
   }
 
+  /** Else the air before the cooler would be shown, and warned of, as the air behind it. */
+  @Test
+  void aSensorConfirmedInOnePlaceNoLongerFeedsAnother() {
+    Vehicle vehicle =
+        WATER.withSources(
+            List.of(
+                new SignalSource("charge_air_temp_in", "01.77.1"),
+                new SignalSource("charge_coolant_temp", "01.67.1"),
+                new SignalSource("exhaust_temp_before_turbine", "01.78.1")));
+    ReadingIntake intake = intake(vehicle);
+
+    assertThat(channels(intake, "01.77.1")).containsExactly(Channels.CHARGE_AIR_TEMP_IN);
+    assertThat(channels(intake, "01.67.1")).containsExactly(Channels.CHARGE_COOLANT_TEMP);
+    assertThat(channels(intake, "01.78.1")).containsExactly(Channels.EXHAUST_TEMP_BEFORE_TURBINE);
+    assertThat(channels(intake, "01.05")).containsExactly(Channels.ENGINE_COOLANT_TEMP);
+  }
+
+  @Test
+  void theFirstExhaustSensorHasAnUnknownPlaceUntilSomebodyConfirmsOne() {
+    assertThat(channels(intake(WATER), "01.78.1")).containsExactly(Channels.EXHAUST_GAS_TEMP);
+  }
+
+  private static List<Channel> channels(ReadingIntake intake, String key) {
+    return intake.samples(reading("7E8", key, 80, 1)).stream().map(Sample::channel).toList();
+  }
+
   @Test
   void aSignalOfTheVehiclesOwnFeedsItsChannel() {
     Vehicle vehicle =

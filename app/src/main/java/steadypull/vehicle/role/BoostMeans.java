@@ -15,15 +15,12 @@ record BoostMeans(
     double outsideCelsius,
     double manifoldKilopascals,
     double compressionKelvin) {
-  /** Beyond this the past counts half, so that a sensor that was moved is seen to be elsewhere. */
-  private static final double MOST_SECONDS = 3600;
-
   static BoostMeans none() {
     return new BoostMeans(0, 0, 0, 0, 0);
   }
 
   BoostMeans with(double reading, Moment moment) {
-    double before = seconds >= MOST_SECONDS ? seconds / 2 : seconds;
+    double before = seconds >= SensorRecord.MOST_SECONDS ? seconds / 2 : seconds;
     double share = 1 / (before + 1);
     return new BoostMeans(
         before + 1,

@@ -20,8 +20,6 @@ record BoostTrend(
     double products,
     double riseSquares,
     double quickSquares) {
-  private static final double MOST_SECONDS = 3600;
-
   /** Less spread of pressure than this does not tell a slope; kPa, estimated. */
   private static final double LEAST_SPREAD_KILOPASCALS = 10;
 
@@ -35,7 +33,7 @@ record BoostTrend(
    * @param fromSlowKelvin how far the reading is from the sensor's own slow mean
    */
   BoostTrend with(double reading, double fromSlowKelvin, Moment moment) {
-    if (seconds >= MOST_SECONDS) {
+    if (seconds >= SensorRecord.MOST_SECONDS) {
       return halved().with(reading, fromSlowKelvin, moment);
     }
     double count = seconds + 1;

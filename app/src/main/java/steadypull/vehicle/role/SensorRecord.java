@@ -20,6 +20,9 @@ record SensorRecord(
     BoostTrend trend,
     WaterGap gap,
     OptionalDouble soakKelvin) {
+  /** Beyond this the past counts half, so that a sensor that was moved is seen to be elsewhere. */
+  static final double MOST_SECONDS = 3600;
+
   /**
    * A sensor that moves less than this through all that the engine does stands still; estimated.
    */

@@ -26,9 +26,12 @@ public final class SensorWatch {
   private static final double MOVING_KILOMETRES_PER_HOUR = 20;
   private static final double SEA_LEVEL_KILOPASCALS = 101.325; // ISO 2533:1975
 
+  /** A vehicle that was not heard for so long may have rested; whether it has, its water tells. */
+  private static final long REST_SECONDS = 1800;
+
   private final Map<Channel, Sample> engine = new HashMap<>();
   private final Map<String, Watched> sensors = new HashMap<>();
-  private final RestCheck rest = new RestCheck();
+  private RestCheck rest = new RestCheck();
   private final SlowMean pressure = new SlowMean(PRESSURE_SECONDS);
   private long second = Long.MIN_VALUE;
 
@@ -62,6 +65,9 @@ public final class SensorWatch {
     long now = Math.floorDiv(timeMicros, SECOND_MICROS);
     if (now > second) {
       if (second != Long.MIN_VALUE) {
+        if (now - second > REST_SECONDS) {
+          rest = new RestCheck();
+        }
         look(now * SECOND_MICROS);
       }
       second = now;

@@ -7,14 +7,12 @@ package steadypull.vehicle.role;
  * @param kelvin mean distance, whichever is the hotter; 0 or more
  */
 record WaterGap(double seconds, double kelvin) {
-  private static final double MOST_SECONDS = 3600;
-
   static WaterGap none() {
     return new WaterGap(0, 0);
   }
 
   WaterGap with(double distanceKelvin) {
-    double before = seconds >= MOST_SECONDS ? seconds / 2 : seconds;
+    double before = seconds >= SensorRecord.MOST_SECONDS ? seconds / 2 : seconds;
     return new WaterGap(before + 1, kelvin + (distanceKelvin - kelvin) / (before + 1));
   }
 }

@@ -67,6 +67,32 @@ class SensorWatchTest {
     assertThat(soak("01.77.1")).isEmpty();
   }
 
+  /** The program may go on through the night; the vehicle rests all the same. */
+  @Test
+  void aNightBetweenTwoStartsIsARest() {
+    atStart(OUTSIDE + 70, Map.of());
+    for (int second = 30_000; second < 30_003; second++) {
+      hear(Channels.ENGINE_SPEED, second, 700);
+      hear(Channels.AMBIENT_AIR_TEMP, second, OUTSIDE);
+      watch.heard("01.05", second * 1_000_000L, OUTSIDE);
+      watch.heard("01.77.1", second * 1_000_000L, OUTSIDE + 15);
+    }
+
+    assertThat(soak("01.77.1")).contains(15.0);
+  }
+
+  /** Fuel for the filter, not load, heats the exhaust then. */
+  @Test
+  void whileTheFilterRegeneratesNothingCounts() {
+    hear(Channels.FILTER_REGENERATION, 0, 1);
+    drive(0, 60, 200);
+    assertThat(watch.evidence().sensors()).isEmpty();
+
+    hear(Channels.FILTER_REGENERATION, 60, 0);
+    drive(60, 120, 200);
+    assertThat(boostSeconds("01.77.1")).isGreaterThan(50);
+  }
+
   @Test
   void aDriveSeenInTwoHalvesTellsWhatTheWholeTells() {
     Drive drive = grade();
