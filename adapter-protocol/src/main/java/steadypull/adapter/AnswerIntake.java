@@ -1,17 +1,20 @@
 package steadypull.adapter;
 
 import java.time.Duration;
-import java.util.HashSet;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import steadypull.adapter.diagnostic.Answer;
 import steadypull.adapter.diagnostic.Answers;
+import steadypull.adapter.diagnostic.CurrentDataReader;
 import steadypull.adapter.diagnostic.DefinedSignal;
 import steadypull.adapter.diagnostic.NegativeCode;
 import steadypull.adapter.diagnostic.Parameter;
-import steadypull.adapter.diagnostic.SignalValue;
+import steadypull.adapter.diagnostic.Signal;
+import steadypull.adapter.diagnostic.SignalSink;
 import steadypull.adapter.frame.Message;
+import steadypull.adapter.frame.MessageBuffer;
+import steadypull.adapter.frame.OctetWindow;
 import steadypull.adapter.frame.Payload;
 import steadypull.adapter.polling.PollTarget;
 import steadypull.adapter.polling.PollingPlan;
@@ -19,17 +22,29 @@ import steadypull.adapter.polling.PollingPlan;
 /**
  * Turns the messages of a reply into readings and tells the plan what was answered, refused or
  * missed. For every parameter one control unit is believed; what others say to it is left aside.
- * Reader thread only.
+ * Allocates the readings and nothing else, once sensors and lengths were learnt. Reader thread
+ * only.
  */
 final class AnswerIntake {
   private static final Duration SOON = Duration.ofMillis(250);
   private static final Duration MUCH_LATER = Duration.ofSeconds(30);
   private static final int REFUSALS_BEFORE_DROPPING = 3;
+  private static final int PARAMETERS = 0x100;
+  private static final int NOTHING = -1;
 
   private final VehicleKnowledge vehicle;
   private final VehicleLearning learning;
   private final PollingPlan plan;
   private final ReaderListener listener;
+  private final CurrentDataReader answer = new CurrentDataReader();
+  private final OctetWindow message = new OctetWindow();
+  private final OctetWindow data = new OctetWindow();
+  private final SignalSink sink = this::hand;
+  private final String[] believed = new String[PARAMETERS];
+  private final @Nullable Parameter[] table = new @Nullable Parameter[PARAMETERS];
+  private final int[] sensorsSeen = new int[PARAMETERS];
+  private String sender = "";
+  private long arrivalNanoTime;
 
   AnswerIntake(
       VehicleKnowledge vehicle,
@@ -40,96 +55,130 @@ final class AnswerIntake {
     this.learning = learning;
     this.plan = plan;
     this.listener = listener;
+    Arrays.setAll(believed, number -> vehicle.unitFor(number).orElse(""));
+    Arrays.setAll(table, number -> VehicleLearning.parameter(number).orElse(null));
+    Arrays.fill(sensorsSeen, NOTHING);
   }
 
-  /** Takes the reply to a request for parameters; gives those that a control unit answered to. */
-  Set<Integer> takeParameters(List<Integer> asked, List<Message> messages, long nanoTime) {
-    Set<Integer> answered = new HashSet<>();
-    for (Message message : messages) {
-      vehicle
-          .findUnit(message.controlUnit())
-          .ifPresent(unit -> answered.addAll(takeMessage(asked, message, unit, nanoTime)));
-    }
-    for (int number : asked) {
-      if (!answered.contains(number)) {
-        plan.missed(new PollTarget.Parameter(number));
+  /**
+   * Takes the reply to a request for parameters.
+   *
+   * @param asked one to six numbers
+   * @return a bit for each of those, in their order from bit 0 on, that its control unit answered
+   *     or refused
+   */
+  int takeParameters(List<Integer> asked, MessageBuffer messages, long nanoTime) {
+    arrivalNanoTime = nanoTime;
+    int answered = 0;
+    for (int i = 0; i < messages.count(); i++) {
+      sender = messages.sender(i);
+      ControlUnit unit = vehicle.units().get(sender);
+      if (unit != null) {
+        messages.show(message, i);
+        answered |= takeMessage(asked, unit, messages, i);
       }
     }
+    missed(asked, answered);
     return answered;
   }
 
-  private Set<Integer> takeMessage(
-      List<Integer> asked, Message message, ControlUnit unit, long nanoTime) {
-    boolean isSingle = asked.size() == 1;
-    Answer answer =
-        isSingle
-            ? Answers.toOne(asked.getFirst(), message.payload())
-            : Answers.toSeveral(Set.copyOf(asked), unit.lengths(), message.payload());
-    return switch (answer) {
-      case Answer.CurrentData(Map<Integer, Payload> data) -> {
-        if (isSingle) {
-          data.forEach(unit::learn);
-        } else {
-          unit.fits();
-        }
-        yield takeData(data, message.controlUnit(), unit, nanoTime);
+  /** Notes which of the parameters asked did not come. */
+  void missed(List<Integer> asked, int answered) {
+    for (int i = 0; i < asked.size(); i++) {
+      if ((answered >> i & 1) == 0) {
+        plan.missed(new PollTarget.Parameter(asked.get(i)));
       }
-      case Answer.Refused(NegativeCode code) ->
-          refused(asked, message.controlUnit(), code, nanoTime);
-      case Answer.Misfit misfit -> {
-        boolean isBelieved =
-            asked.stream().anyMatch(number -> isBelieved(message.controlUnit(), number));
-        if (isBelieved && unit.misfitsAgain()) {
-          plan.askSingly();
-        }
-        yield Set.of();
-      }
-      case Answer.IdentifiedData elsewhere -> Set.of();
-      case Answer.Stray stray -> Set.of();
+    }
+  }
+
+  private int takeMessage(
+      List<Integer> asked, ControlUnit unit, MessageBuffer messages, int index) {
+    return switch (answer.read(asked, unit.lengths(), message)) {
+      case DATA -> takeData(asked, unit, messages, index);
+      case REFUSED -> refused(asked, answer.code());
+      case MISFIT -> misfit(asked, unit);
+      case STRAY -> 0;
     };
   }
 
-  private boolean isBelieved(String controlUnit, int parameter) {
-    return vehicle.unitFor(parameter).filter(controlUnit::equals).isPresent();
+  private int misfit(List<Integer> asked, ControlUnit unit) {
+    if (believedFor(asked) != 0 && unit.misfitsAgain()) {
+      plan.askSingly();
+    }
+    return 0;
   }
 
-  private Set<Integer> takeData(
-      Map<Integer, Payload> data, String controlUnit, ControlUnit unit, long nanoTime) {
-    Set<Integer> answered = new HashSet<>();
-    data.forEach(
-        (number, bytes) -> {
-          if (isBelieved(controlUnit, number)) {
-            answered.add(number);
-            plan.answered(new PollTarget.Parameter(number));
-            plan.learnt(new PollTarget.Parameter(number));
-            VehicleLearning.parameter(number)
-                .ifPresent(parameter -> deliver(parameter, bytes, controlUnit, unit, nanoTime));
-          }
-        });
+  private int takeData(List<Integer> asked, ControlUnit unit, MessageBuffer messages, int index) {
+    if (asked.size() > 1) {
+      unit.fits();
+    }
+    int answered = 0;
+    for (int i = 0; i < answer.count(); i++) {
+      int number = answer.number(i);
+      messages.show(data, index, answer.start(i), answer.end(i));
+      if (asked.size() == 1) {
+        unit.learn(number, data);
+      }
+      if (isBelieved(number)) {
+        answered |= 1 << answer.position(i);
+        plan.answered(number, data.size());
+        deliver(number, unit);
+      }
+    }
     return answered;
   }
 
-  private void deliver(
-      Parameter parameter, Payload data, String controlUnit, ControlUnit unit, long nanoTime) {
-    parameter.signalsPresent(data).stream()
-        .filter(signal -> learning.isWanted(signal.key()))
-        .forEach(signal -> vehicle.signals().add(signal.key()));
-    for (SignalValue decoded : parameter.decode(data, unit.maxima())) {
-      if (learning.isWanted(decoded.signal().key())) {
-        listener.reading(new Reading(controlUnit, decoded.signal(), decoded.value(), nanoTime));
-      }
+  private boolean isBelieved(int parameter) {
+    return believed[parameter].equals(sender);
+  }
+
+  /** A bit for each parameter asked for which the sender is believed. */
+  private int believedFor(List<Integer> asked) {
+    int concerned = 0;
+    for (int i = 0; i < asked.size(); i++) {
+      concerned |= isBelieved(asked.get(i)) ? 1 << i : 0;
+    }
+    return concerned;
+  }
+
+  private void deliver(int number, ControlUnit unit) {
+    Parameter parameter = table[number];
+    if (parameter != null) {
+      learnSensors(parameter);
+      parameter.decode(data, unit.maxima(), sink);
+    }
+  }
+
+  /** The first data byte tells which sensors there are; it seldom changes. */
+  private void learnSensors(Parameter parameter) {
+    int number = parameter.number();
+    int sensors = parameter.signals().size() > 1 ? data.at(0) : 0;
+    if (sensorsSeen[number] != sensors) {
+      sensorsSeen[number] = sensors;
+      parameter.signalsPresent(data).stream()
+          .map(Signal::key)
+          .filter(learning::isWanted)
+          .forEach(vehicle.signals()::add);
+    }
+  }
+
+  private void hand(Signal signal, double value) {
+    if (learning.isWanted(signal.key())) {
+      listener.reading(new Reading(sender, signal, value, arrivalNanoTime));
     }
   }
 
   /** A refusal by the believed unit is an answer as far as the link is concerned. */
-  private Set<Integer> refused(
-      List<Integer> asked, String controlUnit, NegativeCode code, long nanoTime) {
-    Set<Integer> concerned = new HashSet<>(asked);
-    concerned.removeIf(number -> !isBelieved(controlUnit, number));
-    if (asked.size() > 1 && !concerned.isEmpty() && !isForNow(code)) {
+  private int refused(List<Integer> asked, NegativeCode code) {
+    int concerned = believedFor(asked);
+    if (asked.size() > 1 && concerned != 0 && !isForNow(code)) {
       plan.askSingly();
-    } else {
-      concerned.forEach(number -> obey(new PollTarget.Parameter(number), code, nanoTime));
+      return concerned;
+    }
+    for (int i = 0; i < asked.size(); i++) {
+      if ((concerned >> i & 1) == 1) {
+        obey(new PollTarget.Parameter(asked.get(i)), code, arrivalNanoTime);
+      }
     }
     return concerned;
   }
@@ -157,14 +206,14 @@ final class AnswerIntake {
   }
 
   /** Takes the reply to a request for an identifier; whether a control unit answered to it. */
-  boolean takeIdentifier(PollTarget.Identifier target, List<Message> messages, long nanoTime) {
+  boolean takeIdentifier(PollTarget.Identifier target, MessageBuffer messages, long nanoTime) {
     boolean isAnswered = false;
-    for (Message message : messages) {
-      switch (Answers.toIdentifier(target.identifier(), message.payload())) {
-        case Answer.IdentifiedData(Payload data) -> {
+    for (Message one : messages.messages()) {
+      switch (Answers.toIdentifier(target.identifier(), one.payload())) {
+        case Answer.IdentifiedData(Payload bytes) -> {
           plan.answered(target);
           isAnswered = true;
-          deliver(target, data, message.controlUnit(), nanoTime);
+          deliver(target, bytes, one.controlUnit(), nanoTime);
         }
         case Answer.Refused(NegativeCode code) -> {
           isAnswered = true;
@@ -179,11 +228,11 @@ final class AnswerIntake {
   }
 
   private void deliver(
-      PollTarget.Identifier target, Payload data, String controlUnit, long nanoTime) {
+      PollTarget.Identifier target, Payload bytes, String controlUnit, long nanoTime) {
     for (DefinedSignal defined : learning.definedBy(target)) {
       vehicle.signals().add(defined.signal().key());
       defined
-          .decode(data)
+          .decode(bytes)
           .ifPresent(
               decoded ->
                   listener.reading(

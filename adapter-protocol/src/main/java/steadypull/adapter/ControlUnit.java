@@ -1,16 +1,17 @@
 package steadypull.adapter;
 
-import java.util.HashMap;
-import java.util.Map;
 import steadypull.adapter.diagnostic.Maxima;
 import steadypull.adapter.diagnostic.SupportMap;
+import steadypull.adapter.frame.Octets;
 import steadypull.adapter.frame.Payload;
 
 /** What was learnt about one control unit. Reader thread only. */
 final class ControlUnit {
+  private static final int PARAMETERS = 0x100;
+
   private SupportMap support = SupportMap.empty();
   private Maxima maxima = Maxima.none();
-  private final Map<Integer, Integer> lengths = new HashMap<>();
+  private final int[] lengths = new int[PARAMETERS];
   private boolean misfits;
 
   SupportMap support() {
@@ -25,7 +26,8 @@ final class ControlUnit {
     return maxima;
   }
 
-  Map<Integer, Integer> lengths() {
+  /** Data bytes of every parameter from 0 to 0xFF; 0 where nothing was learnt. Not a copy. */
+  int[] lengths() {
     return lengths;
   }
 
@@ -47,14 +49,14 @@ final class ControlUnit {
   }
 
   /** Takes the answer to a request for this parameter alone. */
-  void learn(int parameter, Payload data) {
-    lengths.put(parameter, data.size());
+  void learn(int parameter, Octets data) {
+    lengths[parameter] = data.size();
     if (parameter == Maxima.MANIFOLD_PARAMETER) {
-      maxima = maxima.withManifold(data);
+      maxima = maxima.withManifold(Payload.copyOf(data));
     } else if (parameter == Maxima.AIR_FLOW_PARAMETER) {
-      maxima = maxima.withAirFlow(data);
+      maxima = maxima.withAirFlow(Payload.copyOf(data));
     } else if (parameter == Maxima.TURBO_SPEED_PARAMETER) {
-      maxima = maxima.withTurboSpeed(data);
+      maxima = maxima.withTurboSpeed(Payload.copyOf(data));
     }
   }
 }

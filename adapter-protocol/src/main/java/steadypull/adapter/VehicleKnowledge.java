@@ -77,6 +77,14 @@ final class VehicleKnowledge {
         .findFirst();
   }
 
+  /** Whether no other control unit than one answers to a parameter. */
+  boolean isOnlyFrom(String unit, int parameter) {
+    return units.entrySet().stream()
+        .allMatch(
+            entry ->
+                entry.getKey().equals(unit) || !entry.getValue().support().supports(parameter));
+  }
+
   /** Some parameter that a control unit supports, or empty if none supports any. */
   OptionalInt anyParameter() {
     return units.values().stream().flatMapToInt(unit -> unit.support().parameters()).findFirst();

@@ -69,13 +69,13 @@ final class VehicleLearning {
     return scaling;
   }
 
-  /** Whether the control unit that is believed has told how long this parameter is. */
-  boolean isLengthKnown(int parameter) {
+  /** Data bytes of a parameter as the believed control unit has told; 0 if it has not yet. */
+  int length(int parameter) {
     return vehicle
         .unitFor(parameter)
         .flatMap(vehicle::findUnit)
-        .filter(unit -> unit.lengths().containsKey(parameter))
-        .isPresent();
+        .map(unit -> unit.lengths()[parameter])
+        .orElse(0);
   }
 
   /**

@@ -1,10 +1,8 @@
 package steadypull.adapter;
 
 import java.time.Duration;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import steadypull.adapter.diagnostic.Requests;
 import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.link.LinkClock;
@@ -31,7 +29,10 @@ final class VehiclePolling {
   private final AnswerIntake intake;
   private final PollingPlan plan;
   private final InquiryPlan inquiries;
+  private final VehicleKnowledge vehicle;
+  private final PollingRequests requests;
   private final LinkHealth health;
+  private final boolean asksUnits;
   private int failedPacks;
 
   VehiclePolling(
@@ -46,9 +47,13 @@ final class VehiclePolling {
     this.life = life;
     this.clock = clock;
     this.learning = new VehicleLearning(settings, vehicle);
-    this.plan = new PollingPlan(pacing(settings, port.mostParameters()));
+    this.plan =
+        new PollingPlan(pacing(settings, port.mostParameters()), vehicle.format()::lines);
+    this.vehicle = vehicle;
+    this.requests = new PollingRequests(vehicle, plan);
     this.intake = new AnswerIntake(vehicle, learning, plan, engine);
     this.inquiries = new InquiryPlan(port, vehicle, engine, clock.nanoTime());
+    this.asksUnits = settings.pace() == ReaderSettings.Pace.FULL;
     this.health = new LinkHealth(clock.nanoTime());
   }
 
@@ -72,15 +77,19 @@ final class VehiclePolling {
       inquiries.introduce();
       trouble = askOneByOne(learning.scalingParameters());
     }
-    for (int number : learning.parameters()) {
-      boolean packs = learning.isLengthKnown(number);
-      plan.add(new PollTarget.Parameter(number), urgency(number), packs, clock.nanoTime());
-    }
+    learning.parameters().forEach(this::addParameter);
     for (PollTarget.Identifier target : learning.identifiers()) {
-      plan.add(target, Urgency.MEDIUM, false, clock.nanoTime());
+      plan.add(target, Urgency.MEDIUM, target.header(), clock.nanoTime());
       trouble = trouble.isPresent() || isKnown ? trouble : askIdentifier(target);
     }
     return trouble.isPresent() || isKnown ? trouble : askOneByOne(learning.parameters());
+  }
+
+  private void addParameter(int number) {
+    PollTarget target = new PollTarget.Parameter(number);
+    String unit = vehicle.unitFor(number).orElse("");
+    plan.add(target, urgency(number), unit, clock.nanoTime());
+    plan.learnt(target, learning.length(number));
   }
 
   /** Where a session must be kept alive, the most urgent parameter is never a slow one. */
@@ -92,7 +101,7 @@ final class VehiclePolling {
 
   private Optional<Trouble> askOneByOne(List<Integer> numbers) throws LinkException {
     for (int number : numbers) {
-      Optional<Trouble> trouble = askParameters(List.of(number));
+      Optional<Trouble> trouble = askParameters(new PollRequest.CurrentData(List.of(number)));
       if (trouble.isPresent()) {
         return trouble;
       }
@@ -102,6 +111,9 @@ final class VehiclePolling {
 
   /** Asks by plan until there is trouble; for trouble codes between, and once more at the end. */
   Trouble poll() throws LinkException {
+    if (asksUnits) {
+      requests.askUnits();
+    }
     life.allowLastQuestions(true);
     try {
       return pollAndInquire();
@@ -131,7 +143,7 @@ final class VehiclePolling {
   private Optional<Trouble> next(PollRequest next) throws LinkException {
     return switch (next) {
       case PollRequest.Wait wait -> pauseUntil(wait.untilNanoTime());
-      case PollRequest.CurrentData request -> askParameters(request.parameters());
+      case PollRequest.CurrentData request -> askParameters(request);
       case PollRequest.Identified request -> askIdentifier(request.target());
     };
   }
@@ -151,20 +163,31 @@ final class VehiclePolling {
     return reply instanceof Reply.NoData ? Optional.empty() : bad(reply);
   }
 
-  private Optional<Trouble> askParameters(List<Integer> numbers) throws LinkException {
-    Reply reply = port.ask(VehicleRequest.toEverybody(Requests.currentData(numbers)), PATIENCE);
-    Set<Integer> answered = new HashSet<>();
+  private Optional<Trouble> askParameters(PollRequest.CurrentData asked) throws LinkException {
+    List<Integer> numbers = asked.parameters();
+    long start = clock.nanoTime();
+    VehicleRequest request = requests.of(asked);
+    Reply reply = port.ask(request, PATIENCE);
+    int answered = 0;
     if (reply instanceof Reply.Data) {
-      answered.addAll(
-          intake.takeParameters(numbers, port.messages().messages(), port.lastTextNanoTime()));
+      answered = intake.takeParameters(numbers, port.messages(), port.lastTextNanoTime());
+    } else if (reply instanceof Reply.NoData) {
+      intake.missed(numbers, answered);
     }
-    notePack(numbers, !answered.isEmpty());
-    return answered.isEmpty() ? bad(reply) : good();
+    note(request, numbers.size(), answered != 0);
+    if (answered == (1 << numbers.size()) - 1) {
+      plan.took(asked, clock.nanoTime() - start);
+    }
+    return answered == 0 ? bad(reply) : good();
   }
 
-  /** Some control units keep silent when asked for several parameters at once. */
-  private void notePack(List<Integer> numbers, boolean isAnswered) {
-    if (numbers.size() > 1) {
+  /**
+   * Some control units keep silent when they are asked alone, others when they are asked for
+   * several parameters at once; the first is found out first.
+   */
+  private void note(VehicleRequest request, int size, boolean isAnswered) {
+    requests.note(request, isAnswered);
+    if (size > 1 && request.unit().isEmpty()) {
       failedPacks = isAnswered ? 0 : failedPacks + 1;
       if (failedPacks >= FAILED_PACKS_BEFORE_SINGLES) {
         plan.askSingly();
@@ -181,7 +204,7 @@ final class VehiclePolling {
       return Optional.empty();
     }
     if (reply instanceof Reply.Data
-        && intake.takeIdentifier(target, port.messages().messages(), port.lastTextNanoTime())) {
+        && intake.takeIdentifier(target, port.messages(), port.lastTextNanoTime())) {
       return good();
     }
     plan.missed(target);

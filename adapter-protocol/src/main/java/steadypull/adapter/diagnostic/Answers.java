@@ -1,8 +1,6 @@
 package steadypull.adapter.diagnostic;
 
-import java.util.HashMap;
 import java.util.Map;
-import java.util.Set;
 import steadypull.adapter.frame.Payload;
 
 /** Takes messages apart according to what was asked. Stateless. */
@@ -24,45 +22,6 @@ public final class Answers {
       return new Answer.CurrentData(Map.of(parameter, message.from(2)));
     }
     return toOther(0x01, message);
-  }
-
-  /**
-   * Reads the answer to a request for several parameters. They may come in any order and some may
-   * be missing.
-   *
-   * @param asked what was asked
-   * @param lengths data bytes of every parameter whose length was learnt from this control unit
-   * @param message a whole message of one control unit
-   */
-  public static Answer toSeveral(
-      Set<Integer> asked, Map<Integer, Integer> lengths, Payload message) {
-    if (!message.startsWith(POSITIVE_CURRENT_DATA)) {
-      return toOther(0x01, message);
-    }
-    Map<Integer, Payload> found = new HashMap<>();
-    int at = 1;
-    while (at < message.size()) {
-      int parameter = message.at(at);
-      Integer length = lengths.get(parameter);
-      if (length == null || at + 1 + length > message.size()) {
-        return new Answer.Misfit();
-      }
-      if (found.put(parameter, message.slice(at + 1, at + 1 + length)) != null) {
-        return new Answer.Misfit();
-      }
-      at += 1 + length;
-    }
-    return judged(asked, found);
-  }
-
-  /** All asked for: an answer. None: a late answer to something else. Mixed: not to be trusted. */
-  private static Answer judged(Set<Integer> asked, Map<Integer, Payload> found) {
-    if (asked.containsAll(found.keySet())) {
-      return found.isEmpty() ? new Answer.Misfit() : new Answer.CurrentData(found);
-    }
-    return found.keySet().stream().noneMatch(asked::contains)
-        ? new Answer.Stray()
-        : new Answer.Misfit();
   }
 
   /** Reads the answer to a service 22 request for one identifier, 0 to 0xFFFF. */

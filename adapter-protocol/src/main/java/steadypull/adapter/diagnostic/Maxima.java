@@ -65,9 +65,10 @@ public record Maxima(
 
   double scale(int parameter, double usual) {
     return switch (parameter) {
-      case 0x0B -> manifoldKilopascals.stream().map(full -> full / 255).findFirst().orElse(usual);
+      case 0x0B ->
+          manifoldKilopascals.isPresent() ? manifoldKilopascals.getAsDouble() / 255 : usual;
       case 0x10 ->
-          airFlowGramsPerSecond.stream().map(full -> full / 65_535).findFirst().orElse(usual);
+          airFlowGramsPerSecond.isPresent() ? airFlowGramsPerSecond.getAsDouble() / 65_535 : usual;
       case TURBO_SPEED_PARAMETER -> countsSingleTurns ? 1 : usual;
       default -> usual;
     };

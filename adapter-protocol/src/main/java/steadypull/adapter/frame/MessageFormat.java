@@ -56,6 +56,27 @@ public enum MessageFormat {
   }
 
   /**
+   * The request header of a control unit by the address in its answers: ISO 15765-4 pairs 7E0 with
+   * 7E8 up to 7E7 with 7EF, and 18DAxxF1 with 18DAF1xx.
+   *
+   * @param controlUnit the sender as {@link Message#controlUnit} writes it
+   * @return empty if the address has no such pair, or on the older buses
+   */
+  public Optional<String> requestHeader(String controlUnit) {
+    return switch (this) {
+      case CAN_11_BIT ->
+          controlUnit.matches("7E[89A-F]")
+              ? Optional.of("7E" + (Character.digit(controlUnit.charAt(2), 16) - 8))
+              : Optional.empty();
+      case CAN_29_BIT ->
+          controlUnit.matches("18DAF1[0-9A-F]{2}")
+              ? Optional.of("18DA" + controlUnit.substring(6) + "F1")
+              : Optional.empty();
+      case J1850, ISO_9141, ISO_14230 -> Optional.empty();
+    };
+  }
+
+  /**
    * Reads an adapter's protocol number.
    *
    * @param number one hex digit, without the letter that marks automatic choice

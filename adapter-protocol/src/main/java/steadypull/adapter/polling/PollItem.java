@@ -2,23 +2,25 @@ package steadypull.adapter.polling;
 
 import java.time.Duration;
 
-/** A target with its due time and its record of misses. */
+/** A target with its due time, the length of its answer and its record of misses. */
 final class PollItem {
   private static final int MISSES_BEFORE_DOUBT = 5;
-  private static final Duration DOUBTFUL_PERIOD = Duration.ofSeconds(30);
+  private static final long DOUBTFUL_NANOS = Duration.ofSeconds(30).toNanos();
+  private static final int NOT_LEARNT = 0;
 
   private final PollTarget target;
   private final Urgency urgency;
   private final long periodNanos;
+  private final String unit;
   private long dueNanoTime;
   private int misses;
-  private boolean packs;
+  private int length;
 
-  PollItem(PollTarget target, Urgency urgency, long periodNanos, boolean packs, long nowNanoTime) {
+  PollItem(PollTarget target, Urgency urgency, long periodNanos, String unit, long nowNanoTime) {
     this.target = target;
     this.urgency = urgency;
     this.periodNanos = periodNanos;
-    this.packs = packs;
+    this.unit = unit;
     this.dueNanoTime = nowNanoTime;
   }
 
@@ -26,29 +28,46 @@ final class PollItem {
     return target;
   }
 
-  Urgency urgency() {
-    return urgency;
+  /** Number of the parameter; 0 if this is none. */
+  int parameter() {
+    return target instanceof PollTarget.Parameter(int number) ? number : 0;
   }
 
   long dueNanoTime() {
     return dueNanoTime;
   }
 
+  /** Data bytes of the answer; only with a length that was learnt. */
+  int length() {
+    return length;
+  }
+
+  void learnt(int dataBytes) {
+    length = dataBytes;
+  }
+
+  /** Whether it may share a request: what stays away would make the others wait for it. */
   boolean packs() {
-    return packs;
+    return length != NOT_LEARNT && !isDoubtful();
   }
 
-  void learnt() {
-    packs = true;
+  /** Whether it may share a request with another one because the same control unit answers. */
+  boolean packsWith(PollItem other) {
+    return packs() && unit.equals(other.unit);
   }
 
-  /** Due again a period after it was due, but never in the past: no backlog builds up. */
+  private boolean isDoubtful() {
+    return misses >= MISSES_BEFORE_DOUBT;
+  }
+
+  /**
+   * Due again a period after it was due; if it is late by more than that, a period from now: no
+   * backlog builds up, and when the link is slow every target is late by the same span.
+   */
   void asked(long nowNanoTime) {
-    long period =
-        misses >= MISSES_BEFORE_DOUBT
-            ? Math.max(periodNanos, DOUBTFUL_PERIOD.toNanos())
-            : periodNanos;
-    dueNanoTime = Math.max(dueNanoTime + period, nowNanoTime);
+    long period = isDoubtful() ? Math.max(periodNanos, DOUBTFUL_NANOS) : periodNanos;
+    boolean isFarBehind = nowNanoTime - dueNanoTime > period;
+    dueNanoTime = (isFarBehind ? nowNanoTime : dueNanoTime) + period;
   }
 
   void answered() {
@@ -67,5 +86,11 @@ final class PollItem {
   /** Whether it may ride along with a request that goes out now. */
   boolean isNearlyDue(long nowNanoTime) {
     return dueNanoTime - nowNanoTime <= periodNanos / 4;
+  }
+
+  /** Whether it goes out before another one: later against its due time, or more urgent. */
+  boolean isBefore(PollItem other) {
+    long difference = dueNanoTime - other.dueNanoTime;
+    return difference < 0 || (difference == 0 && urgency.compareTo(other.urgency) < 0);
   }
 }

@@ -2,16 +2,21 @@ package steadypull.adapter.polling;
 
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Decides which request comes next: the target that has been due longest, together with others that
- * are due or nearly so, as far as one request holds them. Targets that miss again and again are
- * asked less often. Times are nanoseconds on the caller's clock. Used by one thread.
+ * Decides which request comes next: the target that is latest against its due time, together with
+ * others that are due or nearly so and make good use of the request. Targets that miss again and
+ * again rest and are tried now and then.
+ *
+ * <p>When the link is too slow for all, everything becomes late by the same span. So the fast class
+ * is stretched first and evenly, the slower classes hardly at first, and nobody starves: a
+ * temperature that is some seconds old costs the driver more than a speed that is.
+ *
+ * <p>Times are nanoseconds on the caller's clock. Used by one thread.
  */
 public final class PollingPlan {
   /**
@@ -20,25 +25,50 @@ public final class PollingPlan {
    */
   private static final Duration SINGLY = Duration.ofSeconds(30);
 
-  private final Pacing pacing;
-  private final Map<PollTarget, PollItem> items = new LinkedHashMap<>();
-  private boolean singlyBegins;
-  private Optional<Long> singlyUntil = Optional.empty();
-  private Optional<Long> lastRequest = Optional.empty();
+  private static final int PARAMETERS = 0x100;
 
-  public PollingPlan(Pacing pacing) {
+  private final Pacing pacing;
+  private final IntUnaryOperator answerLines;
+  private final LinkCost cost = new LinkCost();
+  private final Packer packer;
+  private final PackShelf shelf = new PackShelf();
+  private final List<PollItem> items = new ArrayList<>();
+  private final @Nullable PollItem[] byParameter = new @Nullable PollItem[PARAMETERS];
+  private final int[] numbers;
+  private boolean singlyBegins;
+  private boolean isSingly;
+  private long singlyUntilNanoTime;
+  private boolean hasAsked;
+  private long lastNanoTime;
+
+  /**
+   * Makes an empty plan.
+   *
+   * @param answerLines how many lines carry an answer of so many payload bytes
+   */
+  public PollingPlan(Pacing pacing, IntUnaryOperator answerLines) {
     this.pacing = pacing;
+    this.answerLines = answerLines;
+    this.packer = new Packer(pacing.mostParameters(), answerLines, cost);
+    this.numbers = new int[pacing.mostParameters()];
   }
 
   /**
    * Adds a target, due at once; one that is there already stays as it is.
    *
-   * @param packs whether it may share a request, because its length is known
+   * @param unit the control unit that answers; targets of the same one share requests
    */
-  public void add(PollTarget target, Urgency urgency, boolean packs, long nowNanoTime) {
+  public void add(PollTarget target, Urgency urgency, String unit, long nowNanoTime) {
+    if (find(target).isPresent()) {
+      return;
+    }
     boolean isAlwaysDue = pacing.fastIsAlwaysDue() && urgency == Urgency.FAST;
     long period = isAlwaysDue ? 0 : urgency.period().toNanos();
-    items.putIfAbsent(target, new PollItem(target, urgency, period, packs, nowNanoTime));
+    PollItem item = new PollItem(target, urgency, period, unit, nowNanoTime);
+    items.add(item);
+    if (target instanceof PollTarget.Parameter(int number)) {
+      byParameter[number] = item;
+    }
   }
 
   /** Whether nothing is left to ask for. */
@@ -48,21 +78,28 @@ public final class PollingPlan {
 
   /** The next request; the plan takes it as sent now. */
   public PollRequest next(long nowNanoTime) {
-    long earliest = lastRequest.map(last -> last + pacing.leastGap().toNanos()).orElse(nowNanoTime);
-    Optional<PollItem> first =
-        items.values().stream()
-            .min(
-                Comparator.comparingLong((PollItem item) -> item.dueNanoTime() - nowNanoTime)
-                    .thenComparing(PollItem::urgency));
-    if (first.isEmpty()) {
+    if (items.isEmpty()) {
       return new PollRequest.Wait(nowNanoTime + Urgency.SLOW.period().toNanos());
     }
-    long due = Math.max(earliest, first.get().dueNanoTime());
-    if (due - nowNanoTime > 0) {
-      return new PollRequest.Wait(due);
+    PollItem first = mostDue();
+    long earliest = hasAsked ? lastNanoTime + pacing.leastGap().toNanos() : nowNanoTime;
+    long wait = Math.max(earliest - nowNanoTime, first.dueNanoTime() - nowNanoTime);
+    if (wait > 0) {
+      return new PollRequest.Wait(nowNanoTime + wait);
     }
-    lastRequest = Optional.of(nowNanoTime);
-    return request(first.get(), nowNanoTime);
+    hasAsked = true;
+    lastNanoTime = nowNanoTime;
+    return request(first, nowNanoTime);
+  }
+
+  private PollItem mostDue() {
+    PollItem first = items.getFirst();
+    for (int i = 1; i < items.size(); i++) {
+      if (items.get(i).isBefore(first)) {
+        first = items.get(i);
+      }
+    }
+    return first;
   }
 
   private PollRequest request(PollItem first, long nowNanoTime) {
@@ -76,29 +113,57 @@ public final class PollingPlan {
   }
 
   private PollRequest packed(PollItem first, long nowNanoTime) {
-    List<PollItem> together = new ArrayList<>(List.of(first));
+    packer.clear();
     if (first.packs() && !asksSingly(nowNanoTime)) {
-      items.values().stream()
-          .filter(item -> item != first && item.packs())
-          .filter(item -> item.target() instanceof PollTarget.Parameter)
-          .filter(item -> item.isNearlyDue(nowNanoTime))
-          .sorted(Comparator.comparingLong(item -> item.dueNanoTime() - nowNanoTime))
-          .limit(pacing.mostParameters() - 1L)
-          .forEach(together::add);
-    }
-    List<Integer> numbers = new ArrayList<>();
-    for (PollItem item : together) {
-      item.asked(nowNanoTime);
-      if (item.target() instanceof PollTarget.Parameter(int number)) {
-        numbers.add(number);
+      for (int i = 0; i < items.size(); i++) {
+        PollItem item = items.get(i);
+        boolean isOther = !item.equals(first) && item.parameter() != 0;
+        if (isOther && item.packsWith(first) && item.isNearlyDue(nowNanoTime)) {
+          packer.offer(item);
+        }
       }
     }
-    return new PollRequest.CurrentData(numbers);
+    int size = packer.choose(first);
+    for (int i = 0; i < size; i++) {
+      packer.chosen(i).asked(nowNanoTime);
+      numbers[i] = packer.chosen(i).parameter();
+    }
+    return shelf.of(numbers, size);
+  }
+
+  /** Notes how long a request took that was answered in full, so that the next are packed well. */
+  public void took(PollRequest.CurrentData request, long spanNanos) {
+    int bytes = answerBytes(request);
+    if (bytes > 0) {
+      cost.took(answerLines.applyAsInt(bytes), spanNanos);
+    }
+  }
+
+  /** Payload bytes of the answer to a request; 0 unless all lengths were learnt. */
+  public int answerBytes(PollRequest.CurrentData request) {
+    int bytes = 1;
+    for (int i = 0; i < request.parameters().size(); i++) {
+      PollItem item = byParameter[request.parameters().get(i)];
+      if (item == null || item.length() == 0) {
+        return 0;
+      }
+      bytes += 1 + item.length();
+    }
+    return bytes;
   }
 
   /** Notes that a target was answered. */
   public void answered(PollTarget target) {
     find(target).ifPresent(PollItem::answered);
+  }
+
+  /** Notes that a parameter was answered with so many data bytes. */
+  public void answered(int parameter, int dataBytes) {
+    PollItem item = byParameter[parameter];
+    if (item != null) {
+      item.answered();
+      item.learnt(dataBytes);
+    }
   }
 
   /**
@@ -115,9 +180,9 @@ public final class PollingPlan {
     find(target).ifPresent(item -> item.postpone(nowNanoTime + span.toNanos()));
   }
 
-  /** Notes that a target's length is known now: it may share a request. */
-  public void learnt(PollTarget target) {
-    find(target).ifPresent(PollItem::learnt);
+  /** Notes how many data bytes a target's answer has: it may share a request. */
+  public void learnt(PollTarget target, int dataBytes) {
+    find(target).ifPresent(item -> item.learnt(dataBytes));
   }
 
   /** Asks for every target alone for half a minute from the next request on, then tries again. */
@@ -127,18 +192,27 @@ public final class PollingPlan {
 
   private boolean asksSingly(long nowNanoTime) {
     if (singlyBegins) {
-      singlyUntil = Optional.of(nowNanoTime + SINGLY.toNanos());
+      singlyUntilNanoTime = nowNanoTime + SINGLY.toNanos();
       singlyBegins = false;
+      isSingly = true;
     }
-    return singlyUntil.filter(until -> until - nowNanoTime > 0).isPresent();
+    isSingly = isSingly && singlyUntilNanoTime - nowNanoTime > 0;
+    return isSingly;
   }
 
   /** Never asks for a target again. */
   public void drop(PollTarget target) {
-    items.remove(target);
+    items.removeIf(item -> item.target().equals(target));
+    if (target instanceof PollTarget.Parameter(int number)) {
+      byParameter[number] = null;
+    }
   }
 
   private Optional<PollItem> find(PollTarget target) {
-    return Optional.ofNullable(items.get(target));
+    return switch (target) {
+      case PollTarget.Parameter(int number) -> Optional.ofNullable(byParameter[number]);
+      case PollTarget.Identifier identifier ->
+          items.stream().filter(item -> item.target().equals(identifier)).findFirst();
+    };
   }
 }

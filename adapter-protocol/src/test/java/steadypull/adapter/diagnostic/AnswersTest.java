@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,53 +13,9 @@ import steadypull.adapter.frame.Payload;
 
 /** Message shapes: SAE J1979 (ISO 15031-5) services 01 and 09, ISO 14229-1 service 22 and 7F. */
 class AnswersTest {
-  private static final Map<Integer, Integer> LENGTHS =
-      Map.of(0x04, 1, 0x05, 1, 0x0B, 1, 0x0C, 2, 0x0D, 1, 0x0F, 1);
-
-  @Test
-  void severalParametersAreTakenApartInAnyOrder() {
-    Answer answer =
-        Answers.toSeveral(
-            Set.of(0x04, 0x05, 0x0B, 0x0C, 0x0D, 0x0F),
-            LENGTHS,
-            Payload.ofHex("41 0C 1F 40 04 7F 05 82 0B C8 0D 50 0F 4B"));
-
-    assertThat(answer)
-        .isEqualTo(
-            new Answer.CurrentData(
-                Map.of(
-                    0x04, Payload.ofHex("7F"),
-                    0x05, Payload.ofHex("82"),
-                    0x0B, Payload.ofHex("C8"),
-                    0x0C, Payload.ofHex("1F40"),
-                    0x0D, Payload.ofHex("50"),
-                    0x0F, Payload.ofHex("4B"))));
-  }
-
-  @Test
-  void parametersThatAreMissingFromTheAnswerAreNotInvented() {
-    assertThat(Answers.toSeveral(Set.of(0x04, 0x05), LENGTHS, Payload.ofHex("41 05 82")))
-        .isEqualTo(new Answer.CurrentData(Map.of(0x05, Payload.ofHex("82"))));
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "41 04 7F 0D 50", // a parameter that was not asked, mixed with one that was
-    "41 04 7F 99 50", // a parameter of unknown length
-    "41 04 7F 0C 1F", // the last one is cut short
-    "41 04 7F 04 7F", // the same twice
-    "41" // nothing at all
-  })
-  void answerThatDoesNotFitIsDiscardedWhole(String hex) {
-    assertThat(Answers.toSeveral(Set.of(0x04, 0x05, 0x0C), LENGTHS, Payload.ofHex(hex)))
-        .isEqualTo(new Answer.Misfit());
-  }
-
   // An answer that came after the adapter's own time-out appears in the next reply.
   @Test
   void lateAnswerToAnotherRequestIsAStray() {
-    assertThat(Answers.toSeveral(Set.of(0x04, 0x05), LENGTHS, Payload.ofHex("41 0C 1F 40 0D 50")))
-        .isEqualTo(new Answer.Stray());
     assertThat(Answers.toOne(0x05, Payload.ofHex("41 0D 50"))).isEqualTo(new Answer.Stray());
     assertThat(Answers.toIdentifier(0x1E1C, Payload.ofHex("62 1E 1D 00")))
         .isEqualTo(new Answer.Stray());

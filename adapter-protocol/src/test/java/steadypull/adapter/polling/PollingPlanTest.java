@@ -40,10 +40,17 @@ class PollingPlanTest {
     return counts;
   }
 
+  /** ISO 15765-2: 7 payload bytes in a single frame, else 6 and then 7 in each. */
+  private static int frames(int payloadBytes) {
+    return payloadBytes <= 7 ? 1 : 1 + (payloadBytes - 6 + 6) / 7;
+  }
+
   private PollingPlan plan(Pacing pacing, boolean packs, int... numbers) {
-    PollingPlan plan = new PollingPlan(pacing);
+    PollingPlan plan = new PollingPlan(pacing, PollingPlanTest::frames);
     for (int number : numbers) {
-      plan.add(new PollTarget.Parameter(number), Urgency.ofParameter(number), packs, now);
+      PollTarget target = new PollTarget.Parameter(number);
+      plan.add(target, Urgency.ofParameter(number), "7E8", now);
+      plan.learnt(target, packs ? 1 : 0);
     }
     return plan;
   }
@@ -95,9 +102,9 @@ class PollingPlanTest {
 
   @Test
   void politePaceNeverExceedsTwentyRequestsASecond() {
-    PollingPlan plan = new PollingPlan(Pacing.polite(1));
+    PollingPlan plan = new PollingPlan(Pacing.polite(1), PollingPlanTest::frames);
     for (int number = 1; number < 100; number++) {
-      plan.add(new PollTarget.Parameter(number), Urgency.FAST, false, now);
+      plan.add(new PollTarget.Parameter(number), Urgency.FAST, "7E8", now);
     }
     List<Long> starts = new ArrayList<>();
     while (starts.size() < 200) {
@@ -170,7 +177,7 @@ class PollingPlanTest {
   @Test
   void identifierGoesAloneBetweenParameters() {
     PollingPlan plan = plan(Pacing.polite(6), true, 0x0C);
-    plan.add(new PollTarget.Identifier("7E1", 0x1E1C), Urgency.MEDIUM, false, now);
+    plan.add(new PollTarget.Identifier("7E1", 0x1E1C), Urgency.MEDIUM, "7E1", now);
 
     Map<Integer, Integer> counts = run(plan, Duration.ofMillis(30), Duration.ofSeconds(20));
 
