@@ -76,6 +76,11 @@ final class AdapterPort implements AutoCloseable {
     gapAfterReplyNanos = gap.toNanos();
   }
 
+  /** When the last request to the vehicle was sent. */
+  long lastRequestNanoTime() {
+    return lastRequestNanoTime;
+  }
+
   /** When the last byte that belongs to a text arrived; the prompt is none. */
   long lastTextNanoTime() {
     return lastTextNanoTime;

@@ -35,6 +35,8 @@ final class AdapterVehicle implements VehiclePort {
   private final MessageBuffer messages = new MessageBuffer();
   private final FrameReader frames = new FrameReader(messages);
   private final AdapterPort.PlainReply plain = frames::readPlain;
+  private final ResponseCounts counts;
+  private final AnswerTimes times;
   private final Set<String> refusedHeaders = new HashSet<>();
   private final byte[][] lines = new byte[LONGEST_LINE + 1][];
   private final boolean showsSenders;
@@ -56,6 +58,8 @@ final class AdapterVehicle implements VehiclePort {
    */
   AdapterVehicle(AdapterPort port, boolean showsSenders) {
     this.port = port;
+    this.counts = new ResponseCounts(port.lastTextNanoTime());
+    this.times = new AnswerTimes(port.lastTextNanoTime());
     Arrays.setAll(lines, byte[]::new);
     this.showsSenders = showsSenders;
   }
@@ -177,9 +181,46 @@ final class AdapterVehicle implements VehiclePort {
     if (!(addressed instanceof Reply.Accepted)) {
       return addressed;
     }
-    Reply reply =
-        port.askVehicle(
-            line(request.payload()), patience, isBare ? AdapterPort.PlainReply.NONE : plain);
+    setTimeout();
+    return request.answerBytes() == 0 || isBare
+        ? send(request.payload(), 0, patience)
+        : askForOneAnswer(request, patience);
+  }
+
+  /**
+   * Lets the adapter wait as long as this vehicle needs; not on the buses with times of their own.
+   */
+  private void setTimeout() throws LinkException {
+    int wanted = times.wanted();
+    if (format.isCan() && wanted != times.present()) {
+      port.ask(WorkingMode.timeout(wanted), SETTING_PATIENCE);
+      times.told(wanted);
+    }
+  }
+
+  private Reply askForOneAnswer(VehicleRequest request, Duration patience) throws LinkException {
+    int lines = format.lines(request.answerBytes());
+    int count = counts.countFor(lines, port.lastTextNanoTime());
+    Reply reply = send(request.payload(), count, patience);
+    if (count == 0) {
+      counts.noteUncounted(messages);
+    } else if (!counts.isBelievable(count, reply, messages)) {
+      reply = send(request.payload(), 0, patience);
+    }
+    if (reply instanceof Reply.NoData) {
+      times.missed();
+    }
+    return reply;
+  }
+
+  private Reply send(Payload payload, int count, Duration patience) throws LinkException {
+    frames.begin(format);
+    Reply reply = port.askVehicle(
+            line(payload, count), patience, isBare ? AdapterPort.PlainReply.NONE : plain);
+    if (reply instanceof Reply.Data) {
+      long arrival = port.lastTextNanoTime();
+      times.answered(arrival - port.lastRequestNanoTime(), arrival);
+    }
     if (!isPlain(reply)) {
       return taken(reply);
     }
@@ -190,13 +231,17 @@ final class AdapterVehicle implements VehiclePort {
     return reply instanceof Reply.Data data && data.lines().isEmpty();
   }
 
-  private byte[] line(Payload payload) {
-    byte[] line = lines[2 * payload.size() + 1];
+  private byte[] line(Payload payload, int count) {
+    int digits = 2 * payload.size() + (count > 0 ? 1 : 0);
+    byte[] line = lines[digits + 1];
     for (int i = 0; i < payload.size(); i++) {
       line[2 * i] = HEX[payload.at(i) >> 4];
       line[2 * i + 1] = HEX[payload.at(i) & 0x0F];
     }
-    line[line.length - 1] = '\r';
+    if (count > 0) {
+      line[digits - 1] = HEX[count];
+    }
+    line[digits] = '\r';
     return line;
   }
 

@@ -42,6 +42,7 @@ final class AnswerIntake {
   private final SignalSink sink = this::hand;
   private final String[] believed = new String[PARAMETERS];
   private final @Nullable Parameter[] table = new @Nullable Parameter[PARAMETERS];
+  private final boolean[] hasSensors = new boolean[PARAMETERS];
   private final int[] sensorsSeen = new int[PARAMETERS];
   private String sender = "";
   private long arrivalNanoTime;
@@ -58,6 +59,10 @@ final class AnswerIntake {
     Arrays.setAll(believed, number -> vehicle.unitFor(number).orElse(""));
     Arrays.setAll(table, number -> VehicleLearning.parameter(number).orElse(null));
     Arrays.fill(sensorsSeen, NOTHING);
+    for (int number = 0; number < PARAMETERS; number++) {
+      Parameter parameter = table[number];
+      hasSensors[number] = parameter != null && parameter.signals().size() > 1;
+    }
   }
 
   /**
@@ -152,7 +157,7 @@ final class AnswerIntake {
   /** The first data byte tells which sensors there are; it seldom changes. */
   private void learnSensors(Parameter parameter) {
     int number = parameter.number();
-    int sensors = parameter.signals().size() > 1 ? data.at(0) : 0;
+    int sensors = hasSensors[number] ? data.at(0) : 0;
     if (sensorsSeen[number] != sensors) {
       sensorsSeen[number] = sensors;
       parameter.signalsPresent(data).stream()
@@ -221,7 +226,6 @@ final class AnswerIntake {
         }
         case Answer.CurrentData elsewhere -> isAnswered |= false;
         case Answer.Stray stray -> isAnswered |= false;
-        case Answer.Misfit misfit -> isAnswered |= false;
       }
     }
     return isAnswered;

@@ -52,11 +52,11 @@ final class ControlUnit {
   void learn(int parameter, Octets data) {
     lengths[parameter] = data.size();
     if (parameter == Maxima.MANIFOLD_PARAMETER) {
-      maxima = maxima.withManifold(Payload.copyOf(data));
+      maxima = maxima.withManifold(data);
     } else if (parameter == Maxima.AIR_FLOW_PARAMETER) {
-      maxima = maxima.withAirFlow(Payload.copyOf(data));
+      maxima = maxima.withAirFlow(data);
     } else if (parameter == Maxima.TURBO_SPEED_PARAMETER) {
-      maxima = maxima.withTurboSpeed(Payload.copyOf(data));
+      maxima = maxima.withTurboSpeed(data);
     }
   }
 }

@@ -33,6 +33,7 @@ final class VehiclePolling {
   private final PollingRequests requests;
   private final LinkHealth health;
   private final boolean asksUnits;
+  private boolean isPolling;
   private int failedPacks;
 
   VehiclePolling(
@@ -111,6 +112,7 @@ final class VehiclePolling {
 
   /** Asks by plan until there is trouble; for trouble codes between, and once more at the end. */
   Trouble poll() throws LinkException {
+    isPolling = true;
     if (asksUnits) {
       requests.askUnits();
     }
@@ -175,7 +177,8 @@ final class VehiclePolling {
       intake.missed(numbers, answered);
     }
     note(request, numbers.size(), answered != 0);
-    if (answered == (1 << numbers.size()) - 1) {
+    // While lengths are learnt, the adapter waits for more answers than come.
+    if (isPolling && answered == (1 << numbers.size()) - 1) {
       plan.took(asked, clock.nanoTime() - start);
     }
     return answered == 0 ? bad(reply) : good();

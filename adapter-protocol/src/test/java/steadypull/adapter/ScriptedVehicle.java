@@ -29,6 +29,10 @@ class ScriptedVehicle {
 
   boolean answersSeveral = true;
   boolean hidesSenders;
+
+  /** Whether a control unit answers to its own request header, 8 below its address. */
+  boolean answersAlone;
+
   String header = "7DF";
 
   ScriptedVehicle parameter(String unit, int number, String data) {
@@ -52,7 +56,8 @@ class ScriptedVehicle {
     if (byIdentifier && request.startsWith("22F4")) {
       return orNoData(framesOf("01" + request.substring(2).replaceAll("F4(..)", "$1"), "F4"));
     }
-    if (!knowsService01 || !request.startsWith("01")) {
+    boolean isHeard = answersAlone || hidesSenders || isToAll();
+    if (!knowsService01 || !isHeard || !request.startsWith("01")) {
       return "NO DATA\r";
     }
     return orNoData(framesOf(request, ""));
@@ -72,8 +77,11 @@ class ScriptedVehicle {
 
   /** ISO 15765-4: 7DF asks all, 7E0 to 7E7 ask the one that answers as 7E8 to 7EF. */
   private boolean isAsked(String unit) {
-    boolean isToAll = header.equals("7DF") || header.equals("18DB33F1");
-    return isToAll || Integer.parseInt(header, 16) + 8 == Integer.parseInt(unit, 16);
+    return isToAll() || Integer.parseInt(header, 16) + 8 == Integer.parseInt(unit, 16);
+  }
+
+  private boolean isToAll() {
+    return header.equals("7DF") || header.equals("18DB33F1");
   }
 
   private List<String> lines(String unit, String payload) {

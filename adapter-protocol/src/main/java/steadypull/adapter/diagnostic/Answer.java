@@ -26,10 +26,4 @@ public sealed interface Answer {
 
   /** A sound message that answers something else, such as an earlier request. */
   record Stray() implements Answer {}
-
-  /**
-   * A message that cannot be taken apart: a length differs from what was learnt, or a parameter
-   * stands there that nobody asked for. Nothing in it can be trusted.
-   */
-  record Misfit() implements Answer {}
 }

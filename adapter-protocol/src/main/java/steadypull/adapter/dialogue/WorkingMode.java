@@ -74,6 +74,15 @@ public final class WorkingMode {
   }
 
   /**
+   * Sets how long the adapter waits for an answer.
+   *
+   * @param units 1 to 0xFF, each 4.096 ms
+   */
+  public static String timeout(int units) {
+    return "ATST%02X".formatted(units);
+  }
+
+  /**
    * Sets the header of the requests that follow: three hex digits, or eight of a 29-bit one, of
    * which the adapter adds the first two, 18, by itself.
    */

@@ -90,6 +90,12 @@ public final class MessageBuffer {
     return sizes[Objects.checkIndex(message, count)];
   }
 
+  /** One payload byte of a message, 0 to 255. */
+  public int at(int message, int index) {
+    Objects.checkIndex(index, size(message));
+    return bytes[starts[message] + index] & 0xFF;
+  }
+
   /** Shows the payload of a message from an index up to, not with, another. */
   public void show(OctetWindow window, int message, int from, int to) {
     Objects.checkFromToIndex(from, to, size(message));

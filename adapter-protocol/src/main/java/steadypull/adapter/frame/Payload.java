@@ -18,15 +18,6 @@ public final class Payload implements Octets {
     return new Payload(bytes.clone());
   }
 
-  /** Copies bytes that stand elsewhere. */
-  public static Payload copyOf(Octets octets) {
-    byte[] bytes = new byte[octets.size()];
-    for (int i = 0; i < bytes.length; i++) {
-      bytes[i] = (byte) octets.at(i);
-    }
-    return new Payload(bytes);
-  }
-
   /**
    * Reads hex digits, blanks allowed.
    *

@@ -62,6 +62,8 @@ final class ReadRequests {
               "ATCAF1",
               // Shortens its waiting by what it learns; until the next reset.
               "ATAT1",
+              // Sets how long it waits for an answer; until the next reset.
+              "ATST[0-9A-F]{2}",
               // Keeps the protocol that it finds out of its lasting memory.
               "ATM0",
               // Tries protocols without storing; while trying asks 01 00.

@@ -9,14 +9,14 @@ import java.time.Duration;
  * Used by one thread.
  */
 final class LinkCost {
-  /** Weight of the past after one more request: some hundred requests count. */
-  private static final double FADING = 0.99;
+  /** Weight of the past after one more request: some five hundred requests count. */
+  private static final double FADING = 0.998;
 
   /** Before both parts can be told apart: 115200 baud, 15 ms of answer time (estimated). */
   private static final double FIRST_REQUEST_NANOS = 17e6;
 
   private static final double FIRST_LINE_NANOS = 2e6;
-  private static final double LEAST_SPREAD = 0.02;
+  private static final double LEAST_SPREAD = 0.002;
 
   /** A request that waited for something else says nothing about the link. */
   private static final double MOST_NANOS = Duration.ofSeconds(1).toNanos();

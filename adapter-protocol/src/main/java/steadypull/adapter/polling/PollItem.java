@@ -13,6 +13,7 @@ final class PollItem {
   private final long periodNanos;
   private final String unit;
   private long dueNanoTime;
+  private long timesAsked;
   private int misses;
   private int length;
 
@@ -66,6 +67,7 @@ final class PollItem {
    */
   void asked(long nowNanoTime) {
     long period = isDoubtful() ? Math.max(periodNanos, DOUBTFUL_NANOS) : periodNanos;
+    timesAsked++;
     boolean isFarBehind = nowNanoTime - dueNanoTime > period;
     dueNanoTime = (isFarBehind ? nowNanoTime : dueNanoTime) + period;
   }
@@ -88,9 +90,16 @@ final class PollItem {
     return dueNanoTime - nowNanoTime <= periodNanos / 4;
   }
 
-  /** Whether it goes out before another one: later against its due time, or more urgent. */
+  /**
+   * Whether it goes out before another one: later against its due time, or more urgent, or asked
+   * less often; those that share a request are due together afterwards.
+   */
   boolean isBefore(PollItem other) {
-    long difference = dueNanoTime - other.dueNanoTime;
-    return difference < 0 || (difference == 0 && urgency.compareTo(other.urgency) < 0);
+    if (dueNanoTime != other.dueNanoTime) {
+      return dueNanoTime - other.dueNanoTime < 0;
+    }
+    return urgency == other.urgency
+        ? timesAsked < other.timesAsked
+        : urgency.compareTo(other.urgency) < 0;
   }
 }

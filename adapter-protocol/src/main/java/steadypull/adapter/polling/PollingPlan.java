@@ -13,8 +13,9 @@ import org.jspecify.annotations.Nullable;
  * again rest and are tried now and then.
  *
  * <p>When the link is too slow for all, everything becomes late by the same span. So the fast class
- * is stretched first and evenly, the slower classes hardly at first, and nobody starves: a
- * temperature that is some seconds old costs the driver more than a speed that is.
+ * is stretched first and evenly, a class with a period longer than that span keeps its rate, and
+ * nobody starves: a temperature that is some seconds old costs the driver more than a speed that
+ * is.
  *
  * <p>Times are nanoseconds on the caller's clock. Used by one thread.
  */

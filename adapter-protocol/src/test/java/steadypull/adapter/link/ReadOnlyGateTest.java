@@ -56,7 +56,8 @@ class ReadOnlyGateTest {
         "ATSHDA18F1",
         "ATSHDB33F1",
         "ATSH6A8",
-        "ATM0"
+        "ATM0",
+        "ATST19"
       })
   void whatOnlyReadsPasses(String line) throws LinkException {
     gate.write(bytes(line + "\r"));
@@ -101,7 +102,6 @@ class ReadOnlyGateTest {
         // Harmless, but nobody here needs them.
         "AT@1",
         "ATD",
-        "ATST19",
         "ATIGN",
         "ATE1",
         "ATH0",
@@ -147,6 +147,9 @@ class ReadOnlyGateTest {
         "ATTPAA",
         "ATCP00",
         "ATM1",
+        "ATST",
+        "ATST1",
+        "ATST190",
         "ATSTPX",
         "STPX",
         "AT",

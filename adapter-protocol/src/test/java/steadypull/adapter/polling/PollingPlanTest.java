@@ -132,6 +132,98 @@ class PollingPlanTest {
     assertThat(counts.getOrDefault(0x0C, 0)).isCloseTo(counts.getOrDefault(0x61, 0), within(3));
   }
 
+  // The fast class is stretched first; what is late by less than its period keeps its rate.
+  @Test
+  void slowLinkMakesEverythingLateByTheSameSpan() {
+    PollingPlan plan = plan(Pacing.polite(1), false, 0x0C, 0x0D, 0x04, 0x61, 0x67, 0x77, 0x46);
+
+    Map<Integer, Integer> counts = run(plan, Duration.ofMillis(400), Duration.ofSeconds(1000));
+
+    double late = secondsBetween(counts, 0x0C) - 0.25;
+    assertThat(late).isGreaterThan(1);
+    assertThat(secondsBetween(counts, 0x61) - 0.25).isCloseTo(late, within(0.1));
+    assertThat(secondsBetween(counts, 0x67) - 1).isCloseTo(late, within(0.4));
+    assertThat(secondsBetween(counts, 0x46)).as("late by less than a period").isLessThan(10.5);
+  }
+
+  private static double secondsBetween(Map<Integer, Integer> countsIn1000Seconds, int number) {
+    return 1000.0 / countsIn1000Seconds.getOrDefault(number, 0);
+  }
+
+  /** A plan at full pace on a link with such costs, and the first packs that it makes then. */
+  private List<PollRequest.CurrentData> packs(double requestMillis, double lineMillis) {
+    PollingPlan plan = plan(Pacing.full(6), true, 0x04, 0x0B, 0x0C, 0x0D, 0x49, 0x61, 0x62, 0x5A);
+    plan.learnt(new PollTarget.Parameter(0x0C), 2);
+    List<PollRequest.CurrentData> packs = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      now += MILLISECOND;
+      if (plan.next(now) instanceof PollRequest.CurrentData request) {
+        int lines = frames(plan.answerBytes(request));
+        // Now and then an answer is shorter, so that both parts can be told apart.
+        plan.took(request, (long) ((requestMillis + lineMillis * lines) * MILLISECOND));
+        plan.took(
+            new PollRequest.CurrentData(List.of(0x04)),
+            (long) ((requestMillis + lineMillis) * MILLISECOND));
+        packs.add(request);
+      }
+    }
+    return packs.subList(20, packs.size());
+  }
+
+  @Test
+  void linesAreFilledWhereLinesCostMost() {
+    assertThat(packs(4, 5.5))
+        .allSatisfy(pack -> assertThat(frames(bytes(pack))).as(pack.toString()).isEqualTo(2))
+        .allSatisfy(pack -> assertThat(pack.parameters()).hasSizeGreaterThanOrEqualTo(5));
+  }
+
+  @Test
+  void requestsAreFilledWhereTheAnswerTimeCostsMost() {
+    assertThat(packs(26, 0.3)).allSatisfy(pack -> assertThat(pack.parameters()).hasSize(6));
+  }
+
+  private static int bytes(PollRequest.CurrentData pack) {
+    return 1 + pack.parameters().stream().mapToInt(number -> number == 0x0C ? 3 : 2).sum();
+  }
+
+  // Seven that are always due and six places: none may wait for ever behind the others.
+  @Test
+  void sevenFastOnesShareSixPlacesEvenly() {
+    PollingPlan plan = plan(Pacing.full(6), true, 0x04, 0x0B, 0x0C, 0x0D, 0x49, 0x61, 0x62);
+
+    Map<Integer, Integer> counts = run(plan, Duration.ofMillis(20), Duration.ofSeconds(20));
+
+    assertThat(counts.values()).allSatisfy(count -> assertThat(count).isBetween(850, 864));
+  }
+
+  @Test
+  void targetsOfDifferentControlUnitsDoNotShareARequest() {
+    PollingPlan plan = plan(Pacing.polite(6), true, 0x0C, 0x0D);
+    plan.add(new PollTarget.Parameter(0x05), Urgency.MEDIUM, "7E9", now);
+    plan.learnt(new PollTarget.Parameter(0x05), 1);
+
+    assertThat(plan.next(now)).isEqualTo(new PollRequest.CurrentData(List.of(0x0C, 0x0D)));
+    assertThat(plan.next(now + 50 * MILLISECOND))
+        .isEqualTo(new PollRequest.CurrentData(List.of(0x05)));
+  }
+
+  // What stays away would make the adapter wait for it, and the others with it.
+  @Test
+  void whatMissesAgainAndAgainDoesNotRideAlong() {
+    PollingPlan plan = plan(Pacing.full(6), true, 0x0C, 0x0D);
+    for (int i = 0; i < 5; i++) {
+      plan.missed(new PollTarget.Parameter(0x0D));
+    }
+
+    for (int i = 0; i < 10; i++) {
+      now += 20 * MILLISECOND;
+      assertThat(plan.next(now))
+          .isIn(
+              new PollRequest.CurrentData(List.of(0x0C)),
+              new PollRequest.CurrentData(List.of(0x0D)));
+    }
+  }
+
   @Test
   void fullPaceAsksFastOnesWheneverNothingElseIsDue() {
     PollingPlan plan = plan(Pacing.full(6), true, 0x0C, 0x67);

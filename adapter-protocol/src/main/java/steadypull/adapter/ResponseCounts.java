@@ -1,0 +1,81 @@
+package steadypull.adapter;
+
+import java.time.Duration;
+import steadypull.adapter.dialogue.Reply;
+import steadypull.adapter.frame.MessageBuffer;
+
+/**
+ * Whether this adapter can be told after how many lines a reply is complete, so that it need not
+ * wait for more. The first request with a count is the test; some adapters do not know the count,
+ * others understand it otherwise and cut answers short. What does not work is left off at once, and
+ * from time to time a request goes out without a count, in case somebody else answers meanwhile.
+ * Reader thread only.
+ */
+final class ResponseCounts {
+  /** One hex digit. */
+  private static final int MOST_LINES = 15;
+
+  private static final int STRIKES = 2;
+  private static final long RECHECK_NANOS = Duration.ofMinutes(1).toNanos();
+  private static final int NEGATIVE = 0x7F;
+  private static final int PENDING = 0x78;
+
+  private final int[] strikes = new int[MOST_LINES + 1];
+  private boolean isProven;
+  private boolean isRefused;
+  private boolean isRechecking;
+  private long lastRecheckNanoTime;
+
+  ResponseCounts(long nowNanoTime) {
+    lastRecheckNanoTime = nowNanoTime;
+  }
+
+  /** The count to send with a request whose answer has so many lines; 0 to send none. */
+  int countFor(int lines, long nowNanoTime) {
+    if (isRefused || lines > MOST_LINES || strikes[lines] >= STRIKES) {
+      return 0;
+    }
+    isRechecking = nowNanoTime - lastRecheckNanoTime >= RECHECK_NANOS;
+    if (isRechecking) {
+      lastRecheckNanoTime = nowNanoTime;
+    }
+    return isRechecking ? 0 : lines;
+  }
+
+  /** Takes the reply to a request for one answer that went out without a count. */
+  void noteUncounted(MessageBuffer messages) {
+    boolean isStrangerThere = isRechecking && messages.count() > 1;
+    isRechecking = false;
+    isRefused |= isStrangerThere;
+  }
+
+  /**
+   * Takes the reply to a request that went out with a count.
+   *
+   * @return whether it is to be believed; if not, the request should be repeated without a count
+   */
+  boolean isBelievable(int count, Reply reply, MessageBuffer messages) {
+    boolean isWhole = reply instanceof Reply.Data && hasAnswer(messages);
+    boolean isCut = reply instanceof Reply.Data && !isWhole;
+    boolean isDoubtful = isCut || (reply instanceof Reply.NoData && !isProven);
+    if (reply instanceof Reply.NotUnderstood) {
+      isRefused = true;
+      return false;
+    }
+    isProven |= isWhole;
+    strikes[count] = isWhole ? 0 : strikes[count] + (isDoubtful ? 1 : 0);
+    return !isDoubtful;
+  }
+
+  /** Whether there is a whole message that does not only promise the answer for later. */
+  private static boolean hasAnswer(MessageBuffer messages) {
+    for (int i = 0; i < messages.count(); i++) {
+      boolean isPending =
+          messages.size(i) == 3 && messages.at(i, 0) == NEGATIVE && messages.at(i, 2) == PENDING;
+      if (!isPending) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
