@@ -27,7 +27,9 @@ class ArchitectureTest {
   void rulesSawOurClasses() {
     assertThat(CLASSES.size()).isGreaterThan(60);
     for (String room :
-        new String[] {"link", "dialogue", "frame", "diagnostic", "polling", "position"}) {
+        new String[] {
+          "link", "dialogue", "frame", "diagnostic", "polling", "position", "capture"
+        }) {
       assertThat(CLASSES.stream().anyMatch(c -> c.getPackageName().equals(ROOM + "." + room)))
           .as(room)
           .isTrue();
@@ -39,6 +41,9 @@ class ArchitectureTest {
     noClasses()
         .that()
         .resideOutsideOfPackage(ROOM + ".link")
+        // Writes and replays files, and no port.
+        .and()
+        .resideOutsideOfPackage(ROOM + ".capture")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(
@@ -63,6 +68,9 @@ class ArchitectureTest {
         // Has no way to send anything.
         .and()
         .doNotHaveSimpleName("ListeningSource")
+        // Keeps what the reader opens.
+        .and()
+        .doNotHaveSimpleName("CapturedSource")
         .should()
         .callMethod(LinkSource.class, "open")
         .check(CLASSES);

@@ -10,6 +10,7 @@ import steadypull.channel.QuantityFormat;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.LinkSummary;
 import steadypull.drive.PipelineOutput;
+import steadypull.drive.RawCapture;
 import steadypull.drive.ReceiverNews;
 import steadypull.drive.StripState;
 
@@ -54,6 +55,13 @@ final class DriveProgress implements PipelineOutput {
       out.printf("%s  %s%n", time(news.timeMicros()), ReceiverWords.of(news));
       out.flush();
     }
+  }
+
+  @Override
+  public void captured(RawCapture.Kept kept) {
+    troubles.captured(kept);
+    out.printf("raw capture: %s%n", kept.file());
+    out.flush();
   }
 
   @Override

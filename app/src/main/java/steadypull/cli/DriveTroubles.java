@@ -7,6 +7,7 @@ import steadypull.channel.QuantityFormat;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.LinkSummary;
 import steadypull.drive.PipelineOutput;
+import steadypull.drive.RawCapture;
 import steadypull.drive.ReceiverNews;
 import steadypull.drive.RecordingState;
 
@@ -31,6 +32,16 @@ final class DriveTroubles implements PipelineOutput {
     if (news.state() == ReceiverNews.State.ABSENT) {
       tell(news.timeMicros(), ReceiverWords.of(news));
     }
+  }
+
+  @Override
+  public void captured(RawCapture.Kept kept) {
+    kept.trouble()
+        .ifPresent(
+            trouble -> {
+              out.println(trouble);
+              out.flush();
+            });
   }
 
   @Override

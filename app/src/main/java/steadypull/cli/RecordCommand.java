@@ -14,6 +14,7 @@ import steadypull.drive.DriveRequest;
 import steadypull.drive.LiveDrives;
 import steadypull.drive.Pace;
 import steadypull.drive.PipelineOutput;
+import steadypull.drive.RawCapture;
 import steadypull.drive.RunningDrive;
 import steadypull.store.TripLibrary;
 
@@ -27,13 +28,18 @@ import steadypull.store.TripLibrary;
             + " as it happens; a trip's id is printed on standard output at its end. An engine that"
             + " is off for three minutes ends the trip, and the next start begins another.")
 final class RecordCommand implements Callable<Integer> {
+  private static final String CAPTURES = "captures";
+
   @ParentCommand private @Nullable SteadypullCommand parent;
 
   @Option(
       names = "--port",
       required = true,
       paramLabel = "PORT",
-      description = {"A device, tcp://host:port, or", "demo:SCENARIO[?speed=20&seed=1]."})
+      description = {
+        "A device, tcp://host:port, capture:FILE[?speed=20],",
+        "or demo:SCENARIO[?speed=20&seed=1]."
+      })
   private String port = "";
 
   @Option(
@@ -77,6 +83,18 @@ final class RecordCommand implements Callable<Integer> {
       })
   private @Nullable String receiver;
 
+  @Option(
+      names = "--raw",
+      description = {
+        "Also keeps the bytes of the dialogue with the adapter,",
+        "in a file beside the library, to be replayed as a port:",
+        "capture:FILE. The vehicle's number is masked in it."
+      })
+  private boolean raw;
+
+  @Option(names = "--raw-with-vin", description = "The same with the vehicle's number as it is.")
+  private boolean rawWithVin;
+
   @Option(names = "--quiet", description = "Tells only troubles.")
   private boolean quiet;
 
@@ -93,10 +111,17 @@ final class RecordCommand implements Callable<Integer> {
               : new DriveProgress(main.err(), main.format());
       RunningDrive drive =
           drives.begin(
-              new DriveRequest(port, vehicle, label, pace, end, Optional.ofNullable(receiver)),
+              new DriveRequest(
+                  port, vehicle, label, pace, end, Optional.ofNullable(receiver), capture(main)),
               new EndedTrips(main.out(), main.err(), observer));
       return StoppableDrive.await(drive, outcome -> report(main, outcome));
     }
+  }
+
+  private Optional<RawCapture> capture(SteadypullCommand main) {
+    return raw || rawWithVin
+        ? Optional.of(new RawCapture(main.libraryFolder().resolve(CAPTURES), rawWithVin))
+        : Optional.empty();
   }
 
   private static int report(SteadypullCommand main, DriveOutcome outcome) {

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param pace how hard to ask
  * @param end when it ends by itself
  * @param receiver where a satellite receiver is, in the same forms; empty if there is none
+ * @param rawCapture whether and where the bytes of the dialogue are kept too
  */
 public record DriveRequest(
     String address,
@@ -19,7 +20,8 @@ public record DriveRequest(
     String label,
     Pace pace,
     DriveEnd end,
-    Optional<String> receiver) {
+    Optional<String> receiver,
+    Optional<RawCapture> rawCapture) {
   public DriveRequest {
     Objects.requireNonNull(address);
     Objects.requireNonNull(vehicleName);
@@ -27,10 +29,11 @@ public record DriveRequest(
     Objects.requireNonNull(pace);
     Objects.requireNonNull(end);
     Objects.requireNonNull(receiver);
+    Objects.requireNonNull(rawCapture);
   }
 
-  /** A drive without a satellite receiver. */
+  /** A drive without a satellite receiver and a raw capture. */
   public DriveRequest(String address, String vehicleName, String label, Pace pace, DriveEnd end) {
-    this(address, vehicleName, label, pace, end, Optional.empty());
+    this(address, vehicleName, label, pace, end, Optional.empty(), Optional.empty());
   }
 }

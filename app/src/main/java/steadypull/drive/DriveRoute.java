@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import steadypull.adapter.ReaderSettings;
+import steadypull.adapter.capture.Capture;
 import steadypull.adapter.diagnostic.DefinedSignal;
 import steadypull.adapter.link.LinkSource;
 import steadypull.adapter.link.ListeningSource;
@@ -19,6 +20,7 @@ import steadypull.vehicle.VehicleSignal;
  * @param end when it ends by itself
  * @param lasts how long the source has something to tell, on its clock, if it ends
  * @param receiver where the satellite receiver is, if there is one
+ * @param capture into which the source's dialogue goes, if it is kept
  */
 record DriveRoute(
     LinkSource source,
@@ -26,7 +28,8 @@ record DriveRoute(
     ReaderSettings.Pace pace,
     DriveEnd end,
     Optional<Duration> lasts,
-    Optional<ListeningSource> receiver) {
+    Optional<ListeningSource> receiver,
+    Optional<Capture> capture) {
 
   /** Nanoseconds from the opening of the source to its end; "never" is the greatest number. */
   long lastsNanos() {

@@ -15,6 +15,7 @@ import steadypull.adapter.LinkState;
 import steadypull.adapter.ReaderListener;
 import steadypull.adapter.Reading;
 import steadypull.adapter.VehicleReader;
+import steadypull.adapter.capture.Capture;
 import steadypull.channel.UnitSystem;
 import steadypull.store.TripEvent;
 
@@ -36,6 +37,8 @@ final class LiveDrive implements RunningDrive {
   private final CompletableFuture<DriveOutcome> outcome = new CompletableFuture<>();
   private final VehicleReader reader;
   private final Optional<ReceiverThread> receiver;
+  private final Optional<Capture> capture;
+  private final PipelineOutput observer;
   private final DriveLog log;
   private final Thread portThread;
   private final Thread pipelineThread;
@@ -47,6 +50,8 @@ final class LiveDrive implements RunningDrive {
     Instant start = wall.instant();
     log = new DriveLog(route, keeping, new TripClock(start, startNanos), observer);
     reader = new VehicleReader(route.source(), route.readerSettings(), new Intake());
+    capture = route.capture();
+    this.observer = observer;
     receiver =
         route
             .receiver()
@@ -121,10 +126,17 @@ final class LiveDrive implements RunningDrive {
       DriveOutcome ended = log.end();
       awaitPort();
       receiver.ifPresent(ReceiverThread::close);
+      capture.ifPresent(this::endCapture);
       failure.ifPresentOrElse(outcome::completeExceptionally, () -> outcome.complete(ended));
     } catch (RuntimeException | Error fault) {
       outcome.completeExceptionally(fault);
     }
+  }
+
+  /** After the port's thread has ended: nothing more is written. */
+  private void endCapture(Capture ending) {
+    ending.close();
+    observer.captured(new RawCapture.Kept(ending.file(), ending.trouble()));
   }
 
   private void takeAll() throws InterruptedException {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import steadypull.adapter.ReaderSettings;
+import steadypull.adapter.capture.Capture;
 import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkProvider;
 import steadypull.adapter.link.LinkSource;
@@ -126,7 +127,7 @@ public final class LiveDrives implements DriveDesk {
   public DriveSession open(String address, String vehicleName, Consumer<DriveSnapshot> onSnapshot)
       throws DriveException {
     // A simulated drive from the window is its own vehicle's: it leaves the user's as they are.
-    String name = isSimulated(address) ? usualVehicle(address).orElse(vehicleName) : vehicleName;
+    String name = ownName(port(address, offers)).orElse(vehicleName);
     DriveRequest request = new DriveRequest(address, name, "", Pace.POLITE, DriveEnd.never());
     return begin(request, new SnapshotsOnly(onSnapshot));
   }
@@ -143,14 +144,12 @@ public final class LiveDrives implements DriveDesk {
     ReaderSettings.Pace pace =
         request.pace() == Pace.FULL ? ReaderSettings.Pace.FULL : ReaderSettings.Pace.POLITE;
     Optional<String> where = request.receiver().or(() -> receiver);
+    Optional<ListeningSource> listened =
+        where.isPresent() ? Optional.of(receiver(where.get())) : Optional.empty();
+    Optional<Capture> capture = capture(request);
+    LinkSource source = capture.map(each -> each.around(port.source())).orElse(port.source());
     DriveRoute route =
-        new DriveRoute(
-            port.source(),
-            setup,
-            pace,
-            request.end(),
-            port.lasts(),
-            where.isPresent() ? Optional.of(receiver(where.get())) : Optional.empty());
+        new DriveRoute(source, setup, pace, request.end(), port.lasts(), listened, capture);
     LiveDrive drive = prepared(route, request.label(), observer);
     drive.start();
     return drive;
@@ -167,6 +166,7 @@ public final class LiveDrives implements DriveDesk {
       DriveLog.Keeping keeping = new DriveLog.Keeping(library, label, softwareVersion);
       return new LiveDrive(route, keeping, wall, observer);
     } catch (IllegalArgumentException unreadable) {
+      route.capture().ifPresent(Capture::close);
       throw new DriveException(
           "Could not begin a drive with the vehicle \"%s\": %s. Correct the signal in its vehicle file and import it again."
               .formatted(route.setup().vehicle().name(), FaultText.of(unreadable)),
@@ -193,10 +193,6 @@ public final class LiveDrives implements DriveDesk {
     return PortProbe.probe(port(address, offers).source(), showsNumber);
   }
 
-  private boolean isSimulated(String address) throws DriveException {
-    return port(address, offers).offer().isPresent();
-  }
-
   /**
    * The vehicle that a drive on this address is for when nobody says so: a simulated vehicle's own
    * name, else the one used last.
@@ -205,10 +201,13 @@ public final class LiveDrives implements DriveDesk {
    * @throws DriveException if the address is malformed
    */
   public Optional<String> usualVehicle(String address) throws DriveException {
-    Port port = port(address, offers);
+    Optional<String> own = ownName(port(address, offers));
+    return own.isPresent() ? own : vehicleNames().stream().findFirst();
+  }
+
+  private static Optional<String> ownName(Port port) throws DriveException {
     try {
-      Optional<Vehicle> own = port.ownVehicle();
-      return own.isPresent() ? own.map(Vehicle::name) : vehicleNames().stream().findFirst();
+      return port.ownVehicle().map(Vehicle::name);
     } catch (VehicleFileException broken) {
       throw new DriveException(FaultText.of(broken), broken);
     }
@@ -235,7 +234,9 @@ public final class LiveDrives implements DriveDesk {
 
   private static Port port(String address, List<LinkOffer> offers) throws DriveException {
     try {
-      for (LinkOffer offer : offers) {
+      List<LinkOffer> all = new ArrayList<>(offers);
+      all.add(CaptureFiles.offer());
+      for (LinkOffer offer : all) {
         Optional<LinkSource> offered = offer.provider().find(address);
         if (offered.isPresent()) {
           return new Port(offered.get(), Optional.of(offer));
@@ -251,10 +252,19 @@ public final class LiveDrives implements DriveDesk {
       throw new DriveException(FaultText.of(malformed), malformed);
     }
     throw new DriveException(
-        ("Could not open \"%s\": expected a serial device, tcp://host:port or demo:SCENARIO. "
-                + "\"steadypull ports\" and \"steadypull scenarios\" list them.")
+        ("Could not open \"%s\": expected a serial device, tcp://host:port, capture:FILE or"
+                + " demo:SCENARIO. \"steadypull ports\" and \"steadypull scenarios\" list them.")
             .formatted(address),
         null);
+  }
+
+  private Optional<Capture> capture(DriveRequest request) throws DriveException {
+    if (request.rawCapture().isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        CaptureFiles.begin(
+            request.rawCapture().get(), request.address(), wall.instant(), softwareVersion));
   }
 
   private ListeningSource receiver(String address) throws DriveException {

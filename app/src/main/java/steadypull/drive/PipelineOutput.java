@@ -19,6 +19,9 @@ public interface PipelineOutput {
   /** The satellite receiver of a live drive is found, knows its place, or is gone. */
   default void receiver(ReceiverNews news) {}
 
+  /** The raw capture of a live drive is complete. */
+  default void captured(RawCapture.Kept kept) {}
+
   /** The forecast of a second, present load held. */
   default void forecast(Forecast forecast) {}
 

@@ -34,6 +34,9 @@ class OnlyReadsTest {
         // Has no way to send anything.
         .and()
         .doNotHaveFullyQualifiedName("steadypull.adapter.link.ListeningSource")
+        // Keeps what the reader opens and says.
+        .and()
+        .doNotHaveFullyQualifiedName("steadypull.adapter.capture.CapturedSource")
         .should()
         .callMethod(LinkSource.class, "open")
         .check(PRODUCT);
@@ -42,6 +45,8 @@ class OnlyReadsTest {
         .doNotHaveFullyQualifiedName("steadypull.adapter.AdapterPort")
         .and()
         .doNotHaveFullyQualifiedName("steadypull.adapter.link.ReadOnlyGate")
+        .and()
+        .doNotHaveFullyQualifiedName("steadypull.adapter.capture.CapturedSource$Captured")
         .should()
         .callMethod(Link.class, "write", byte[].class)
         .check(PRODUCT);

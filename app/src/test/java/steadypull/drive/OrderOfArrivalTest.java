@@ -95,6 +95,7 @@ class OrderOfArrivalTest {
             ReaderSettings.Pace.POLITE,
             DriveEnd.never(),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty()),
         new DriveLog.Keeping(library, "", "test"),
         new TripClock(DemoDrives.START, 0),

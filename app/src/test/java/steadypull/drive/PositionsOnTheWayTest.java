@@ -141,6 +141,7 @@ class PositionsOnTheWayTest {
             ReaderSettings.Pace.POLITE,
             DriveEnd.never(),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty()),
         new DriveLog.Keeping(library, "", "test"),
         new TripClock(DemoDrives.START, 0),

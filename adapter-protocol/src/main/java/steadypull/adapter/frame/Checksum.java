@@ -1,11 +1,11 @@
 package steadypull.adapter.frame;
 
 /** The last byte of a message on the older buses. */
-enum Checksum {
+public enum Checksum {
   /** Sum of all bytes before it, modulo 256 (ISO 9141-2, ISO 14230). */
   SUM {
     @Override
-    int of(Octets bytes) {
+    public int of(Octets bytes) {
       int sum = 0;
       for (int i = 0; i < bytes.size(); i++) {
         sum += bytes.at(i);
@@ -17,7 +17,7 @@ enum Checksum {
   /** Cyclic redundancy check, polynomial 0x1D, first value 0xFF, result inverted (SAE J1850). */
   J1850_CRC {
     @Override
-    int of(Octets bytes) {
+    public int of(Octets bytes) {
       int remainder = 0xFF;
       for (int i = 0; i < bytes.size(); i++) {
         remainder = divided(remainder ^ bytes.at(i));
@@ -27,7 +27,7 @@ enum Checksum {
   };
 
   /** The check byte over all bytes given, 0 to 255. */
-  abstract int of(Octets bytes);
+  public abstract int of(Octets bytes);
 
   private static int divided(int octet) {
     int remainder = octet;

@@ -1,0 +1,109 @@
+package steadypull.adapter.capture;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import steadypull.adapter.capture.RecordedDialogue.Attempt;
+import steadypull.adapter.capture.RecordedDialogue.Exchange;
+import steadypull.adapter.link.Link;
+import steadypull.adapter.link.LinkClock;
+import steadypull.adapter.link.LinkException;
+import steadypull.adapter.link.LinkSource;
+
+/**
+ * A capture as a port. It opens, refuses and is lost when the port then did, and answers a request
+ * with what was answered to the same request at about the same time. One thread at a time.
+ */
+final class CaptureReplay implements LinkSource {
+  /** A reader of another version asks a little sooner or later. */
+  private static final long TOLERANCE_MICROS = 2_000_000;
+
+  private final String address;
+  private final RecordedDialogue dialogue;
+  private final ReplayClock clock;
+  private final Map<String, List<Exchange>> byRequest = new HashMap<>();
+  private final Map<String, Integer> used = new HashMap<>();
+  private int next;
+
+  CaptureReplay(String address, RecordedDialogue dialogue, ReplayClock clock) {
+    this.address = address;
+    this.dialogue = dialogue;
+    this.clock = clock;
+    for (Attempt attempt : dialogue.attempts()) {
+      for (Exchange exchange : attempt.exchanges()) {
+        byRequest.computeIfAbsent(exchange.request(), request -> new ArrayList<>()).add(exchange);
+      }
+    }
+  }
+
+  @Override
+  public String address() {
+    return address;
+  }
+
+  @Override
+  public LinkClock clock() {
+    return clock;
+  }
+
+  /** The next try of the capture; one whose link still lasts is joined again. */
+  @Override
+  public Link open() throws LinkException {
+    if (next > 0 && lasts(dialogue.attempts().get(next - 1))) {
+      return new ReplayedLink(this, dialogue.attempts().get(next - 1), false);
+    }
+    while (next < dialogue.attempts().size()) {
+      Attempt attempt = dialogue.attempts().get(next);
+      next++;
+      if (attempt.refusal().isPresent()) {
+        clock.waitUntilMicros(attempt.micros());
+        throw failure("open", "then it was refused: " + attempt.refusal().get());
+      }
+      if (lasts(attempt)) {
+        clock.waitUntilMicros(attempt.micros());
+        return new ReplayedLink(this, attempt, true);
+      }
+    }
+    throw failure("open", "the capture ends here");
+  }
+
+  private boolean lasts(Attempt attempt) {
+    return attempt.refusal().isEmpty() && clock.micros() < attempt.endMicros();
+  }
+
+  ReplayClock replayClock() {
+    return clock;
+  }
+
+  /**
+   * What was answered to a request at about this time: the next answer that was not given yet,
+   * unless it lies far ahead; then the last one once more.
+   */
+  Optional<Exchange> answer(String request) {
+    List<Exchange> candidates = byRequest.getOrDefault(request, List.of());
+    if (candidates.isEmpty()) {
+      return Optional.empty();
+    }
+    int last = used.getOrDefault(request, -1);
+    int chosen = last + 1;
+    while (chosen + 1 < candidates.size()
+        && candidates.get(chosen + 1).micros() <= clock.micros() - TOLERANCE_MICROS) {
+      chosen++;
+    }
+    boolean isAhead =
+        chosen >= candidates.size()
+            || candidates.get(chosen).micros() > clock.micros() + TOLERANCE_MICROS;
+    if (isAhead && last >= 0) {
+      chosen = last;
+    }
+    used.put(request, chosen);
+    return Optional.of(candidates.get(chosen));
+  }
+
+  LinkException failure(String attempt, String found) {
+    return new LinkException(
+        address, attempt, found, "This is a recording: nothing is wrong with this machine.", null);
+  }
+}
