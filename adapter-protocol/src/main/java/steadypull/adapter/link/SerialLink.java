@@ -15,21 +15,17 @@ final class SerialLink implements Link {
 
   private static final int LARGEST_TAKE = 4096;
   private static final int EMPTY_HANDED_RETURNS = 50;
-  private static final byte PROMPT = '>';
-
-  /** At a wrong rate a prompt may appear by chance, but not after so much plain text. */
-  private static final int PLAIN_BEFORE_PROMPT = 4;
 
   private final String address;
   private final SerialPort port;
-  private final Runnable onPrompt;
+  private final Runnable onProof;
   private final byte[] buffer = new byte[LARGEST_TAKE];
-  private int plainCharacters;
+  private final RateProof proof = new RateProof();
 
-  SerialLink(String address, SerialPort port, Runnable onPrompt) {
+  SerialLink(String address, SerialPort port, Runnable onProof) {
     this.address = address;
     this.port = port;
-    this.onPrompt = onPrompt;
+    this.onProof = onProof;
   }
 
   @Override
@@ -62,7 +58,9 @@ final class SerialLink implements Link {
         throw gone("read from", "the device no longer answers the system");
       }
       if (count > 0) {
-        watchForPrompt(into, count);
+        if (proof.isIn(into, count)) {
+          onProof.run();
+        }
         return count;
       }
       returnedAtOnce = isAtOnce(before) ? returnedAtOnce + 1 : 0;
@@ -75,19 +73,6 @@ final class SerialLink implements Link {
 
   private static boolean isAtOnce(long startNanoTime) {
     return System.nanoTime() - startNanoTime < READ_MILLISECONDS * 1_000_000L / 20;
-  }
-
-  private void watchForPrompt(byte[] came, int count) {
-    for (int i = 0; i < count; i++) {
-      if (came[i] == PROMPT && plainCharacters >= PLAIN_BEFORE_PROMPT) {
-        onPrompt.run();
-      }
-      plainCharacters = isPlain(came[i]) ? plainCharacters + 1 : 0;
-    }
-  }
-
-  private static boolean isPlain(byte one) {
-    return (one >= ' ' && one <= '~') || one == '\r' || one == '\n';
   }
 
   private LinkException gone(String attempt, String found) {

@@ -9,8 +9,8 @@ import java.util.stream.Collectors;
 
 /**
  * A serial device that can be opened again and again. Used by one thread at a time. Keeps the baud
- * rate as long as it brings prompts; after an opening without one the next rate is tried. A device
- * that was unplugged is found again under another name.
+ * rate as long as it brings what proves it; after an opening without that the next one is tried. A
+ * device that was unplugged is found again under another name.
  */
 final class SerialSource implements LinkSource {
   /** Usual rates of AT-command adapters, most frequent first (common practice, no source). */
@@ -20,7 +20,7 @@ final class SerialSource implements LinkSource {
   private final String device;
   private final int[] baudRates;
   private int present = -1;
-  private boolean promptWasHeard;
+  private boolean isRateProven;
   private Optional<UsbIdentity> identity = Optional.empty();
 
   SerialSource(String address, String device, OptionalInt baudRate) {
@@ -51,7 +51,7 @@ final class SerialSource implements LinkSource {
     String place = SerialPlace.find(device, identity, present);
     SerialPort port = findPort(place);
     int baudRate = nextBaudRate();
-    promptWasHeard = false;
+    isRateProven = false;
     port.setComPortParameters(
         baudRate, 8, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY, /* useRS485Mode= */ false);
     port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
@@ -60,12 +60,12 @@ final class SerialSource implements LinkSource {
       throw failure(port.getLastErrorCode());
     }
     identity = SerialPlace.whoIsAt(place, present).or(() -> identity);
-    return ReadOnlyGate.before(new SerialLink(address, port, () -> promptWasHeard = true));
+    return ReadOnlyGate.before(new SerialLink(address, port, () -> isRateProven = true));
   }
 
   /** The rate for the next opening. */
   private int nextBaudRate() {
-    if (!promptWasHeard) {
+    if (!isRateProven) {
       present = (present + 1) % baudRates.length;
     }
     return baudRates[present];
