@@ -30,6 +30,7 @@ enum CanBus {
   /** 18DAF1xx answers to 18DAxxF1. */
   private static final int LONG_ANSWERS = 0x18DA_F100;
 
+  private static final int TESTER = 0xF1;
   private static final int LONG_REQUESTS = 0x18DA_00F1;
 
   private final String number;
@@ -83,7 +84,7 @@ enum CanBus {
     int identifier = frame.identifier();
     boolean isAnswer =
         isLong
-            ? (identifier & ~0xFF) == LONG_ANSWERS
+            ? (identifier & ~0xFF) == LONG_ANSWERS && (identifier & 0xFF) != TESTER
             : identifier >= FIRST_ANSWER && identifier <= LAST_ANSWER;
     return isAnswer && frame.isLong() == isLong
         ? Optional.of((isLong ? "%08X" : "%03X").formatted(identifier))

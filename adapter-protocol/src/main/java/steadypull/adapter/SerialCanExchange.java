@@ -37,6 +37,9 @@ final class SerialCanExchange {
   /** ISO 15765-4: N_Bs. */
   private static final Duration FLOW_CONTROL = Duration.ofMillis(75);
 
+  /** Eight control units and some repetition; more is a fault that must not flood the bus. */
+  private static final int MOST_FLOW_CONTROLS = 32;
+
   private static final int NEGATIVE = 0x7F;
   private static final int PENDING = 0x78;
 
@@ -49,6 +52,7 @@ final class SerialCanExchange {
   private final Set<String> pending = new HashSet<>();
   private long startNanoTime;
   private long lastAnswerNanoTime;
+  private int flowControls;
   private boolean isRefused;
   private boolean isSettled;
 
@@ -157,7 +161,9 @@ final class SerialCanExchange {
     return switch (reception.accept(frame, lastAnswerNanoTime)) {
       case SegmentReception.Outcome.Whole(Payload message) -> take(sender, message);
       case SegmentReception.Outcome.Answer(FlowControl flowControl) -> {
-        send(bus.requestOf(frame.identifier()), flowControl.toBytes());
+        if (flowControls++ < MOST_FLOW_CONTROLS) {
+          send(bus.requestOf(frame.identifier()), flowControl.toBytes());
+        }
         yield false;
       }
       case SegmentReception.Outcome.Nothing nothing -> false;

@@ -52,6 +52,9 @@ final class ScriptedSerialCan implements LinkSource {
   /** Frames of other traffic that come with every request. */
   String traffic = "";
 
+  /** Whether the other traffic answers flow control too. */
+  boolean repeatsTraffic;
+
   /** Frames on the bus while it sent at a wrong rate. */
   int disturbances;
 
@@ -150,7 +153,7 @@ final class ScriptedSerialCan implements LinkSource {
       disturbances++;
       return;
     }
-    if (!traffic.isEmpty()) {
+    if (!traffic.isEmpty() && (repeatsTraffic || frame.group(4).startsWith("0"))) {
       say(traffic, ADAPTER_LATENCY);
     }
     if ((frame.group(2) == null) == isLong) {
