@@ -4,10 +4,12 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
-import java.util.EnumSet;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import steadypull.adapter.diagnostic.CodeStatus;
 import steadypull.adapter.diagnostic.TroubleCode;
 import steadypull.adapter.diagnostic.TroubleCodeAnswer;
@@ -20,7 +22,7 @@ final class TroubleCodeInquiry implements Inquiry {
   private final VehicleKnowledge vehicle;
   private final Set<Found> framed;
   private final Deque<CodeStatus> left;
-  private final Set<CodeStatus> answered = EnumSet.noneOf(CodeStatus.class);
+  private final Map<CodeStatus, Set<String>> answeredBy = new EnumMap<>(CodeStatus.class);
   private final List<Found> found = new ArrayList<>();
 
   /**
@@ -50,7 +52,7 @@ final class TroubleCodeInquiry implements Inquiry {
   }
 
   private void note(CodeStatus status, String controlUnit, List<TroubleCode> codes) {
-    answered.add(status);
+    answeredBy.computeIfAbsent(status, each -> new TreeSet<>()).add(controlUnit);
     for (TroubleCode code : codes) {
       Found each = new Found(controlUnit, code, status);
       if (!found.contains(each)) {
@@ -62,8 +64,8 @@ final class TroubleCodeInquiry implements Inquiry {
   /** A vehicle that answered for no status has told nothing: then nothing is told. */
   @Override
   public Optional<Inquiry> finish(ReaderListener listener, long nanoTime) {
-    if (!answered.isEmpty()) {
-      listener.troubleCodes(new TroubleCodeReport(answered, found), nanoTime);
+    if (!answeredBy.isEmpty()) {
+      listener.troubleCodes(new TroubleCodeReport(answeredBy, found), nanoTime);
     }
     List<Found> unframed =
         found.stream()

@@ -46,8 +46,7 @@ class TroubleCodesOnTheWayTest {
     assertThat(times("07")).hasSize(4);
     assertThat(times("0A")).as("at the start and at the end").hasSize(2);
     assertThat(recording.reports).hasSize(4);
-    assertThat(recording.reports.getFirst().answered())
-        .containsExactlyInAnyOrder(CodeStatus.values());
+    assertThat(recording.reports.getFirst().answeredBy()).containsOnlyKeys(CodeStatus.values());
     assertThat(recording.reports.getFirst().found()).isEmpty();
     assertThat(recording.story()).containsExactly("Opening", "Searching", "Connected", "Closed");
   }
@@ -78,6 +77,10 @@ class TroubleCodesOnTheWayTest {
             found("7E8", "P0087"),
             found("7E8", "P0088"),
             found("7E9", "P0218"));
+    assertThat(recording.reports.getFirst().answeredBy().get(CodeStatus.STORED))
+        .containsExactlyInAnyOrder("7E8", "7E9");
+    assertThat(recording.reports.getFirst().answeredBy().get(CodeStatus.PENDING))
+        .containsExactly("7E8");
   }
 
   @Test
@@ -97,8 +100,8 @@ class TroubleCodesOnTheWayTest {
 
     drive.go(10);
 
-    assertThat(recording.reports.getFirst().answered())
-        .containsExactlyInAnyOrder(CodeStatus.PENDING, CodeStatus.PERMANENT);
+    assertThat(recording.reports.getFirst().answeredBy())
+        .containsOnlyKeys(CodeStatus.PENDING, CodeStatus.PERMANENT);
   }
 
   @Test

@@ -36,6 +36,7 @@ public record AdviceLine(
     ADVISE,
     ACT_NOW,
     LIMITED_POWER,
+    CODE_STORED,
     HOLDS_AGAIN,
     LINK_LOST,
     LEARNING

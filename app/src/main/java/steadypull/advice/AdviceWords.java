@@ -68,9 +68,9 @@ final class AdviceWords {
         text("action.link-lost"), text("reason.link-lost", quantities.whole(secondsSilent)));
   }
 
-  Saying powerLimited(double cutPercent) {
-    return new Saying(
-        text("action.power-limited"), text("reason.power-limited", quantities.whole(cutPercent)));
+  /** The same words as a sentence. */
+  String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(locale) + words.substring(1) + ".";
   }
 
   /** For rules that the program has no words for: the rule's own. */

@@ -87,7 +87,7 @@ public final class Advisor {
   public List<AdviceEvent> step(Situation situation) {
     SituationFacts facts = new SituationFacts(vehicle, situation);
     latest = Optional.of(facts);
-    List<AdviceEvent> events = new ArrayList<>(derates.step(facts));
+    List<AdviceEvent> events = new ArrayList<>(derates.step(facts, composer.codes(facts)));
     if (facts.isEngineOff()) {
       advisories.forEach(each -> events.addAll(events(each, each.suppress(), facts)));
     } else {

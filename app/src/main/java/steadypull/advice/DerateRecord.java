@@ -10,7 +10,12 @@ import steadypull.thermal.Derate;
 final class DerateRecord {
   private Derate before = new Derate.None();
 
-  List<AdviceEvent> step(SituationFacts facts) {
+  /**
+   * Takes the next second.
+   *
+   * @param codes what is said of the stored codes; may be empty
+   */
+  List<AdviceEvent> step(SituationFacts facts, String codes) {
     Derate now = facts.situation().derate();
     Optional<Channel> causeBefore = cause(before);
     Optional<Channel> causeNow = cause(now);
@@ -22,7 +27,7 @@ final class DerateRecord {
       events.add(EventFigures.ofChannel(facts, AdviceEvent.Kind.DERATE_BEGAN, causeNow.get()));
     }
     if (now instanceof Derate.PowerLimited && !(before instanceof Derate.PowerLimited)) {
-      events.add(EventFigures.ofVehicle(facts.timeMicros(), AdviceEvent.Kind.POWER_LIMITED));
+      events.add(EventFigures.ofVehicle(facts.timeMicros(), AdviceEvent.Kind.POWER_LIMITED, codes));
     }
     before = now;
     return events;

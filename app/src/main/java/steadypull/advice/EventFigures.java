@@ -24,8 +24,8 @@ final class EventFigures {
     return figures(facts, kind, Optional.empty(), Optional.empty(), Optional.of(channel), "");
   }
 
-  static AdviceEvent ofVehicle(long timeMicros, AdviceEvent.Kind kind) {
-    return bare(timeMicros, kind, Optional.empty(), Optional.empty(), "");
+  static AdviceEvent ofVehicle(long timeMicros, AdviceEvent.Kind kind, String text) {
+    return bare(timeMicros, kind, Optional.empty(), Optional.empty(), text);
   }
 
   static AdviceEvent ofRule(long timeMicros, AdviceEvent.Kind kind, String rule, String text) {

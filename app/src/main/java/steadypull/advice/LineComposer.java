@@ -8,11 +8,13 @@ import steadypull.channel.Channel;
 final class LineComposer {
   private final AdviceWords words;
   private final EaseWords easeWords;
+  private final CodeWords codeWords;
   private final CalmLines calm;
 
   LineComposer(AdviceWords words) {
     this.words = words;
     easeWords = new EaseWords(words);
+    codeWords = new CodeWords(words);
     calm = new CalmLines(words);
   }
 
@@ -29,6 +31,11 @@ final class LineComposer {
   String text(Advisory advisory, SituationFacts facts) {
     AdviceLine line = line(advisory, facts);
     return line.reason().isEmpty() ? line.action() : line.action() + ". " + line.reason();
+  }
+
+  /** What is said of the codes behind limited power; empty if none are known. */
+  String codes(SituationFacts facts) {
+    return codeWords.stored(facts.codes());
   }
 
   private AdviceLine line(Advisory advisory, SituationFacts facts) {
@@ -74,7 +81,7 @@ final class LineComposer {
     Optional<ChannelFacts> channel = advisory.leadFacts(facts);
     return switch (lead.rule().advise()) {
       case CHECK_LINK -> words.linkLost(facts.situation().secondsSilent());
-      case READ_CODES -> words.powerLimited(facts.powerCutPercent());
+      case READ_CODES -> codeWords.saying(lead.rule(), facts);
       case WATCH -> channel.map(words::mayReach).orElseGet(() -> words.ownWords(lead.rule()));
       case EASE ->
           channel.isPresent() && advisory.remedy().isPresent()
@@ -86,7 +93,10 @@ final class LineComposer {
   private static AdviceLine.State state(Rule rule) {
     return switch (rule.advise()) {
       case CHECK_LINK -> AdviceLine.State.LINK_LOST;
-      case READ_CODES -> AdviceLine.State.LIMITED_POWER;
+      case READ_CODES ->
+          rule.level() == Level.NOTICE
+              ? AdviceLine.State.CODE_STORED
+              : AdviceLine.State.LIMITED_POWER;
       case EASE, WATCH ->
           switch (rule.level()) {
             case NOTICE -> AdviceLine.State.MAY_REACH;

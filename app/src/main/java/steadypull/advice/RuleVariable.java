@@ -24,6 +24,8 @@ enum RuleVariable {
   ROAD_KNOWN("road_known", Scope.VEHICLE, SimpleType.BOOL),
   POWER_LIMITED("power_limited", Scope.VEHICLE, SimpleType.BOOL),
   POWER_CUT("power_cut_percent", Scope.VEHICLE, SimpleType.DOUBLE),
+  STORED_CODES("stored_codes", Scope.VEHICLE, SimpleType.DOUBLE),
+  SECONDS_SINCE_NEW_CODE("seconds_since_new_code", Scope.VEHICLE, SimpleType.DOUBLE),
   SECONDS_SILENT("seconds_silent", Scope.VEHICLE, SimpleType.DOUBLE),
   SPEED("speed_km_h", Scope.VEHICLE, SimpleType.DOUBLE),
   GRADE("grade_percent", Scope.VEHICLE, SimpleType.DOUBLE),

@@ -7,6 +7,7 @@ import steadypull.channel.Channel;
 import steadypull.channel.Sample;
 import steadypull.thermal.Derate;
 import steadypull.thermal.Forecast;
+import steadypull.vehicle.TroubleCodes;
 
 /**
  * Everything that the rules may look at, once a second of the trip. Immutable but for the model
@@ -19,6 +20,7 @@ import steadypull.thermal.Forecast;
  * @param derate whether torque is being cut
  * @param secondsSilent seconds since any channel was heard; 0 while readings come
  * @param roadAheadKnown whether the forecast knows the grades to come; otherwise it holds the load
+ * @param codes the trouble codes that the vehicle told last
  */
 public record Situation(
     long timeMicros,
@@ -27,8 +29,10 @@ public record Situation(
     Map<Channel, Sample> latest,
     Derate derate,
     double secondsSilent,
-    boolean roadAheadKnown) {
+    boolean roadAheadKnown,
+    TroubleCodes codes) {
   public Situation {
+    Objects.requireNonNull(codes);
     Objects.requireNonNull(forecast);
     Objects.requireNonNull(under);
     Objects.requireNonNull(derate);
@@ -42,7 +46,8 @@ public record Situation(
       Function<Forecast.Assumption, Forecast> under,
       Map<Channel, Sample> latest,
       Derate derate,
-      double secondsSilent) {
-    this(timeMicros, forecast, under, latest, derate, secondsSilent, false);
+      double secondsSilent,
+      TroubleCodes codes) {
+    this(timeMicros, forecast, under, latest, derate, secondsSilent, false, codes);
   }
 }

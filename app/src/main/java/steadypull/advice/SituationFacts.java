@@ -12,6 +12,7 @@ import steadypull.thermal.ChannelForecast;
 import steadypull.thermal.Derate;
 import steadypull.thermal.LimitForecast;
 import steadypull.vehicle.Limit;
+import steadypull.vehicle.TroubleCodes;
 import steadypull.vehicle.Vehicle;
 
 /** A situation put in order: what is fresh, by channel. Immutable. */
@@ -123,9 +124,9 @@ final class SituationFacts {
     Map<String, Object> variables = new LinkedHashMap<>();
     variables.put(RuleVariable.ROAD_KNOWN.id(), situation.roadAheadKnown());
     variables.put(RuleVariable.SECONDS_SILENT.id(), situation.secondsSilent());
-    variables.put(
-        RuleVariable.POWER_LIMITED.id(), situation.derate() instanceof Derate.PowerLimited);
+    variables.put(RuleVariable.POWER_LIMITED.id(), isPowerLimited());
     variables.put(RuleVariable.POWER_CUT.id(), powerCutPercent());
+    putCodes(variables);
     put(variables, RuleVariable.SPEED, speed());
     put(variables, RuleVariable.GRADE, grade());
     put(variables, RuleVariable.ENGINE_SPEED, fresh(Channels.ENGINE_SPEED));
@@ -180,6 +181,30 @@ final class SituationFacts {
   private static void put(
       Map<String, Object> variables, RuleVariable variable, OptionalDouble value) {
     value.ifPresent(each -> variables.put(variable.id(), each));
+  }
+
+  private void putCodes(Map<String, Object> variables) {
+    if (codes().isStoredKnown()) {
+      variables.put(RuleVariable.STORED_CODES.id(), (double) codes().stored().size());
+      variables.put(RuleVariable.SECONDS_SINCE_NEW_CODE.id(), secondsSinceNewCode());
+    }
+  }
+
+  /** Since a stored code came up on this drive; endless if none did. */
+  private double secondsSinceNewCode() {
+    return codes().stored().stream()
+        .flatMapToLong(code -> code.cameUpMicros().stream())
+        .mapToDouble(cameUp -> (timeMicros() - cameUp) / 1e6)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  TroubleCodes codes() {
+    return situation.codes();
+  }
+
+  boolean isPowerLimited() {
+    return situation.derate() instanceof Derate.PowerLimited;
   }
 
   /** Percentage points of torque that are cut; 0 when none. */

@@ -18,6 +18,28 @@ sealed interface Arrival {
 
   record ReceiverChanged(ReceiverState state, long nanoTime) implements Arrival {}
 
+  /**
+   * A control unit told something about faults or about itself.
+   *
+   * @param detail of the event that keeps it
+   */
+  record Diagnosed(About about, String detail, long nanoTime) implements Arrival {
+    TripEvent.Kind kind() {
+      return switch (about) {
+        case CODES -> TripEvent.Kind.CODES;
+        case VEHICLE -> TripEvent.Kind.VEHICLE;
+      };
+    }
+
+    /** What it tells about. */
+    enum About {
+      /** Which trouble codes there are now. */
+      CODES,
+      /** What stays as it is: a freeze frame, what a control unit is called. */
+      VEHICLE
+    }
+  }
+
   /** A person did something; it counts from the moment that the pipeline takes it. */
   record Answered(TripEvent.Kind kind) implements Arrival {}
 

@@ -44,6 +44,7 @@ final class DriveLog {
   private final DriveSpan span;
   private TripClock clock;
   private ReadingIntake intake;
+  private DiagnosisIntake diagnoses = new DiagnosisIntake();
   private DrivePipeline pipeline;
   private @Nullable TripKeeper keeper;
   private UnitSystem units;
@@ -81,6 +82,7 @@ final class DriveLog {
         observer.receiver(Positions.news(state, clock.micros(nanoTime)));
         yield true;
       }
+      case Arrival.Diagnosed told -> diagnosed(told);
       case Arrival.Answered(TripEvent.Kind kind) -> {
         pipeline.accept(new TripEntry.OfEvent(new TripEvent(pipeline.nowMicros(), kind, "")));
         yield true;
@@ -203,6 +205,7 @@ final class DriveLog {
     clock = clock.anchoredAt(nanoTime);
     intake = new ReadingIntake(roles, clock);
     engineOff = new EngineOffWait();
+    diagnoses = new DiagnosisIntake();
     pipeline = new DrivePipeline(route.setup(), clock.start(), new Output());
     pipeline.speakIn(units);
     link = new LinkEvent(0, link.state(), link.detail(), link.expectedChannels());
@@ -238,6 +241,18 @@ final class DriveLog {
     }
     if (begun && engineOff.endsTrip(link.state(), event.timeMicros())) {
       endTrip(nanoTime);
+    }
+    return true;
+  }
+
+  /** The same told again is no news; what is told before the first reading belongs to no trip. */
+  private boolean diagnosed(Arrival.Diagnosed told) {
+    if (isOver(told.nanoTime())) {
+      return false;
+    }
+    if (begun && diagnoses.isNews(told)) {
+      long timeMicros = Math.max(pipeline.nowMicros(), clock.micros(told.nanoTime()));
+      pipeline.accept(new TripEntry.OfEvent(new TripEvent(timeMicros, told.kind(), told.detail())));
     }
     return true;
   }

@@ -44,6 +44,7 @@ public final class DrivePipeline {
   private final TraceHistory traces = new TraceHistory();
   private final RoadBehind road = new RoadBehind();
   private final LinkMeter link = new LinkMeter();
+  private final DiagnosisLog diagnosis;
   private Derate derate = new Derate.None();
   private Forecast forecast = new Forecast(0, new Forecast.Assumption.LoadHeld(), List.of());
   private long nowMicros;
@@ -61,6 +62,7 @@ public final class DrivePipeline {
     this.forecaster = new ThermalForecaster(setup.vehicle());
     this.derates = new DerateDetector(setup.vehicle());
     this.advisor = new Advisor(setup.vehicle(), setup.rules(), setup.locale(), setup.units());
+    this.diagnosis = new DiagnosisLog(setup.locale());
     this.snapshots = new SnapshotMaker(setup, start);
     this.output = output;
   }
@@ -91,16 +93,23 @@ public final class DrivePipeline {
         link.changed(LinkEvent.of(event));
         output.entry(new TripEntry.OfEvent(event));
       }
-      case MARK -> {
-        advanceTo(event.timeMicros());
-        output.entry(new TripEntry.OfEvent(event));
+      case MARK -> keep(event);
+      case CODES, VEHICLE -> {
+        keep(event);
+        diagnosis.take(event);
+        derates.accept(diagnosis.codes());
       }
       case ACKNOWLEDGED -> answer(event, advisor::acknowledge);
       case SNOOZED -> answer(event, advisor::snooze);
       case RESUMED -> answer(event, advisor::show);
       // What an earlier run said or noted about itself is said anew, or belongs to that run.
-      case ADVICE, SHOWN, CLOCK, RECORDING, VEHICLE -> {}
+      case ADVICE, SHOWN, CLOCK, RECORDING -> {}
     }
+  }
+
+  private void keep(TripEvent event) {
+    advanceTo(event.timeMicros());
+    output.entry(new TripEntry.OfEvent(event));
   }
 
   private void answer(TripEvent event, LongFunction<List<AdviceEvent>> advisorAnswer) {
@@ -168,7 +177,8 @@ public final class DrivePipeline {
         forecaster::under,
         believed(timeMicros),
         derate,
-        link.secondsSilent(timeMicros));
+        link.secondsSilent(timeMicros),
+        diagnosis.codes());
   }
 
   /** What was heard last; an engine that was switched off did not always tell that it stands. */
@@ -199,7 +209,8 @@ public final class DrivePipeline {
     return snapshots.make(
         timeMicros,
         new SnapshotMaker.Parts(forecast, forecaster, derate, advisor, latest, traces, road),
-        link.summary(timeMicros, latest));
+        link.summary(timeMicros, latest),
+        diagnosis.diagnosis());
   }
 
   private OptionalDouble fresh(Channel channel, long timeMicros) {

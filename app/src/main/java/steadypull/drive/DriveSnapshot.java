@@ -25,6 +25,7 @@ import steadypull.vehicle.role.AssumedPlaces;
  * @param snoozeSeconds how long the advisory could be put aside now; empty if it cannot
  * @param strips thermal channels, first to run out first; the screen shows the first four
  * @param road the road strip
+ * @param diagnosis what the control units told about faults and about themselves
  */
 public record DriveSnapshot(
     long timeMicros,
@@ -37,10 +38,12 @@ public record DriveSnapshot(
     long adviceSinceMicros,
     OptionalDouble snoozeSeconds,
     List<StripState> strips,
-    RoadState road) {
+    RoadState road,
+    Diagnosis diagnosis) {
   public DriveSnapshot {
     Objects.requireNonNull(clock);
     Objects.requireNonNull(vehicle);
+    Objects.requireNonNull(diagnosis);
     if (adviceSinceMicros > timeMicros) {
       throw new IllegalArgumentException(
           "The advice line cannot stand since %d us at %d us"
@@ -74,7 +77,8 @@ public record DriveSnapshot(
         adviceSinceMicros,
         snoozeSeconds,
         strips,
-        road);
+        road,
+        diagnosis);
   }
 
   /** The same moment with the link closed for a reason. */
@@ -92,6 +96,7 @@ public record DriveSnapshot(
         adviceSinceMicros,
         snoozeSeconds,
         strips,
-        road);
+        road,
+        diagnosis);
   }
 }

@@ -16,7 +16,11 @@ import steadypull.adapter.ReaderListener;
 import steadypull.adapter.Reading;
 import steadypull.adapter.VehicleReader;
 import steadypull.adapter.capture.Capture;
+import steadypull.adapter.diagnostic.ControlUnitIdentity;
+import steadypull.adapter.diagnostic.FreezeFrame;
+import steadypull.adapter.diagnostic.TroubleCodeReport;
 import steadypull.channel.UnitSystem;
+import steadypull.drive.Arrival.Diagnosed.About;
 import steadypull.store.TripEvent;
 
 /**
@@ -228,6 +232,21 @@ final class LiveDrive implements RunningDrive {
     @Override
     public void linkState(LinkState state, long nanoTime) {
       putWhenThereIsRoom(new Arrival.LinkChanged(state, nanoTime));
+    }
+
+    @Override
+    public void troubleCodes(TroubleCodeReport report, long nanoTime) {
+      put(new Arrival.Diagnosed(About.CODES, DiagnosisText.of(report), nanoTime));
+    }
+
+    @Override
+    public void freezeFrame(FreezeFrame frame, long nanoTime) {
+      put(new Arrival.Diagnosed(About.VEHICLE, DiagnosisText.of(frame), nanoTime));
+    }
+
+    @Override
+    public void identified(ControlUnitIdentity identity, long nanoTime) {
+      put(new Arrival.Diagnosed(About.VEHICLE, DiagnosisText.of(identity), nanoTime));
     }
   }
 }

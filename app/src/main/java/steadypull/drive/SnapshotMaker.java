@@ -43,7 +43,7 @@ final class SnapshotMaker {
     this.start = start;
   }
 
-  DriveSnapshot make(long nowMicros, Parts parts, LinkSummary link) {
+  DriveSnapshot make(long nowMicros, Parts parts, LinkSummary link, Diagnosis diagnosis) {
     AdviceLine line = parts.advisor().line();
     if (line.state() != state) {
       state = line.state();
@@ -60,7 +60,8 @@ final class SnapshotMaker {
         sinceMicros,
         parts.advisor().snoozeSeconds(),
         strips(nowMicros, parts, line),
-        road(nowMicros, parts));
+        road(nowMicros, parts),
+        diagnosis);
   }
 
   private List<StripState> strips(long nowMicros, Parts parts, AdviceLine line) {

@@ -43,7 +43,9 @@ public record TripEvent(long timeMicros, Kind kind, String detail) {
     /** Recording itself: a failed commit, a recovery. */
     RECORDING,
     /** Something about the vehicle that was learnt during the trip. */
-    VEHICLE;
+    VEHICLE,
+    /** The trouble codes that the vehicle told have changed, or were told for the first time. */
+    CODES;
 
     /** The word used in the library and in files. */
     public String word() {

@@ -8,13 +8,17 @@ import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.road.LatestSamples;
 import steadypull.vehicle.Limit;
+import steadypull.vehicle.TroubleCodes;
 import steadypull.vehicle.Vehicle;
 
 /**
  * Tells from demanded and delivered torque whether the engine control cuts torque, and whether heat
  * is the cause. Gear-change cuts, turbo lag and a lifted foot are not derates: the cut must last,
- * while the driver asks for torque, at a channel near or over its limit. Deterministic; pipeline
- * thread only.
+ * while the driver asks for torque, at a channel near or over its limit.
+ *
+ * <p>A stored trouble code for which control units limit power is another cause, which easing does
+ * not end. At a hot channel it is believed only if it came up during this drive: codes stay stored
+ * for weeks after the fault has gone. Deterministic; pipeline thread only.
  */
 public final class DerateDetector {
   /** A derate, unless the vehicle says otherwise (contracts): points of reference torque. */
@@ -38,12 +42,18 @@ public final class DerateDetector {
   private static final double POWER_LIMITED_CUT_PERCENT = 20;
 
   private static final double POWER_LIMITED_SECONDS = 20;
+
+  /** With a stored code that explains it, less and shorter is enough (estimated). */
+  private static final double CODED_CUT_PERCENT = 10;
+
+  private static final double CODED_SECONDS = 5;
   private static final double FRESH_SECONDS = 5;
   private static final double TEMPERATURE_FRESH_SECONDS = 15;
   private static final double MICROS_PER_SECOND = 1e6;
 
   private final Vehicle vehicle;
   private final LatestSamples samples = new LatestSamples();
+  private TroubleCodes codes = TroubleCodes.unknown();
   private Derate state = new Derate.None();
   private OptionalDouble shortSince = OptionalDouble.empty();
   private OptionalDouble closedSince = OptionalDouble.empty();
@@ -60,6 +70,11 @@ public final class DerateDetector {
   /** Takes a sample; times do not run backwards. */
   public void accept(Sample sample) {
     samples.accept(sample);
+  }
+
+  /** Takes the trouble codes as they are known from now on. */
+  public void accept(TroubleCodes told) {
+    codes = told;
   }
 
   /**
@@ -100,10 +115,15 @@ public final class DerateDetector {
   private Derate next(double seconds, long timeMicros, double cut) {
     return switch (state) {
       case Derate.None() -> fromNone(seconds, timeMicros, cut);
-      case Derate.Active(Channel cause, long since, double before) ->
-          isOver(seconds)
-              ? new Derate.None()
-              : new Derate.Active(cause, since, shortSince.isPresent() ? cut : before);
+      case Derate.Active(Channel cause, long since, double before) -> {
+        double now = shortSince.isPresent() ? cut : before;
+        if (isOver(seconds)) {
+          yield new Derate.None();
+        }
+        yield isExplainedByNewFault()
+            ? new Derate.PowerLimited(since, now)
+            : new Derate.Active(cause, since, now);
+      }
       case Derate.PowerLimited(long since, double before) ->
           isOver(seconds)
               ? new Derate.None()
@@ -117,16 +137,37 @@ public final class DerateDetector {
     }
     double began = shortSince.getAsDouble();
     long beganMicros = Math.round(began * MICROS_PER_SECOND);
+    double lasted = seconds - began;
     Optional<Channel> hot = hottest(timeMicros);
-    if (hot.isPresent() && seconds - began >= LASTING_SECONDS) {
-      return new Derate.Active(hot.get(), beganMicros, cut);
+    if (hot.isPresent()) {
+      return lasted < LASTING_SECONDS ? state : atHotChannel(hot.get(), beganMicros, cut);
     }
-    if (hot.isEmpty()
-        && cut >= POWER_LIMITED_CUT_PERCENT
-        && seconds - began >= POWER_LIMITED_SECONDS) {
-      return new Derate.PowerLimited(beganMicros, cut);
-    }
-    return state;
+    return isLimited(cut, lasted) ? new Derate.PowerLimited(beganMicros, cut) : state;
+  }
+
+  private Derate atHotChannel(Channel hot, long beganMicros, double cut) {
+    return isExplainedByNewFault()
+        ? new Derate.PowerLimited(beganMicros, cut)
+        : new Derate.Active(hot, beganMicros, cut);
+  }
+
+  /** Whether so much power has been missing for so long at no hot channel. */
+  private boolean isLimited(double cut, double seconds) {
+    return (cut >= POWER_LIMITED_CUT_PERCENT && seconds >= POWER_LIMITED_SECONDS)
+        || (isExplainedByFault() && cut >= CODED_CUT_PERCENT && seconds >= CODED_SECONDS);
+  }
+
+  /** Whether a code is stored for which a control unit limits power, or may. */
+  private boolean isExplainedByFault() {
+    return codes.stored().stream()
+        .map(code -> CodeCause.of(code.text()))
+        .anyMatch(cause -> cause == CodeCause.FAULT || cause == CodeCause.MAKERS);
+  }
+
+  private boolean isExplainedByNewFault() {
+    return codes.stored().stream()
+        .filter(code -> code.cameUpMicros().isPresent())
+        .anyMatch(code -> CodeCause.of(code.text()) == CodeCause.FAULT);
   }
 
   private boolean isOver(double seconds) {

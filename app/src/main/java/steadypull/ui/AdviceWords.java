@@ -42,7 +42,7 @@ final class AdviceWords {
 
   private static Look look(AdviceLine line) {
     return switch (line.state()) {
-      case HOLDS, MAY_REACH, HOLDS_AGAIN, LEARNING -> Look.QUIET;
+      case HOLDS, MAY_REACH, HOLDS_AGAIN, LEARNING, CODE_STORED -> Look.QUIET;
       case ADVISE ->
           switch (line.response()) {
             case Response.None _ -> Look.AMBER_FILL;
@@ -65,6 +65,7 @@ final class AdviceWords {
       case MAY_REACH -> Glyph.MAY_REACH;
       case ADVISE -> Glyph.CAUTION;
       case ACT_NOW, LIMITED_POWER -> Glyph.DANGER;
+      case CODE_STORED -> Glyph.CAUTION_BLOCK;
       case LINK_LOST -> Glyph.NO_DATA;
       case LEARNING -> Glyph.UNKNOWN;
     };
@@ -92,7 +93,7 @@ final class AdviceWords {
 
   private static Set<Answer> buttons(AdviceLine line) {
     return switch (line.state()) {
-      case HOLDS, MAY_REACH, HOLDS_AGAIN, LEARNING, LINK_LOST -> Set.of();
+      case HOLDS, MAY_REACH, HOLDS_AGAIN, LEARNING, LINK_LOST, CODE_STORED -> Set.of();
       case ADVISE ->
           switch (line.response()) {
             case Response.None _ -> Set.of(Answer.GOT_IT, Answer.SNOOZE);
@@ -118,7 +119,9 @@ final class AdviceWords {
     return switch (snapshot.advice().state()) {
       case LINK_LOST -> words.say("advice.linkLost");
       case LEARNING -> words.say("advice.learning");
-      case LIMITED_POWER -> words.say("advice.limitedPower");
+      case LIMITED_POWER ->
+          snapshot.diagnosis().codes().stored().isEmpty() ? "" : words.say("advice.limitedPower");
+      case CODE_STORED -> words.say("advice.limitedPower");
       case HOLDS_AGAIN -> words.say("advice.since", clock(snapshot, snapshot.adviceSinceMicros()));
       case HOLDS, MAY_REACH, ADVISE, ACT_NOW -> "";
     };

@@ -110,6 +110,12 @@ class SafeAdvicePropertyTest {
         place(random, channel);
       }
       derate(random);
+      switch (random.nextInt(4)) {
+        case 0 -> draft.noCodes();
+        case 1 -> draft.code("P0299", "turbocharger A underboost");
+        case 2 -> draft.newCode("U0402", "", 0);
+        default -> draft.code("P2463", "").newCode("P026A", "charge air cooler", 3);
+      }
       if (random.nextInt(10) == 0) {
         draft.silent(random.nextInt(12));
       }

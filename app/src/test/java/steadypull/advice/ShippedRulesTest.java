@@ -190,6 +190,80 @@ class ShippedRulesTest {
     assertThat(story.line().easedSpeed()).isEmpty();
   }
 
+  /** Design, states of the advice line: what to do, and which code. */
+  @Test
+  void limitedPowerNamesTheCodeAndSendsToAWorkshop() {
+    var draft =
+        new SituationDraft()
+            .calm(CHARGE_AIR_TEMP_OUT, 70, CHARGE_AIR_LIMIT)
+            .code("P0299", "turbocharger A underboost")
+            .derate(new Derate.PowerLimited(0, 35));
+    var said = story.lasts(10, draft);
+    assertThat(words(said)).containsExactly("power-limited", "raised power-limited");
+    assertThat(said.getFirst().text()).isEqualTo("Stored: P0299, turbocharger A underboost.");
+    assertThat(story.line().action()).isEqualTo("Power limited, P0299");
+    assertThat(story.line().reason())
+        .isEqualTo(
+            "Turbocharger A underboost. Power is down 35 %. Easing will not bring it back:"
+                + " have a workshop look.");
+  }
+
+  @Test
+  void limitedPowerSaysWhetherItIsKnownThatNoCodeIsStored() {
+    var draft = new SituationDraft().derate(new Derate.PowerLimited(0, 35));
+    story.lasts(10, draft);
+    assertThat(story.line().reason()).contains("no temperature explains it").doesNotContain("code");
+    story.lasts(1, draft.noCodes());
+    assertThat(story.line().reason()).contains("no code is stored");
+  }
+
+  @Test
+  void aCodeThatComesUpOnTheWayIsANoticeForAMinute() {
+    story.lasts(10, new SituationDraft().calm(CHARGE_AIR_TEMP_OUT, 70, CHARGE_AIR_LIMIT).noCodes());
+    var draft =
+        new SituationDraft()
+            .calm(CHARGE_AIR_TEMP_OUT, 70, CHARGE_AIR_LIMIT)
+            .newCode("P0480", "cooling fan 1 control circuit", 10);
+    assertThat(words(story.lasts(30, draft))).containsExactly("raised new-trouble-code");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.CODE_STORED);
+    assertThat(story.line().action()).isEqualTo("P0480 stored");
+    assertThat(story.line().reason())
+        .isEqualTo("Cooling fan 1 control circuit. Have a workshop look at it.");
+    assertThat(words(story.lasts(60, draft))).containsExactly("cleared new-trouble-code");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.HOLDS);
+  }
+
+  @Test
+  void aCodeThatWasThereBeforeIsNoNews() {
+    var draft =
+        new SituationDraft()
+            .calm(CHARGE_AIR_TEMP_OUT, 70, CHARGE_AIR_LIMIT)
+            .code("P0480", "cooling fan 1 control circuit");
+    assertThat(story.lasts(90, draft)).isEmpty();
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.HOLDS);
+  }
+
+  @Test
+  void aMakersOwnCodeIsNamedWithoutAMeaning() {
+    var draft = new SituationDraft().newCode("P1234", "", 0);
+    story.lasts(5, draft);
+    assertThat(story.line().action()).isEqualTo("P1234 stored");
+    assertThat(story.line().reason())
+        .isEqualTo("The maker alone knows what it means. Have a workshop look at it.");
+  }
+
+  /** Heat comes first: a code can be read later. */
+  @Test
+  void aNewCodeNeverHidesWhatATemperatureAsksFor() {
+    var draft =
+        new SituationDraft()
+            .nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, 0.5, 170)
+            .newCode("P0480", "cooling fan 1 control circuit", 0);
+    story.lasts(10, draft);
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
+    assertThat(story.line().channel()).contains(CHARGE_AIR_TEMP_OUT);
+  }
+
   @Test
   void derateAtAHotChannelIsNotAStoredLimit() {
     var draft = new SituationDraft().derate(new Derate.Active(CHARGE_AIR_TEMP_OUT, 0, 35));

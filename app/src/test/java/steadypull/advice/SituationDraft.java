@@ -1,11 +1,13 @@
 package steadypull.advice;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.Set;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
@@ -15,12 +17,14 @@ import steadypull.thermal.Derate;
 import steadypull.thermal.Fan;
 import steadypull.thermal.Forecast;
 import steadypull.thermal.LimitForecast;
+import steadypull.vehicle.TroubleCodes;
 
 /** Builds a situation by hand. Starts calm: engine running at 90 km/h, everything heard. */
 final class SituationDraft {
   private final Map<Channel, Double> values = new LinkedHashMap<>();
   private final Map<Channel, ChannelForecast> held = new LinkedHashMap<>();
   private Derate derate = new Derate.None();
+  private TroubleCodes codes = TroubleCodes.unknown();
   private double secondsSilent;
   private boolean roadAheadKnown;
   private double holdsAt = 200;
@@ -75,6 +79,30 @@ final class SituationDraft {
 
   SituationDraft derate(Derate state) {
     derate = state;
+    return this;
+  }
+
+  /** The vehicle was asked for codes and has none. */
+  SituationDraft noCodes() {
+    codes = new TroubleCodes(Set.of(TroubleCodes.Status.STORED), List.of());
+    return this;
+  }
+
+  /** A stored code that was there when the vehicle was asked first. */
+  SituationDraft code(String text, String meaning) {
+    return code(text, meaning, OptionalLong.empty());
+  }
+
+  /** A stored code that came up on this drive. */
+  SituationDraft newCode(String text, String meaning, double atSeconds) {
+    return code(text, meaning, OptionalLong.of(Math.round(atSeconds * 1e6)));
+  }
+
+  private SituationDraft code(String text, String meaning, OptionalLong cameUpMicros) {
+    List<TroubleCodes.Code> all = new ArrayList<>(codes.codes());
+    Optional<String> known = Optional.of(meaning).filter(words -> !words.isEmpty());
+    all.add(new TroubleCodes.Code(text, known, TroubleCodes.Status.STORED, "7E8", cameUpMicros));
+    codes = new TroubleCodes(Set.of(TroubleCodes.Status.STORED), all);
     return this;
   }
 
@@ -133,7 +161,8 @@ final class SituationDraft {
         latest,
         derate,
         secondsSilent,
-        roadAheadKnown);
+        roadAheadKnown,
+        codes);
   }
 
   private Forecast under(long timeMicros, Forecast.Assumption assumption) {

@@ -253,7 +253,8 @@ class DriveStoryTest {
             calm.adviceSinceMicros(),
             calm.snoozeSeconds(),
             calm.strips(),
-            calm.road()));
+            calm.road(),
+            calm.diagnosis()));
     assertThat(shell.root().getStyleClass()).contains("night");
   }
 

@@ -222,7 +222,8 @@ class DriveWordsTest {
         moment.adviceSinceMicros(),
         seconds,
         moment.strips(),
-        moment.road());
+        moment.road(),
+        moment.diagnosis());
   }
 
   @Test

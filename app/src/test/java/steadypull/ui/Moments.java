@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.Set;
 import steadypull.advice.AdviceLine;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
+import steadypull.drive.Diagnosis;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.LinkSummary;
 import steadypull.drive.RecordingState;
@@ -20,6 +23,7 @@ import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Driveline;
 import steadypull.vehicle.Rig;
 import steadypull.vehicle.SpeedRange;
+import steadypull.vehicle.TroubleCodes;
 import steadypull.vehicle.Vehicle;
 
 /** Moments of an invented drive, one for every state of the screen. */
@@ -277,7 +281,29 @@ final class Moments {
             ? OptionalDouble.of(180)
             : OptionalDouble.empty(),
         strips,
-        road);
+        road,
+        diagnosis(line));
+  }
+
+  /** A code is stored where the line says so. */
+  private static Diagnosis diagnosis(AdviceLine line) {
+    boolean isStored =
+        line.state() == AdviceLine.State.LIMITED_POWER
+            || line.state() == AdviceLine.State.CODE_STORED;
+    return isStored
+        ? new Diagnosis(
+            new TroubleCodes(
+                Set.of(TroubleCodes.Status.STORED),
+                List.of(
+                    new TroubleCodes.Code(
+                        "P0299",
+                        Optional.of("turbocharger A underboost"),
+                        TroubleCodes.Status.STORED,
+                        "7E8",
+                        OptionalLong.empty()))),
+            List.of(),
+            List.of())
+        : Diagnosis.none();
   }
 
   static Vehicle vehicle() {

@@ -1,22 +1,27 @@
 package steadypull.adapter.diagnostic;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 
 /**
  * What one round of asking for trouble codes brought. Immutable.
  *
- * @param answered the statuses that at least one control unit answered for; of the others nobody
- *     can tell
+ * @param answeredBy by status the addresses of the control units that answered, be it with no code;
+ *     where nobody did, the status is absent and nobody can tell
  * @param found the codes, in the order of status, control unit and answer
  */
-public record TroubleCodeReport(Set<CodeStatus> answered, List<Found> found) {
+public record TroubleCodeReport(Map<CodeStatus, Set<String>> answeredBy, List<Found> found) {
   public TroubleCodeReport {
-    answered = Set.copyOf(answered);
+    Map<CodeStatus, Set<String>> copy = new EnumMap<>(CodeStatus.class);
+    answeredBy.forEach((status, units) -> copy.put(status, Set.copyOf(units)));
+    answeredBy = Collections.unmodifiableMap(copy);
     found = List.copyOf(found);
     for (Found each : found) {
-      if (!answered.contains(each.status())) {
+      if (!copy.getOrDefault(each.status(), Set.of()).contains(each.controlUnit())) {
         throw new IllegalArgumentException(
             "A code is found where somebody answered, found %s without an answer".formatted(each));
       }
