@@ -161,6 +161,7 @@ final class LiveDrive implements RunningDrive {
       case Arrival.LinkChanged changed -> true;
       case Arrival.Located located -> true;
       case Arrival.ReceiverChanged changed -> true;
+      case Arrival.Diagnosed told -> true;
       case Arrival.Answered answered -> false;
       case Arrival.UnitsChosen chosen -> false;
       case Arrival.Called called -> false;

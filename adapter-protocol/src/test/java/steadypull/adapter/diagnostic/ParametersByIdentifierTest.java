@@ -2,9 +2,8 @@ package steadypull.adapter.diagnostic;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Map;
+import java.util.List;
 import java.util.Random;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import steadypull.adapter.frame.Payload;
 
@@ -78,6 +77,9 @@ class ParametersByIdentifierTest {
   // What cannot be taken apart must not be taken for a reading: it ends before its first byte.
   @Test
   void misfitStaysAMisfit() {
+    int[] lengths = new int[0x100];
+    lengths[0x0C] = 2;
+    lengths[0x05] = 1;
     answer("01 0C", "62 F4 0C 1F 40");
     answer("01 05", "62 F4 05 82");
     for (String message :
@@ -91,9 +93,9 @@ class ParametersByIdentifierTest {
         }) {
       Payload turned = answer("01 0C 05", message);
       assertThat(turned).as(message).isEqualTo(hex("41 0C"));
-      assertThat(Answers.toSeveral(Set.of(0x0C, 0x05), Map.of(0x0C, 2, 0x05, 1), turned))
+      assertThat(new CurrentDataReader().read(List.of(0x0C, 0x05), lengths, turned))
           .as(message)
-          .isInstanceOf(Answer.Misfit.class);
+          .isEqualTo(CurrentDataReader.Kind.MISFIT);
     }
   }
 
