@@ -163,9 +163,9 @@ final class AdapterPort implements AutoCloseable {
     lastRequestNanoTime = clock.nanoTime();
   }
 
-  /** Whether bytes came while nothing was asked; they are forgotten. Returns at once. */
-  boolean speaksUnasked() throws LinkException {
-    return gate.read(came, 0) > 0;
+  /** Whether a restart or a name was told while nothing was asked. Returns at once. */
+  boolean tellsRestart() throws LinkException {
+    return Dialogue.uninvited(came, gate.read(came, 0)).isPresent();
   }
 
   /**

@@ -313,8 +313,8 @@ final class AdapterVehicle implements VehiclePort {
   }
 
   @Override
-  public boolean speaksUnasked() throws LinkException {
-    return port.speaksUnasked();
+  public boolean tellsRestart() throws LinkException {
+    return port.tellsRestart();
   }
 
   @Override

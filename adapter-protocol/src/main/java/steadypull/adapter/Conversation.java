@@ -84,6 +84,7 @@ final class Conversation {
       Trouble trouble = findAndPoll(identity, behind);
       if (trouble instanceof Trouble.EngineOff) {
         trouble = rest.rest(identity, behind, vehicle);
+        ladder.rested();
       }
       if (trouble instanceof Trouble.Stopping || !life.goesOn()) {
         break;

@@ -74,7 +74,7 @@ final class EngineRest {
     while (life.goesOn()) {
       life.announce(new LinkState.Resting(identity, volts));
       boolean maySleep = mayAdapterSleep();
-      if (maySleep && speaksWithin(port, BETWEEN_WAKINGS)) {
+      if (maySleep && wakesWithin(port, BETWEEN_WAKINGS)) {
         return new Trouble.AdapterRestarted("it woke by itself");
       }
       life.pause(maySleep ? Duration.ZERO : BETWEEN_VOLTAGES);
@@ -87,14 +87,14 @@ final class EngineRest {
   }
 
   /** Listens and sends nothing; many adapters wake by themselves when the engine is started. */
-  private boolean speaksWithin(VehiclePort port, Duration span) throws LinkException {
+  private boolean wakesWithin(VehiclePort port, Duration span) throws LinkException {
     long end = clock.nanoTime() + span.toNanos();
-    boolean speaks = false;
-    while (!speaks && life.goesOn() && end - clock.nanoTime() > 0) {
+    boolean woke = false;
+    while (!woke && life.goesOn() && end - clock.nanoTime() > 0) {
       life.pause(BETWEEN_LISTENINGS);
-      speaks = port.speaksUnasked();
+      woke = port.tellsRestart();
     }
-    return speaks;
+    return woke;
   }
 
   private boolean mayAdapterSleep() {

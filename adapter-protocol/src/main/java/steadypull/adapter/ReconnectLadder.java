@@ -30,6 +30,11 @@ final class ReconnectLadder {
     wasResetForFault = false;
   }
 
+  /** The engine was off for a while: what was tried before says nothing about what comes. */
+  void rested() {
+    connected();
+  }
+
   /** Whether the adapter itself is to blame and has not been reset for it: worth one reset. */
   boolean resetsFirst(Trouble.VehicleQuiet quiet) {
     return quiet.cause() == SilenceCause.ADAPTER_FAULT && !wasResetForFault;

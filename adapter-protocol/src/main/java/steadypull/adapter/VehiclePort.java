@@ -78,10 +78,10 @@ interface VehiclePort {
   boolean resynchronise() throws LinkException;
 
   /**
-   * Whether the adapter has said something by itself since the last reply; what it was is
-   * forgotten. Returns at once.
+   * Whether the adapter has told unasked that it restarted; that it goes to sleep is another
+   * matter. Returns at once.
    */
-  default boolean speaksUnasked() throws LinkException {
+  default boolean tellsRestart() throws LinkException {
     return false;
   }
 

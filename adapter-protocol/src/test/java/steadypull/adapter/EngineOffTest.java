@@ -118,7 +118,16 @@ class EngineOffTest {
 
   @Test
   void afterHalfAnHourTheAdapterMaySleepAndIsWokenWithAllItsSettings() {
-    drive.go(4200, now -> engineRuns(now < 30 || now > 3000));
+    List<Double> warned = new ArrayList<>();
+    drive.go(
+        4200,
+        now -> {
+          engineRuns(now < 30 || now > 3000);
+          if (now > 2200 && warned.isEmpty()) {
+            warned.add(now);
+            adapter.unasked = "!ACT ALERT\r\r>";
+          }
+        });
 
     assertThat(sentBetween(1950, 3500)).as("nothing keeps it awake").isEmpty();
     List<String> waking = sentBetween(3500, 4200);

@@ -13,17 +13,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import steadypull.adapter.LinkState;
-import steadypull.adapter.ReaderSettings;
-import steadypull.adapter.Reading;
 import steadypull.adapter.SilenceCause;
-import steadypull.adapter.diagnostic.Signal;
 import steadypull.advice.AdviceLine;
-import steadypull.demo.DemoWorld;
 import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
-import steadypull.vehicle.CoolingLayout;
-import steadypull.vehicle.Vehicle;
 
 /** Stories of engines that stop: what ends a trip, what does not, and what begins the next. */
 class EngineOffTripTest {
@@ -139,43 +133,24 @@ class EngineOffTripTest {
   }
 
   private DriveLog log(DriveEnd end) throws Exception {
-    Vehicle vehicle = Vehicle.unknown("rig", CoolingLayout.AIR_TO_AIR);
-    library.save(vehicle);
-    return new DriveLog(
-        new DriveRoute(
-            DemoWorld.links().find("demo:cool-day").orElseThrow(),
-            DemoDrives.ENGLISH.setup(vehicle, false),
-            ReaderSettings.Pace.POLITE,
-            end,
-            Optional.empty()),
-        new DriveLog.Keeping(library, "", "test"),
-        new TripClock(DemoDrives.START, 0),
-        new Ends());
+    return DriveLogs.log(library, end, new Ends());
   }
 
   private void driveFrom(int from, int until, double turnsPerMinute) {
-    boolean goesOn = log.take(new Arrival.LinkChanged(CONNECTED, at(from)));
+    boolean goesOn = log.take(new Arrival.LinkChanged(CONNECTED, DriveLogs.at(from)));
     for (int second = from; second < until && goesOn; second++) {
       double kilometresPerHour = turnsPerMinute > 0 ? 60 : 0;
-      log.take(heard("01.0C", turnsPerMinute, second));
-      log.take(heard("01.0D", kilometresPerHour, second));
-      log.take(heard("01.05", 85, second));
-      goesOn = log.take(new Arrival.LinkChanged(CONNECTED, at(second + 0.5)));
+      log.take(DriveLogs.heard("01.0C", turnsPerMinute, second));
+      log.take(DriveLogs.heard("01.0D", kilometresPerHour, second));
+      log.take(DriveLogs.heard("01.05", 85, second));
+      goesOn = log.take(new Arrival.LinkChanged(CONNECTED, DriveLogs.at(second + 0.5)));
     }
   }
 
   private void waitFrom(int from, int until, LinkState state) {
     for (int second = from; second < until; second++) {
-      log.take(new Arrival.LinkChanged(state, at(second)));
+      log.take(new Arrival.LinkChanged(state, DriveLogs.at(second)));
     }
-  }
-
-  private static Arrival heard(String key, double value, double seconds) {
-    return new Arrival.Heard(new Reading("7E8", new Signal(key, key, "1"), value, at(seconds)));
-  }
-
-  private static long at(double seconds) {
-    return Math.round(seconds * 1e9);
   }
 
   private final class Ends implements PipelineOutput {

@@ -4,20 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import steadypull.adapter.LinkState;
-import steadypull.adapter.ReaderSettings;
-import steadypull.adapter.Reading;
-import steadypull.adapter.diagnostic.Signal;
-import steadypull.demo.DemoWorld;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
 import steadypull.store.TripLibrary;
-import steadypull.vehicle.CoolingLayout;
-import steadypull.vehicle.Vehicle;
 
 /** What a live drive sees in which order is what its replay sees. */
 class OrderOfArrivalTest {
@@ -37,14 +30,14 @@ class OrderOfArrivalTest {
     Random random = new Random(seed);
     try (TripLibrary library = TripLibrary.open(folder)) {
       DriveLog log = log(library);
-      log.take(new Arrival.LinkChanged(SEARCHING, at(1)));
-      log.take(heard("01.0D", 0, 2));
-      log.take(new Arrival.LinkChanged(CONNECTED, at(2)));
+      log.take(new Arrival.LinkChanged(SEARCHING, DriveLogs.at(1)));
+      log.take(DriveLogs.heard("01.0D", 0, 2));
+      log.take(new Arrival.LinkChanged(CONNECTED, DriveLogs.at(2)));
       for (double second = 2.1; second < 90; second += 0.05) {
         if (random.nextInt(4) == 0) {
-          log.take(new Arrival.LinkChanged(CONNECTED, at(second + 0.06)));
+          log.take(new Arrival.LinkChanged(CONNECTED, DriveLogs.at(second + 0.06)));
         }
-        log.take(heard("01.05", 85 + second / 10, second));
+        log.take(DriveLogs.heard("01.05", 85 + second / 10, second));
       }
       replay(library, log.end().tripId().orElseThrow());
     }
@@ -62,13 +55,13 @@ class OrderOfArrivalTest {
   void aTripThatBeginsWhileSearchingKnowsItsChannelsOnceConnected() throws Exception {
     try (TripLibrary library = TripLibrary.open(folder)) {
       DriveLog log = log(library);
-      log.take(new Arrival.LinkChanged(SEARCHING, at(1)));
-      log.take(heard("01.05", 85, 2));
-      log.take(new Arrival.LinkChanged(SEARCHING, at(2.9)));
-      log.take(heard("01.0C", 1800, 3.5));
-      log.take(new Arrival.LinkChanged(CONNECTED, at(3.6)));
-      log.take(heard("01.0D", 80, 4.5));
-      log.take(new Arrival.LinkChanged(CONNECTED, at(5.4)));
+      log.take(new Arrival.LinkChanged(SEARCHING, DriveLogs.at(1)));
+      log.take(DriveLogs.heard("01.05", 85, 2));
+      log.take(new Arrival.LinkChanged(SEARCHING, DriveLogs.at(2.9)));
+      log.take(DriveLogs.heard("01.0C", 1800, 3.5));
+      log.take(new Arrival.LinkChanged(CONNECTED, DriveLogs.at(3.6)));
+      log.take(DriveLogs.heard("01.0D", 80, 4.5));
+      log.take(new Arrival.LinkChanged(CONNECTED, DriveLogs.at(5.4)));
       replay(library, log.end().tripId().orElseThrow());
     }
 
@@ -86,20 +79,7 @@ class OrderOfArrivalTest {
   }
 
   private DriveLog log(TripLibrary library) throws Exception {
-    Vehicle vehicle = Vehicle.unknown("rig", CoolingLayout.AIR_TO_AIR);
-    library.save(vehicle);
-    return new DriveLog(
-        new DriveRoute(
-            DemoWorld.links().find("demo:cool-day").orElseThrow(),
-            DemoDrives.ENGLISH.setup(vehicle, false),
-            ReaderSettings.Pace.POLITE,
-            DriveEnd.never(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty()),
-        new DriveLog.Keeping(library, "", "test"),
-        new TripClock(DemoDrives.START, 0),
-        live);
+    return DriveLogs.log(library, DriveEnd.never(), live);
   }
 
   private void replay(TripLibrary library, String trip) throws Exception {
@@ -118,13 +98,5 @@ class OrderOfArrivalTest {
       }
     }
     return all;
-  }
-
-  private static Arrival heard(String key, double value, double seconds) {
-    return new Arrival.Heard(new Reading("7E8", new Signal(key, key, "1"), value, at(seconds)));
-  }
-
-  private static long at(double seconds) {
-    return Math.round(seconds * 1e9);
   }
 }

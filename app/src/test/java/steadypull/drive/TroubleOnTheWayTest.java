@@ -78,6 +78,21 @@ class TroubleOnTheWayTest {
     assertThat(heard.last().link().state()).isEqualTo(LinkSummary.State.VEHICLE_SILENT);
   }
 
+  // Ignition on, engine standing, nothing charges: 60 s until it counts as off, 3 min until the
+  // end.
+  @Test
+  void anEngineThatStopsEndsTheTripAndItsNextStartBeginsAnother() throws Exception {
+    DriveOutcome outcome;
+    try (DemoDrives demo = new DemoDrives(folder)) {
+      outcome = demo.drive("demo:cool-day?speed=max&fault=engine-stopped@60-330", 420, new Heard());
+      assertThat(demo.library().trips(Optional.empty())).hasSize(2).allMatch(TripSummary::sealed);
+    }
+
+    assertThat(outcome.earlierTripIds()).hasSize(1);
+    assertThat(outcome.tripId()).isPresent();
+    assertThat(outcome.unkept()).isEmpty();
+  }
+
   @Test
   void anAddressThatNobodyKnowsIsRefusedWithWhatIsExpected() throws Exception {
     try (DemoDrives demo = new DemoDrives(folder)) {
