@@ -16,7 +16,9 @@ import picocli.CommandLine.ParentCommand;
     header = "Lists the demo scenarios, or serves one to other programs.",
     description =
         "Drive one with --port demo:NAME, faster with --port demo:NAME?speed=20. With --serve the"
-            + " scenario's bench adapter is offered as a port until Ctrl-C.")
+            + " scenario's bench adapter is offered as a port until Ctrl-C. Behind the ? other"
+            + " vehicles, adapters and faults can be asked for, joined by &, such as protocol=3,"
+            + " adapter=slow or fault=lv-reset@60-62; a wrong one is answered with the list.")
 final class ScenariosCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
