@@ -16,7 +16,7 @@ import steadypull.demo.road.Scenarios;
  * A drive of hours on rollers in which something goes wrong every minute: every kind of fault in
  * turn, at a drawn second, for a drawn span. Times in seconds on the bench's clock.
  */
-record LongDrive(Duration duration, long seed, boolean hasFaults) {
+record LongDrive(Duration duration, long seed, BusProtocol protocol, boolean hasFaults) {
   static final int MINUTE = 60;
 
   /** No fault begins later in its minute. */
@@ -59,7 +59,7 @@ record LongDrive(Duration duration, long seed, boolean hasFaults) {
         OptionalDouble.empty(),
         seed,
         0,
-        VehicleTraits.USUAL,
+        new VehicleTraits(protocol, false, OptionalDouble.empty(), List.of(), 0),
         AdapterTraits.USUAL,
         new FaultPlan(faults()));
   }

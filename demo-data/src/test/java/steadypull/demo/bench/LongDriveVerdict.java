@@ -14,7 +14,8 @@ import java.time.Duration;
  * <p>At least: what the calm drive gives in the time that is left if every such fault takes half a
  * minute: six seconds at most for itself, the rest for noticing, starting the adapter, finding the
  * vehicle, or half a minute of single requests at half the pace. Beside that, the last ten seconds
- * of every minute are as if nothing had been, within a tenth.
+ * of every minute are as if nothing had been, within a tenth, but for some minutes after flipped
+ * bits.
  */
 record LongDriveVerdict(LongDrive drive, LongDriveLog calm, LongDriveLog log) {
   private static final double AWAY_SECONDS = 30;
@@ -22,9 +23,19 @@ record LongDriveVerdict(LongDrive drive, LongDriveLog calm, LongDriveLog log) {
   private static final double ROUNDING = 0.01;
   private static final int CALM_MINUTE = 3;
 
+  /**
+   * A frame on CAN carries no check that an adapter prints. A vehicle that is found anew while bits
+   * are wrong may seem to support less than it does until it is found once more, here by the faults
+   * of the next minutes.
+   */
+  private static final double WITH_WRONG_MAPS = 0.4;
+
+  private static final int MINUTES_WITH_WRONG_MAPS = 3;
+
   /** Runs a drive with faults beside a calm one of the same seed. */
   static LongDriveVerdict of(LongDrive drive) {
-    LongDrive without = new LongDrive(Duration.ofMinutes(CALM_MINUTE + 2), drive.seed(), false);
+    LongDrive without =
+        new LongDrive(Duration.ofMinutes(CALM_MINUTE + 2), drive.seed(), drive.protocol(), false);
     return new LongDriveVerdict(
         drive, new LongDriveLog(without).run(), new LongDriveLog(drive).run());
   }
@@ -49,8 +60,21 @@ record LongDriveVerdict(LongDrive drive, LongDriveLog calm, LongDriveLog log) {
     for (int minute = 1; minute < drive.duration().toMinutes(); minute++) {
       assertThat((double) log.inLastSeconds(minute))
           .as("readings at the end of minute %d, %s", minute, LongDrive.kindOf(minute))
-          .isBetween(usual * 0.9, usual * 1.1);
+          .isBetween(usual * leastShareAt(minute), usual * 1.1);
     }
+  }
+
+  /** What is left at least of the usual readings when a fault has passed. */
+  static double leastShareAfter(Fault.Kind kind) {
+    return kind == Fault.Kind.FLIPPED_BITS ? WITH_WRONG_MAPS : 0.9;
+  }
+
+  private static double leastShareAt(int minute) {
+    double least = leastShareAfter(LongDrive.kindOf(minute));
+    for (int earlier = 1; earlier <= MINUTES_WITH_WRONG_MAPS; earlier++) {
+      least = Math.min(least, leastShareAfter(LongDrive.kindOf(Math.max(0, minute - earlier))));
+    }
+    return least;
   }
 
   void assertNothingUntrueAndNothingOpen() {
@@ -65,12 +89,13 @@ record LongDriveVerdict(LongDrive drive, LongDriveLog calm, LongDriveLog log) {
     double share = drive.duration().toSeconds() / (double) calm.seconds();
     double expected = calm.total() * share;
     return """
-    %.1f h of link, seed %d, %d faults of which %d take readings away
+    %.1f h of link over %s, seed %d, %d faults of which %d take readings away
     readings      %d, %.1f %% of a calm drive's; %d compared with the sensors, %d untrue
     connections   %d; ports opened %d, at once %d, open at the end %d
     """
         .formatted(
             drive.duration().toMinutes() / 60.0,
+            drive.protocol().words(),
             drive.seed(),
             drive.faults().size(),
             drive.harmfulFaults(),

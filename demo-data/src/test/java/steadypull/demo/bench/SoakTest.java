@@ -7,6 +7,8 @@ import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * A day of driving with a fault every minute, in compressed time. Run by {@code mvn -Psoak}; {@code
@@ -19,9 +21,17 @@ class SoakTest {
 
   @Test
   void dayWithAFaultEveryMinuteLosesNothingThatTheFaultsLeaveAndLeaksNothing() {
-    LongDrive drive =
-        new LongDrive(
-            Duration.ofHours(Long.getLong("soak.hours", 24)), Long.getLong("soak.seed", 1), true);
+    soak(Duration.ofHours(Long.getLong("soak.hours", 24)), BusProtocol.CAN_11_500);
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"J1850_VPW", "ISO_9141", "ISO_14230_FAST", "CAN_29_250"})
+  void otherBusesBearAFaultEveryMinuteToo(BusProtocol protocol) {
+    soak(Duration.ofHours(2), protocol);
+  }
+
+  private static void soak(Duration duration, BusProtocol protocol) {
+    LongDrive drive = new LongDrive(duration, Long.getLong("soak.seed", 1), protocol, true);
     int threads = ManagementFactory.getThreadMXBean().getThreadCount();
     LongDriveVerdict verdict = LongDriveVerdict.of(drive);
     int threadsAfter = ManagementFactory.getThreadMXBean().getThreadCount();
