@@ -150,7 +150,7 @@ final class AnswerIntake {
     Parameter parameter = table[number];
     if (parameter != null) {
       learnSensors(parameter);
-      parameter.decode(data, unit.maxima(), sink);
+      parameter.decode(data, unit.maxima(number, data), sink);
     }
   }
 

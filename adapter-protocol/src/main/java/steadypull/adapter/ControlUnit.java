@@ -22,7 +22,11 @@ final class ControlUnit {
     support = support.with(mapParameter, data);
   }
 
-  Maxima maxima() {
+  /** The scaling of a parameter's data, which themselves may tell more about it. */
+  Maxima maxima(int parameter, Octets data) {
+    if (parameter == Maxima.TURBO_SPEED_PARAMETER) {
+      maxima = maxima.withTurboSpeed(data);
+    }
     return maxima;
   }
 
@@ -55,8 +59,6 @@ final class ControlUnit {
       maxima = maxima.withManifold(data);
     } else if (parameter == Maxima.AIR_FLOW_PARAMETER) {
       maxima = maxima.withAirFlow(data);
-    } else if (parameter == Maxima.TURBO_SPEED_PARAMETER) {
-      maxima = maxima.withTurboSpeed(data);
     }
   }
 }

@@ -394,4 +394,50 @@ class VehicleReaderTest {
       throw new LinkException(address(), "open", "it was interrupted", "Try again.", null);
     }
   }
+
+  // Each control unit's full scale is its own: 7E9 declares 320 kPa, 7E8, which is believed, 640.
+  @Test
+  void fullScaleOfAnotherControlUnitIsNotUsed() {
+    vehicle
+        .parameter("7E8", 0x0B, "64")
+        .parameter("7E8", 0x4F, "00000040")
+        .parameter("7E9", 0x0B, "64")
+        .parameter("7E9", 0x4F, "00000020");
+
+    drive.go(5);
+
+    assertThat(recording.of("01.0B"))
+        .isNotEmpty()
+        .allSatisfy(r -> assertThat(r.value()).isCloseTo(251.0, within(0.05)));
+  }
+
+  // A second control unit that declares a full scale says nothing about the first.
+  @Test
+  void controlUnitThatDeclaresNoFullScaleKeepsTheUsualOne() {
+    vehicle.parameter("7E8", 0x0B, "64").parameter("7E9", 0x4F, "00000020");
+
+    drive.go(5);
+
+    assertThat(recording.of("01.0B")).isNotEmpty().allMatch(r -> r.value() == 100.0);
+  }
+
+  // Parameter 74 in tens would be 600 000 r/min: from then on it is counted in single turns.
+  @Test
+  void turboSpeedIsReadInSingleTurnsOnceTensCannotBe() {
+    drive.wanted = Set.of("01.74.1", "01.0C");
+    vehicle.parameter("7E8", 0x74, "0127100000");
+
+    drive.go(
+        20,
+        now -> {
+          if (now > 10) {
+            vehicle.parameter("7E8", 0x74, now < 15 ? "01EA600000" : "0127100000");
+          }
+        });
+
+    List<Reading> speeds = recording.of("01.74.1");
+    assertThat(speeds.getFirst().value()).isEqualTo(100_000);
+    assertThat(speeds).anyMatch(r -> r.value() == 60_000);
+    assertThat(speeds.getLast().value()).isEqualTo(10_000);
+  }
 }

@@ -76,7 +76,9 @@ class SensorsWatchedTest {
             DemoDrives.ENGLISH.setup(vehicle, true),
             ReaderSettings.Pace.POLITE,
             DriveEnd.never(),
-            Optional.<Duration>empty())
+            Optional.<Duration>empty(),
+            Optional.empty(),
+            Optional.empty())
         .readerSettings();
   }
 }
