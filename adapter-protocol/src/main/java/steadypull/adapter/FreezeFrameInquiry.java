@@ -104,7 +104,15 @@ final class FreezeFrameInquiry implements Inquiry {
     if (next <= LAST_MAP && isHeld(next)) {
       left.add(next);
     } else {
+      frames.forEach(this::supposeWithoutMaps);
       ParameterTable.all().stream().map(Parameter::number).filter(this::isHeld).forEach(left::add);
+    }
+  }
+
+  /** A control unit that tells no maps of its frame may hold what it can tell at present. */
+  private void supposeWithoutMaps(String unit, Frame frame) {
+    if (frame.support.equals(SupportMap.empty())) {
+      vehicle.findUnit(unit).ifPresent(known -> frame.support = known.support());
     }
   }
 

@@ -142,6 +142,18 @@ class TroubleCodesOnTheWayTest {
   }
 
   @Test
+  void frameWithoutMapsIsAskedForWhatTheControlUnitTellsAtPresent() {
+    answer("03", "7E8", "43010299");
+    answer("020200", "7E8", "4202000299");
+    answer("020500", "7E8", "42050080");
+
+    drive.go(30);
+
+    assertThat(values(recording.frames.getFirst())).isEqualTo(Map.of("01.05", 88.0));
+    assertThat(times("025C00")).as("not supported at present").isEmpty();
+  }
+
+  @Test
   void codeWithoutAFrameIsToldWithoutOne() {
     answer("03", "7E8", "43010299");
     answer("020200", "7E8", "4202000000");

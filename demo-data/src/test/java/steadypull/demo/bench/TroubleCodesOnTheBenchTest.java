@@ -36,6 +36,29 @@ class TroubleCodesOnTheBenchTest {
     assertThat(texts(last, CodeStatus.PENDING)).contains("P0217");
   }
 
+  /** Without a count byte three codes fit a message: four take two messages there. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7})
+  void everyStoredCodeIsToldOnEveryBus(int protocol) {
+    ReaderLog log =
+        ReaderLog.read(
+            DRIVE + "&protocol=" + protocol + "&codes=P0299@0,P0133@0,U0100@0,P2263@0", 60);
+
+    assertThat(texts(log.codes.getFirst(), CodeStatus.STORED))
+        .containsExactlyInAnyOrder("P0133", "P0299", "P2263", "U0100");
+  }
+
+  @Test
+  void permanentCodesAreAskedForOnCanOnly() {
+    ReaderLog can = ReaderLog.read(DRIVE + "&protocol=6", 30);
+    ReaderLog older = ReaderLog.read(DRIVE + "&protocol=3", 60);
+
+    assertThat(can.codes.getFirst().answeredBy()).containsKey(CodeStatus.PERMANENT);
+    assertThat(older.codes.getFirst().answeredBy())
+        .containsKey(CodeStatus.STORED)
+        .doesNotContainKey(CodeStatus.PERMANENT);
+  }
+
   private static List<String> texts(TroubleCodeReport report, CodeStatus status) {
     return report.found().stream()
         .filter(found -> found.status() == status)
