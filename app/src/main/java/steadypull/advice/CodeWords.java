@@ -9,8 +9,11 @@ import steadypull.vehicle.TroubleCodes;
  * is to be done about it, is a workshop's business.
  */
 final class CodeWords {
-  /** More would not fit into the line. */
+  /** More codes would make no text that anybody reads. */
   private static final int MOST_NAMED = 3;
+
+  /** A longer meaning would make the line too small to be read. */
+  private static final int MOST_LETTERS = 45;
 
   private final AdviceWords words;
 
@@ -27,15 +30,15 @@ final class CodeWords {
   }
 
   private AdviceWords.Saying powerLimited(SituationFacts facts) {
-    String cut = words.quantities().whole(facts.powerCutPercent());
     TroubleCodes codes = facts.codes();
     if (codes.stored().isEmpty()) {
       String reason = codes.isStoredKnown() ? "reason.power-limited-none" : "reason.power-limited";
+      String cut = words.quantities().whole(facts.powerCutPercent());
       return new AdviceWords.Saying(words.text("action.power-limited"), words.text(reason, cut));
     }
     return new AdviceWords.Saying(
         words.text("action.power-limited-code", codes.stored().getFirst().text()),
-        words.text("reason.power-limited-code", cut, meaning(codes.stored().getFirst())));
+        words.text("reason.power-limited-code", meaning(codes.stored().getFirst())));
   }
 
   private AdviceWords.Saying newCode(TroubleCodes.Code code) {
@@ -49,7 +52,11 @@ final class CodeWords {
   }
 
   private String meaning(TroubleCodes.Code code) {
-    return code.meaning().map(words::sentence).orElseGet(() -> words.text("code.unknown"));
+    if (code.meaning().isEmpty()) {
+      return words.text("code.unknown");
+    }
+    String meaning = code.meaning().get();
+    return meaning.length() <= MOST_LETTERS ? words.sentence(meaning) : words.text("code.in-menu");
   }
 
   private static String lines(TroubleCodes codes) {

@@ -15,8 +15,8 @@ import steadypull.drive.ReceiverNews;
 import steadypull.drive.StripState;
 
 /**
- * Tells a terminal what a live drive does: link changes and advice as they come, and a line of
- * figures now and then. Pipeline thread only.
+ * Tells a terminal what a live drive does: link changes, advice and trouble codes as they come, and
+ * a line of figures now and then. Pipeline thread only.
  */
 final class DriveProgress implements PipelineOutput {
   private static final long NANOS_BETWEEN_LINES = 2_000_000_000L;
@@ -24,6 +24,7 @@ final class DriveProgress implements PipelineOutput {
   private final PrintWriter out;
   private final QuantityFormat format;
   private final DriveTroubles troubles;
+  private final CodeNews codes = new CodeNews();
   private String toldLink = "";
   private long lastLineNanos;
   private boolean isAssumptionTold;
@@ -69,6 +70,7 @@ final class DriveProgress implements PipelineOutput {
     tellLink(snapshot);
     troubles.tellRecording(snapshot);
     tellAssumedPlaces(snapshot);
+    tellCodes(snapshot);
     long now = System.nanoTime();
     if (snapshot.link().state() == LinkSummary.State.CONNECTED
         && now - lastLineNanos >= NANOS_BETWEEN_LINES) {
@@ -96,6 +98,13 @@ final class DriveProgress implements PipelineOutput {
               + " tells more after a drive with boost%n",
           time(snapshot.timeMicros()),
           assumed.stream().map(Channel::id).collect(Collectors.joining(", ")));
+      out.flush();
+    }
+  }
+
+  private void tellCodes(DriveSnapshot snapshot) {
+    for (String line : codes.since(snapshot.diagnosis())) {
+      out.printf("%s  %s%n", time(snapshot.timeMicros()), line);
       out.flush();
     }
   }

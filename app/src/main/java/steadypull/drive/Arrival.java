@@ -21,24 +21,12 @@ sealed interface Arrival {
   /**
    * A control unit told something about faults or about itself.
    *
-   * @param detail of the event that keeps it
+   * @param kind of the event that keeps it
+   * @param subject what it is about; what is told later about the same takes its place
+   * @param detail of that event
    */
-  record Diagnosed(About about, String detail, long nanoTime) implements Arrival {
-    TripEvent.Kind kind() {
-      return switch (about) {
-        case CODES -> TripEvent.Kind.CODES;
-        case VEHICLE -> TripEvent.Kind.VEHICLE;
-      };
-    }
-
-    /** What it tells about. */
-    enum About {
-      /** Which trouble codes there are now. */
-      CODES,
-      /** What stays as it is: a freeze frame, what a control unit is called. */
-      VEHICLE
-    }
-  }
+  record Diagnosed(TripEvent.Kind kind, String subject, String detail, long nanoTime)
+      implements Arrival {}
 
   /** A person did something; it counts from the moment that the pipeline takes it. */
   record Answered(TripEvent.Kind kind) implements Arrival {}
@@ -51,6 +39,9 @@ sealed interface Arrival {
 
   /** The port's thread cannot go on. */
   record Failed(Throwable fault) implements Arrival {}
+
+  /** The port's thread has come to its end: nothing more comes from it. */
+  record PortEnded() implements Arrival {}
 
   record End() implements Arrival {}
 }

@@ -1,24 +1,16 @@
 package steadypull.drive;
 
-import java.util.HashSet;
-import java.util.Set;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
- * Lets through what control units tell for the first time in a trip, and changes of their codes:
- * they are asked once a minute and mostly tell the same. One thread.
+ * Lets through what control units tell for the first time in a trip, and changes of it: they are
+ * asked once a minute and mostly tell the same. One thread.
  */
 final class DiagnosisIntake {
-  private final Set<String> toldOfVehicle = new HashSet<>();
-  private String lastCodes = "";
+  private final Map<String, String> lastBySubject = new HashMap<>();
 
   boolean isNews(Arrival.Diagnosed told) {
-    return switch (told.about()) {
-      case CODES -> {
-        boolean isNews = !told.detail().equals(lastCodes);
-        lastCodes = told.detail();
-        yield isNews;
-      }
-      case VEHICLE -> toldOfVehicle.add(told.detail());
-    };
+    return !told.detail().equals(lastBySubject.put(told.subject(), told.detail()));
   }
 }

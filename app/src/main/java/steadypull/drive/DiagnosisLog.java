@@ -59,9 +59,10 @@ final class DiagnosisLog {
   }
 
   private void takeCodes(JsonNode node, long timeMicros) {
-    for (Status status : Status.values()) {
-      for (JsonNode address : node.path("told").path(status.word())) {
-        Teller teller = new Teller(status, address.asText());
+    Optional<Status> status = Status.of(node.path("status").asText());
+    if (status.isPresent()) {
+      for (JsonNode address : node.path("told_by")) {
+        Teller teller = new Teller(status.get(), address.asText());
         boolean isFirst = !codes.containsKey(teller);
         OptionalLong cameUp = isFirst ? OptionalLong.empty() : OptionalLong.of(timeMicros);
         codes.put(teller, codes(node.path("codes"), teller, cameUp));
@@ -72,8 +73,7 @@ final class DiagnosisLog {
   private List<Code> codes(JsonNode all, Teller teller, OptionalLong cameUp) {
     List<Code> told = new ArrayList<>();
     for (JsonNode each : all) {
-      if (Status.of(each.path("status").asText()).equals(Optional.of(teller.status()))
-          && each.path("control_unit").asText().equals(teller.controlUnit())) {
+      if (each.path("control_unit").asText().equals(teller.controlUnit())) {
         told.add(code(new TroubleCode(each.path("code").asText()), teller, cameUp));
       }
     }

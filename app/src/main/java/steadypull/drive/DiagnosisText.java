@@ -3,7 +3,10 @@ package steadypull.drive;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import steadypull.adapter.diagnostic.CodeStatus;
 import steadypull.adapter.diagnostic.ControlUnitIdentity;
 import steadypull.adapter.diagnostic.FreezeFrame;
@@ -17,25 +20,26 @@ final class DiagnosisText {
 
   private DiagnosisText() {}
 
-  /** Detail of an event of kind {@code CODES}. */
-  static String of(TroubleCodeReport report) {
-    ObjectNode node = JSON.createObjectNode();
-    ObjectNode told = node.putObject("told");
-    report
-        .answeredBy()
-        .forEach(
-            (status, units) -> {
-              ArrayNode addresses = told.putArray(word(status));
-              units.stream().sorted().forEach(addresses::add);
-            });
+  /** Details of events of kind {@code CODES}, one for each status that somebody answered for. */
+  static Map<CodeStatus, String> of(TroubleCodeReport report) {
+    Map<CodeStatus, String> details = new EnumMap<>(CodeStatus.class);
+    report.answeredBy().forEach((status, units) -> details.put(status, of(report, status, units)));
+    return details;
+  }
+
+  private static String of(TroubleCodeReport report, CodeStatus status, Set<String> units) {
+    ObjectNode node = JSON.createObjectNode().put("status", word(status));
+    ArrayNode addresses = node.putArray("told_by");
+    units.stream().sorted().forEach(addresses::add);
     ArrayNode codes = node.putArray("codes");
-    for (TroubleCodeReport.Found found : report.found()) {
-      codes
-          .addObject()
-          .put("code", found.code().text())
-          .put("status", word(found.status()))
-          .put("control_unit", found.controlUnit());
-    }
+    report.found().stream()
+        .filter(found -> found.status() == status)
+        .forEach(
+            found ->
+                codes
+                    .addObject()
+                    .put("code", found.code().text())
+                    .put("control_unit", found.controlUnit()));
     return node.toString();
   }
 

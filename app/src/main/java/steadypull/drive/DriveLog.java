@@ -35,6 +35,9 @@ final class DriveLog {
    */
   record Keeping(TripLibrary library, String label, String softwareVersion) {}
 
+  /** As long as a reader takes for its last questions, and a little more. */
+  private static final long LAST_MICROS = 2_500_000;
+
   private final DriveRoute route;
   private final SensorRoles roles;
   private final Keeping keeping;
@@ -93,6 +96,7 @@ final class DriveLog {
         yield true;
       }
       case Arrival.Called called -> true;
+      case Arrival.PortEnded ended -> true;
       case Arrival.Failed(Throwable fault) ->
           throw new IllegalStateException(FaultText.of(fault), fault);
       case Arrival.End end -> false;
@@ -250,11 +254,29 @@ final class DriveLog {
     if (isOver(told.nanoTime())) {
       return false;
     }
+    keep(told, Math.max(pipeline.nowMicros(), clock.micros(told.nanoTime())));
+    return true;
+  }
+
+  private void keep(Arrival.Diagnosed told, long timeMicros) {
     if (begun && diagnoses.isNews(told)) {
-      long timeMicros = Math.max(pipeline.nowMicros(), clock.micros(told.nanoTime()));
       pipeline.accept(new TripEntry.OfEvent(new TripEvent(timeMicros, told.kind(), told.detail())));
     }
-    return true;
+  }
+
+  /** Whether the trip goes on with a vehicle that answers. */
+  boolean hearsVehicle() {
+    return begun && link.state() == LinkSummary.State.CONNECTED;
+  }
+
+  /**
+   * Keeps what is told while the reader comes to its end, as of the end of the trip. A simulated
+   * vehicle may have driven on for long by then: that belongs to no trip.
+   */
+  void takeLast(Arrival.Diagnosed told) {
+    if (clock.micros(told.nanoTime()) - pipeline.nowMicros() <= LAST_MICROS) {
+      keep(told, pipeline.nowMicros());
+    }
   }
 
   private void noteTrouble(LinkEvent event) {

@@ -11,6 +11,7 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import steadypull.adapter.LinkState;
 import steadypull.adapter.ReaderListener;
 import steadypull.adapter.Reading;
@@ -20,7 +21,6 @@ import steadypull.adapter.diagnostic.ControlUnitIdentity;
 import steadypull.adapter.diagnostic.FreezeFrame;
 import steadypull.adapter.diagnostic.TroubleCodeReport;
 import steadypull.channel.UnitSystem;
-import steadypull.drive.Arrival.Diagnosed.About;
 import steadypull.store.TripEvent;
 
 /**
@@ -31,6 +31,9 @@ import steadypull.store.TripEvent;
 final class LiveDrive implements RunningDrive {
   private static final int MOST_WAITING = 2048;
   private static final Duration PORT_PATIENCE = Duration.ofSeconds(5);
+
+  /** A little more than the reader takes for the last trouble codes. */
+  private static final Duration LAST_PATIENCE = Duration.ofSeconds(2);
 
   private final BlockingQueue<Arrival> arrivals = new LinkedBlockingQueue<>();
 
@@ -125,8 +128,11 @@ final class LiveDrive implements RunningDrive {
   /** Nobody may wait for ever, whatever fails: the outcome is completed in every case. */
   private void end(Optional<CompletionException> failure) {
     reader.close();
-    portThread.interrupt();
     try {
+      if (failure.isEmpty()) {
+        takeLast();
+      }
+      portThread.interrupt();
       DriveOutcome ended = log.end();
       awaitPort();
       receiver.ifPresent(ReceiverThread::close);
@@ -141,6 +147,25 @@ final class LiveDrive implements RunningDrive {
   private void endCapture(Capture ending) {
     ending.close();
     observer.captured(new RawCapture.Kept(ending.file(), ending.trouble()));
+  }
+
+  /** What control units tell while the reader comes to its end still belongs to the trip. */
+  private void takeLast() {
+    try {
+      boolean isReading = log.hearsVehicle();
+      while (isReading) {
+        Arrival next = arrivals.poll(LAST_PATIENCE.toMillis(), TimeUnit.MILLISECONDS);
+        if (next != null && needsRoom(next)) {
+          room.release();
+        }
+        if (next instanceof Arrival.Diagnosed told) {
+          log.takeLast(told);
+        }
+        isReading = next != null && !(next instanceof Arrival.PortEnded);
+      }
+    } catch (InterruptedException hurried) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   private void takeAll() throws InterruptedException {
@@ -161,7 +186,8 @@ final class LiveDrive implements RunningDrive {
       case Arrival.LinkChanged changed -> true;
       case Arrival.Located located -> true;
       case Arrival.ReceiverChanged changed -> true;
-      case Arrival.Diagnosed told -> true;
+      case Arrival.Diagnosed told -> false;
+      case Arrival.PortEnded ended -> false;
       case Arrival.Answered answered -> false;
       case Arrival.UnitsChosen chosen -> false;
       case Arrival.Called called -> false;
@@ -200,6 +226,8 @@ final class LiveDrive implements RunningDrive {
       reader.run();
     } catch (RuntimeException | Error fault) {
       put(new Arrival.Failed(fault));
+    } finally {
+      put(new Arrival.PortEnded());
     }
   }
 
@@ -237,17 +265,26 @@ final class LiveDrive implements RunningDrive {
 
     @Override
     public void troubleCodes(TroubleCodeReport report, long nanoTime) {
-      put(new Arrival.Diagnosed(About.CODES, DiagnosisText.of(report), nanoTime));
+      DiagnosisText.of(report)
+          .forEach(
+              (status, detail) ->
+                  put(
+                      new Arrival.Diagnosed(
+                          TripEvent.Kind.CODES, status.name(), detail, nanoTime)));
     }
 
     @Override
     public void freezeFrame(FreezeFrame frame, long nanoTime) {
-      put(new Arrival.Diagnosed(About.VEHICLE, DiagnosisText.of(frame), nanoTime));
+      tell("frame of " + frame.controlUnit(), DiagnosisText.of(frame), nanoTime);
     }
 
     @Override
     public void identified(ControlUnitIdentity identity, long nanoTime) {
-      put(new Arrival.Diagnosed(About.VEHICLE, DiagnosisText.of(identity), nanoTime));
+      tell("identity of " + identity.controlUnit(), DiagnosisText.of(identity), nanoTime);
+    }
+
+    private void tell(String subject, String detail, long nanoTime) {
+      put(new Arrival.Diagnosed(TripEvent.Kind.VEHICLE, subject, detail, nanoTime));
     }
   }
 }

@@ -18,12 +18,12 @@ enum CodeCause {
           "P010[0-8]|P012[0-4]|P019[0-4]", // air, throttle and pedal, fuel pressure sensor
           "P020[0-9]|P021[0-6]|P022[0-9]", // injectors, pedal
           "P023[4-9]|P024[0-9]|P025[0-9]|P02[6-9][0-9A-F]|P030[0-9]|P031[0-2]", // boost, fuel,
-                                                                                // misfire
+          // misfire
           "P03[34][0-9]|P040[0-9]|P047[0-9]|P052[0-4]", // shaft sensors, recirculation, oil
-                                                        // pressure
+          // pressure
           "P060[0-9A-F]|P0641|P0651|P07[0-7][0-9A-F]|P0868|P0894", // control units, gearbox
           "P2002|P20[4-9A-F][0-9A-F]|P21[0-3][0-9A-F]|P226[0-9]|P2279|P229[0-9]", // filter,
-                                                                                  // throttle
+          // throttle
           "P245[2-9]|P246[0-9A-F]|P256[2-5]|P259[89]", // filter, boost actuator
           "U010[01]|U040[12]")),
   /** A code of the maker's own: nobody here knows. */

@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
 import steadypull.advice.AdviceLine;
 import steadypull.channel.QuantityFormat;
+import steadypull.drive.Diagnosis;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.StripState;
 
@@ -62,6 +63,11 @@ final class DriveModel {
   /** Name of the vehicle that is driven; empty before the first snapshot. */
   Optional<String> vehicleName() {
     return Optional.ofNullable(latest).map(snapshot -> snapshot.vehicle().name());
+  }
+
+  /** What control units told so far. */
+  Diagnosis diagnosis() {
+    return Optional.ofNullable(latest).map(DriveSnapshot::diagnosis).orElseGet(Diagnosis::none);
   }
 
   /** Takes the newest snapshot. */

@@ -2,10 +2,14 @@ package steadypull.ui;
 
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import steadypull.channel.QuantityFormat;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.LinkSummary;
 import steadypull.drive.RecordingState;
+import steadypull.vehicle.TroubleCodes;
 
 /** Words for the header line. */
 final class HeaderWords {
@@ -40,16 +44,32 @@ final class HeaderWords {
     var mass = snapshot.vehicle().rig().massKilograms();
     String load =
         mass.isPresent() ? words.say("header.mass", quantities.mass(mass.getAsDouble())) : "";
-    if (!snapshot.demo()) {
-      return isAssumptionTold(snapshot) ? words.say("header.placesAssumed") : load;
-    }
-    String simulated = words.say("header.simulated");
-    return load.isEmpty() ? simulated : load + ", " + simulated;
+    String aside = isAssumptionTold(snapshot) ? words.say("header.placesAssumed") : load;
+    String simulated = snapshot.demo() ? words.say("header.simulated") : "";
+    String codes = codes(snapshot);
+    // There is room for two: a stored code is worth more than a mass that the driver knows.
+    return Stream.of(codes.isEmpty() ? aside : "", simulated, codes)
+        .filter(part -> !part.isEmpty())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** The stored code that came up last, and how many more; empty if none is known. */
+  private String codes(DriveSnapshot snapshot) {
+    List<TroubleCodes.Code> stored = snapshot.diagnosis().codes().stored();
+    return switch (stored.size()) {
+      case 0 -> "";
+      case 1 -> words.say("header.code", stored.getFirst().text());
+      default ->
+          words.say(
+              "header.codes", stored.getFirst().text(), quantities.whole(stored.size() - 1.0));
+    };
   }
 
   /** Told once, at the beginning; the menu has more. */
   private static boolean isAssumptionTold(DriveSnapshot snapshot) {
-    return snapshot.timeMicros() < ASSUMPTION_TOLD_MICROS && !snapshot.assumedPlaces().isEmpty();
+    return !snapshot.demo()
+        && snapshot.timeMicros() < ASSUMPTION_TOLD_MICROS
+        && !snapshot.assumedPlaces().isEmpty();
   }
 
   private String recording(DriveSnapshot snapshot) {

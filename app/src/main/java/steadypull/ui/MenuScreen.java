@@ -23,6 +23,7 @@ final class MenuScreen implements Screen {
    * @param units changes between metric and imperial
    * @param light changes between day, night and the clock
    * @param sensors opens the list of sensors
+   * @param codes shows the trouble codes
    * @param about opens the cautions
    */
   record Actions(
@@ -31,6 +32,7 @@ final class MenuScreen implements Screen {
       Runnable units,
       Runnable light,
       Runnable sensors,
+      Runnable codes,
       Runnable about) {}
 
   MenuScreen(Words words, Actions actions) {
@@ -42,6 +44,7 @@ final class MenuScreen implements Screen {
     light = row("menu-light", words.say("menu.light"), actions.light());
     row("menu-sensors", words.say("menu.sensors"), actions.sensors())
         .show(words.say("menu.sensors"), words.say("menu.sensorsNote"));
+    row("menu-codes", words.say("menu.codes"), actions.codes());
     row("menu-about", words.say("menu.about"), actions.about());
     back.getStyleClass().add("solid");
     root.addEventHandler(

@@ -3,6 +3,8 @@ package steadypull.ui;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
@@ -20,6 +22,26 @@ final class Parked {
             line(title, ParkedGeometry.LEFT, ParkedGeometry.TITLE_BASELINE, "headline"),
             line(subtitle, ParkedGeometry.LEFT, ParkedGeometry.SUBTITLE_BASELINE, "prose"));
     return page;
+  }
+
+  /** Adds the row, and the key, by which a page of text is left. */
+  static void addWayBack(Pane page, String id, String label, Runnable back) {
+    PressRow row = new PressRow(label, back);
+    row.setId(id);
+    row.place(
+        ParkedGeometry.LEFT,
+        ParkedGeometry.BOTTOM - ParkedGeometry.ROW_HEIGHT,
+        ParkedGeometry.MENU_WIDTH,
+        ParkedGeometry.ROW_HEIGHT);
+    page.getChildren().add(row);
+    page.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (event.getCode() == KeyCode.ESCAPE) {
+            back.run();
+            event.consume();
+          }
+        });
   }
 
   /** One line of text on a baseline. */

@@ -12,6 +12,7 @@ import javafx.application.Platform;
 import steadypull.advice.AdviceLine;
 import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
+import steadypull.drive.Diagnosis;
 import steadypull.drive.DriveControls;
 import steadypull.drive.DriveDesk;
 import steadypull.drive.DriveException;
@@ -71,6 +72,7 @@ final class Shell {
                 this::changeUnits,
                 this::changeLight,
                 this::driveSensors,
+                this::codes,
                 this::about));
     applyLight(LocalTime.ofInstant(surroundings.clock().instant(), surroundings.zone()));
   }
@@ -198,6 +200,11 @@ final class Shell {
     menu.show(units, light);
     root.show(menu);
     menu.focus();
+  }
+
+  private void codes() {
+    Diagnosis told = running.map(drive -> drive.model().diagnosis()).orElseGet(Diagnosis::none);
+    root.show(new CodesScreen(words, told, this::showMenu));
   }
 
   private void about() {

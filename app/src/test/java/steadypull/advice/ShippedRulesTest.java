@@ -203,9 +203,7 @@ class ShippedRulesTest {
     assertThat(said.getFirst().text()).isEqualTo("Stored: P0299, turbocharger A underboost.");
     assertThat(story.line().action()).isEqualTo("Power limited, P0299");
     assertThat(story.line().reason())
-        .isEqualTo(
-            "Turbocharger A underboost. Power is down 35 %. Easing will not bring it back:"
-                + " have a workshop look.");
+        .isEqualTo("Turbocharger A underboost. Easing will not help: see a workshop.");
   }
 
   @Test
@@ -214,7 +212,7 @@ class ShippedRulesTest {
     story.lasts(10, draft);
     assertThat(story.line().reason()).contains("no temperature explains it").doesNotContain("code");
     story.lasts(1, draft.noCodes());
-    assertThat(story.line().reason()).contains("no code is stored");
+    assertThat(story.line().reason()).contains("no temperature or code");
   }
 
   @Test
@@ -250,6 +248,17 @@ class ShippedRulesTest {
     assertThat(story.line().action()).isEqualTo("P1234 stored");
     assertThat(story.line().reason())
         .isEqualTo("The maker alone knows what it means. Have a workshop look at it.");
+  }
+
+  /** At 20 px the line has room for about 85 characters. */
+  @Test
+  void aLongMeaningIsLeftToTheMenu() {
+    var draft =
+        new SituationDraft()
+            .newCode("P0121", "throttle or pedal position sensor A range or performance", 0);
+    story.lasts(5, draft);
+    assertThat(story.line().reason())
+        .isEqualTo("The menu says what it means. Have a workshop look at it.");
   }
 
   /** Heat comes first: a code can be read later. */

@@ -78,6 +78,39 @@ class OrderOfArrivalTest {
     assertThat(summary(replayed)).isEqualTo(summary(live));
   }
 
+  /** The reader asks once more while it is being closed. */
+  @Test
+  void codesToldAtTheEndBelongToTheTripAndThoseOfLongAfterDoNot() throws Exception {
+    String none = "{\"status\":\"stored\",\"told_by\":[\"7E8\"],\"codes\":[]}";
+    String some =
+        "{\"status\":\"stored\",\"told_by\":[\"7E8\"],\"codes\":[{\"code\":\"P0299\",\"control_unit\":\"7E8\"}]}";
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      DriveLog log = log(library);
+      log.take(codes(none, 1));
+      log.take(heard("01.05", 85, 2));
+      log.take(codes(none, 3));
+      log.take(codes(none, 63));
+      log.take(heard("01.05", 90, 64));
+      log.takeLast(codes(some, 65));
+      log.takeLast(codes(none, 120));
+      replay(library, log.end().tripId().orElseThrow());
+    }
+
+    assertThat(live.entries)
+        .filteredOn(TripEntry.OfEvent.class::isInstance)
+        .extracting(entry -> ((TripEntry.OfEvent) entry).event())
+        .filteredOn(event -> event.kind() == TripEvent.Kind.CODES)
+        .as("told before the first reading, told again, and told long after are left out")
+        .containsExactly(
+            new TripEvent(1_000_000, TripEvent.Kind.CODES, none),
+            new TripEvent(62_000_000, TripEvent.Kind.CODES, some));
+    assertThat(replayed.entries).isEqualTo(live.entries);
+  }
+
+  private static Arrival.Diagnosed codes(String detail, double seconds) {
+    return new Arrival.Diagnosed(TripEvent.Kind.CODES, "STORED", detail, at(seconds));
+  }
+
   private DriveLog log(TripLibrary library) throws Exception {
     return DriveLogs.log(library, DriveEnd.never(), live);
   }

@@ -49,13 +49,15 @@ class DrivePicturesTest {
         "");
     write("start", () -> new StartScreen(words, start, nothing, nothing, nothing));
     write("about", () -> new AboutScreen(words, nothing));
+    write("codes", () -> new CodesScreen(words, Moments.underboost(), nothing));
     write(
         "menu",
         () -> {
           MenuScreen menu =
               new MenuScreen(
                   words,
-                  new MenuScreen.Actions(nothing, nothing, nothing, nothing, nothing, nothing));
+                  new MenuScreen.Actions(
+                      nothing, nothing, nothing, nothing, nothing, nothing, nothing));
           menu.show(UnitSystem.METRIC, LightChoice.BY_CLOCK);
           return menu;
         });

@@ -299,6 +299,17 @@ class DriveStoryTest {
   }
 
   @Test
+  void theMenuShowsTheCodesThatTheVehicleTold() {
+    drive();
+    show(Moments.codeStored());
+    press("menu");
+    press("menu-codes");
+    assertThat(texts()).anyMatch(text -> text.startsWith("P0299, turbocharger A underboost"));
+    press("codes-back");
+    assertThat(find("menu-end")).isPresent();
+  }
+
+  @Test
   void aboutReturnsToTheMenu() {
     drive();
     press("menu");

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,10 +17,12 @@ import steadypull.advice.AdviceLine.State;
 import steadypull.channel.Channels;
 import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
+import steadypull.drive.Diagnosis;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.StripState;
 import steadypull.drive.StripState.StripLevel;
 import steadypull.ui.AdviceFace.Answer;
+import steadypull.vehicle.TroubleCodes;
 
 /** What the screen says about a moment. */
 class DriveWordsTest {
@@ -162,6 +165,7 @@ class DriveWordsTest {
     "ADVISE, AMBER_FILL, CAUTION",
     "ACT_NOW, RED_FILL, DANGER",
     "LIMITED_POWER, RED_FRAME, DANGER",
+    "CODE_STORED, QUIET, CAUTION_BLOCK",
     "HOLDS_AGAIN, QUIET, HOLDS",
     "LINK_LOST, AMBER_FRAME, NO_DATA",
     "LEARNING, QUIET, UNKNOWN"
@@ -210,6 +214,37 @@ class DriveWordsTest {
         .isEqualTo("since 14:46");
   }
 
+  /** Power can be limited without anybody knowing a code. */
+  @Test
+  void aFaultIsSaidToBeStoredOnlyWhereACodeIsKnown() {
+    AdviceWords advice = new AdviceWords(words, metric, ZoneOffset.UTC);
+    assertThat(advice.face(Moments.limitedPower()).note()).isEqualTo("Fault stored");
+    assertThat(advice.face(Moments.limitedPower(Diagnosis.none())).note()).isEmpty();
+  }
+
+  @Test
+  void thePageOfCodesSaysWhatWhoSinceWhenAndWhatNext() {
+    assertThat(new CodePageWords(words).paragraphs(Moments.underboost()))
+        .containsExactly(
+            "P0299, turbocharger A underboost: stored, control unit 7E8 ECM -EngineControl."
+                + " It came up on this drive.",
+            "P1234: seen, not confirmed yet, control unit 7E9.",
+            "Measured when P0299 was stored, control unit 7E8: engine coolant temperature 92 °C,"
+                + " engine speed 2150 r/min, fuel type in use diesel.",
+            words.say("codes.workshop"));
+  }
+
+  @Test
+  void noCodesAndNoAnswerAreNotTheSame() {
+    CodePageWords page = new CodePageWords(words);
+    Diagnosis noCodes =
+        new Diagnosis(
+            new TroubleCodes(Set.of(TroubleCodes.Status.STORED), List.of()), List.of(), List.of());
+    assertThat(page.paragraphs(noCodes)).startsWith("No code is stored.");
+    assertThat(page.paragraphs(Diagnosis.none()))
+        .startsWith("The vehicle has not told which codes are stored.");
+  }
+
   private static DriveSnapshot withSnooze(DriveSnapshot moment, OptionalDouble seconds) {
     return new DriveSnapshot(
         moment.timeMicros(),
@@ -238,6 +273,7 @@ class DriveWordsTest {
     HeaderWords header = new HeaderWords(words, metric, ZoneOffset.UTC);
     assertThat(header.face(Moments.calm()).link()).isEqualTo("Link 18 samples/s, 9 of 9 fresh");
     assertThat(header.face(Moments.calm()).note()).isEqualTo("6.2 t in all, simulated vehicle");
+    assertThat(header.face(Moments.codeStored()).note()).isEqualTo("simulated vehicle, code P0299");
     HeaderFace stale = header.face(Moments.stale());
     assertThat(stale.link()).isEqualTo("Link 15 samples/s, 1 stale");
     assertThat(stale.linkTone()).isEqualTo(Tone.CAUTION);

@@ -32,6 +32,8 @@ final class Moments {
   static final Instant CLOCK = Instant.parse("2026-01-17T14:47:12Z");
 
   private static final AdviceLine.Response NONE = new AdviceLine.Response.None();
+  private static final LinkSummary CONNECTED =
+      new LinkSummary(LinkSummary.State.CONNECTED, 18, 9, 9, "adapter");
 
   private Moments() {}
 
@@ -48,6 +50,7 @@ final class Moments {
             "act-now-acknowledged", actNow(new AdviceLine.Response.Acknowledged(NOW - 70_000_000))),
         Map.entry("derated", derated()),
         Map.entry("limited-power", limitedPower()),
+        Map.entry("code-stored", codeStored()),
         Map.entry("holds-again", holdsAgain()),
         Map.entry("link-lost", linkLost()),
         Map.entry("learning", learning()),
@@ -161,15 +164,29 @@ final class Moments {
   }
 
   static DriveSnapshot limitedPower() {
-    return snapshot(
+    return limitedPower(underboost());
+  }
+
+  static DriveSnapshot limitedPower(Diagnosis told) {
+    AdviceLine line =
         line(
             AdviceLine.State.LIMITED_POWER,
             NONE,
-            "Power is limited",
-            "Easing will not bring it back. Code P0299 is stored: have it read.",
-            Optional.empty()),
-        calmStrips(),
-        road(1.0, 70));
+            "Power limited, P0299",
+            "Turbocharger A underboost. Easing will not help: see a workshop.",
+            Optional.empty());
+    return moment(line, calmStrips(), road(1.0, 70), CONNECTED, told);
+  }
+
+  static DriveSnapshot codeStored() {
+    AdviceLine line =
+        line(
+            AdviceLine.State.CODE_STORED,
+            NONE,
+            "P0299 stored",
+            "Turbocharger A underboost. Have a workshop look at it.",
+            Optional.empty());
+    return moment(line, calmStrips(), road(1.0, 82), CONNECTED, underboost());
   }
 
   static DriveSnapshot holdsAgain() {
@@ -261,12 +278,20 @@ final class Moments {
   }
 
   static DriveSnapshot snapshot(AdviceLine line, List<StripState> strips, RoadState road) {
-    return moment(
-        line, strips, road, new LinkSummary(LinkSummary.State.CONNECTED, 18, 9, 9, "adapter"));
+    return moment(line, strips, road, CONNECTED);
   }
 
   private static DriveSnapshot moment(
       AdviceLine line, List<StripState> strips, RoadState road, LinkSummary link) {
+    return moment(line, strips, road, link, Diagnosis.none());
+  }
+
+  private static DriveSnapshot moment(
+      AdviceLine line,
+      List<StripState> strips,
+      RoadState road,
+      LinkSummary link,
+      Diagnosis diagnosis) {
     return new DriveSnapshot(
         NOW,
         CLOCK,
@@ -282,28 +307,36 @@ final class Moments {
             : OptionalDouble.empty(),
         strips,
         road,
-        diagnosis(line));
+        diagnosis);
   }
 
-  /** A code is stored where the line says so. */
-  private static Diagnosis diagnosis(AdviceLine line) {
-    boolean isStored =
-        line.state() == AdviceLine.State.LIMITED_POWER
-            || line.state() == AdviceLine.State.CODE_STORED;
-    return isStored
-        ? new Diagnosis(
-            new TroubleCodes(
-                Set.of(TroubleCodes.Status.STORED),
+  /** A stored code with its freeze frame, and one that is only suspected. */
+  static Diagnosis underboost() {
+    return new Diagnosis(
+        new TroubleCodes(
+            Set.of(TroubleCodes.Status.STORED, TroubleCodes.Status.PENDING),
+            List.of(
+                new TroubleCodes.Code(
+                    "P0299",
+                    Optional.of("turbocharger A underboost"),
+                    TroubleCodes.Status.STORED,
+                    "7E8",
+                    OptionalLong.of(NOW - 60_000_000)),
+                new TroubleCodes.Code(
+                    "P1234",
+                    Optional.empty(),
+                    TroubleCodes.Status.PENDING,
+                    "7E9",
+                    OptionalLong.empty()))),
+        List.of(
+            new Diagnosis.Frame(
+                "7E8",
+                "P0299",
                 List.of(
-                    new TroubleCodes.Code(
-                        "P0299",
-                        Optional.of("turbocharger A underboost"),
-                        TroubleCodes.Status.STORED,
-                        "7E8",
-                        OptionalLong.empty()))),
-            List.of(),
-            List.of())
-        : Diagnosis.none();
+                    new Diagnosis.Value("engine coolant temperature", 92, "degC", Optional.empty()),
+                    new Diagnosis.Value("engine speed", 2150, "r/min", Optional.empty()),
+                    new Diagnosis.Value("fuel type in use", 4, "1", Optional.of("diesel"))))),
+        List.of(new Diagnosis.ControlUnit("7E8", "ECM -EngineControl", List.of("CA1-0007"))));
   }
 
   static Vehicle vehicle() {

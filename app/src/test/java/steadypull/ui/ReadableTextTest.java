@@ -87,7 +87,8 @@ class ReadableTextTest {
               MenuScreen menu =
                   new MenuScreen(
                       words,
-                      new MenuScreen.Actions(nothing, nothing, nothing, nothing, nothing, nothing));
+                      new MenuScreen.Actions(
+                          nothing, nothing, nothing, nothing, nothing, nothing, nothing));
               menu.show(units, LightChoice.BY_CLOCK);
               return List.of(
                   new StartScreen(words, start, nothing, nothing, nothing),
@@ -95,6 +96,7 @@ class ReadableTextTest {
                   menu,
                   sensors(words, units, SensorMoments.told()),
                   sensors(words, units, SensorMoments.puzzling()),
+                  new CodesScreen(words, Moments.underboost(), nothing),
                   new AboutScreen(words, nothing));
             });
     for (Screen screen : screens) {
