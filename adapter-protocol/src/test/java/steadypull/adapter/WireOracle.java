@@ -1,6 +1,7 @@
 package steadypull.adapter;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -49,6 +50,16 @@ final class WireOracle {
     }
     String seen = line.replace(" ", "").toUpperCase(Locale.ROOT);
     return seen.startsWith("AT") ? command(seen) : request(seen);
+  }
+
+  /** Fails unless every write only reads. */
+  static void requireOnlyReading(List<byte[]> written) {
+    for (byte[] line : written) {
+      Optional<String> fault = fault(line);
+      if (fault.isPresent()) {
+        throw new AssertionError("Something on the wire " + fault.get());
+      }
+    }
   }
 
   private static Optional<String> command(String seen) {
