@@ -22,6 +22,10 @@ final class ControlUnit {
     support = support.with(mapParameter, data);
   }
 
+  Maxima maxima() {
+    return maxima;
+  }
+
   /** The scaling of a parameter's data, which themselves may tell more about it. */
   Maxima maxima(int parameter, Octets data) {
     if (parameter == Maxima.TURBO_SPEED_PARAMETER) {

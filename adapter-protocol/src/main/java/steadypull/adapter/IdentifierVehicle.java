@@ -192,8 +192,8 @@ final class IdentifierVehicle implements VehiclePort {
   }
 
   @Override
-  public boolean speaksUnasked() throws LinkException {
-    return port.speaksUnasked();
+  public boolean tellsRestart() throws LinkException {
+    return port.tellsRestart();
   }
 
   @Override

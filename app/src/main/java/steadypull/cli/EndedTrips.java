@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import steadypull.advice.AdviceEvent;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.PipelineOutput;
+import steadypull.drive.RawCapture;
 import steadypull.drive.ReceiverNews;
 import steadypull.store.TripEntry;
 import steadypull.thermal.Forecast;
@@ -36,6 +37,11 @@ final class EndedTrips implements PipelineOutput {
   @Override
   public void receiver(ReceiverNews news) {
     next.receiver(news);
+  }
+
+  @Override
+  public void captured(RawCapture.Kept kept) {
+    next.captured(kept);
   }
 
   @Override

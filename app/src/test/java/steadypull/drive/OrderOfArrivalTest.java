@@ -87,10 +87,10 @@ class OrderOfArrivalTest {
     try (TripLibrary library = TripLibrary.open(folder)) {
       DriveLog log = log(library);
       log.take(codes(none, 1));
-      log.take(heard("01.05", 85, 2));
+      log.take(DriveLogs.heard("01.05", 85, 2));
       log.take(codes(none, 3));
       log.take(codes(none, 63));
-      log.take(heard("01.05", 90, 64));
+      log.take(DriveLogs.heard("01.05", 90, 64));
       log.takeLast(codes(some, 65));
       log.takeLast(codes(none, 120));
       replay(library, log.end().tripId().orElseThrow());
@@ -108,7 +108,7 @@ class OrderOfArrivalTest {
   }
 
   private static Arrival.Diagnosed codes(String detail, double seconds) {
-    return new Arrival.Diagnosed(TripEvent.Kind.CODES, "STORED", detail, at(seconds));
+    return new Arrival.Diagnosed(TripEvent.Kind.CODES, "STORED", detail, DriveLogs.at(seconds));
   }
 
   private DriveLog log(TripLibrary library) throws Exception {

@@ -199,7 +199,8 @@ class SensorStoryTest {
         0,
         calm.snoozeSeconds(),
         calm.strips(),
-        calm.road());
+        calm.road(),
+        calm.diagnosis());
   }
 
   private void drive() {
