@@ -78,13 +78,17 @@ final class SignOfLife implements Pulse {
 
   /** Waits, unless the reader is to stop. */
   void pause(Duration span) {
-    long deadline = clock.nanoTime() + span.toNanos();
+    pauseUntil(clock.nanoTime() + span.toNanos());
+  }
+
+  /** Waits for a moment of the clock, unless the reader is to stop. */
+  void pauseUntil(long nanoTime) {
     while (isWanted()) {
-      Duration left = Duration.ofNanos(deadline - clock.nanoTime());
-      if (!left.isPositive()) {
+      long left = nanoTime - clock.nanoTime();
+      if (left <= 0) {
         return;
       }
-      pauseOnce(left.compareTo(SLICE) < 0 ? left : SLICE);
+      pauseOnce(left < SLICE.toNanos() ? Duration.ofNanos(left) : SLICE);
     }
   }
 

@@ -152,7 +152,7 @@ final class VehiclePolling {
 
   private Optional<Trouble> pauseUntil(long nanoTime) {
     long now = clock.nanoTime();
-    life.pause(Duration.ofNanos(Math.min(nanoTime - now, inquiries.nanosLeft(now))));
+    life.pauseUntil(now + Math.min(nanoTime - now, inquiries.nanosLeft(now)));
     return Optional.empty();
   }
 

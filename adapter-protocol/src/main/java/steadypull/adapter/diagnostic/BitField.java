@@ -19,14 +19,16 @@ record BitField(int firstBit, int bitLength, boolean signed) {
 
   /** The raw number, or empty if the data end before it. */
   OptionalLong extract(Octets data) {
-    if (!fits(data)) {
-      return OptionalLong.empty();
-    }
+    return fits(data) ? OptionalLong.of(raw(data)) : OptionalLong.empty();
+  }
+
+  /** The raw number in data that reach as far. */
+  long raw(Octets data) {
     long raw = 0;
     for (int bit = firstBit; bit < firstBit + bitLength; bit++) {
       raw = (raw << 1) | ((data.at(bit / 8) >> (7 - bit % 8)) & 1);
     }
     boolean isNegative = signed && (raw >> (bitLength - 1)) == 1;
-    return OptionalLong.of(isNegative ? raw - (1L << bitLength) : raw);
+    return isNegative ? raw - (1L << bitLength) : raw;
   }
 }

@@ -2,7 +2,6 @@ package steadypull.adapter.diagnostic;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalLong;
 import java.util.Set;
 import steadypull.adapter.frame.Octets;
 
@@ -70,13 +69,13 @@ public record Parameter(int number, int length, Set<LayoutSource> sources, List<
     return decoded;
   }
 
-  /** The same, handed over one by one. */
+  /** The same, handed over one by one and without allocating. */
   public void decode(Octets data, Maxima maxima, SignalSink sink) {
-    for (Value value : values) {
-      OptionalLong raw =
-          value.presence().hasData(data) ? value.field().extract(data) : OptionalLong.empty();
-      if (raw.isPresent()) {
-        double physical = raw.getAsLong() * maxima.scale(number, value.scale()) + value.offset();
+    for (int i = 0; i < values.size(); i++) {
+      Value value = values.get(i);
+      if (value.presence().hasData(data) && value.field().fits(data)) {
+        double scale = maxima.scale(number, value.scale());
+        double physical = value.field().raw(data) * scale + value.offset();
         if (physical >= value.lowest() && physical <= value.highest()) {
           sink.value(value.signal(), physical);
         }

@@ -22,7 +22,7 @@ class PaceBench {
           "   baud  ECU ms | values/s   best  share |   loop   gain | CPU %%  loop | B/value  loop"
               + " |  fast medium  slow%n");
       for (LinkTiming timing : LinkTiming.all()) {
-        print(PaceRun.measure(timing, pace, 600, 600));
+        print(PaceRun.measure(timing, pace, 1800, 600));
       }
     }
   }
