@@ -69,6 +69,10 @@ final class WireOracle {
             || (seen.length() == 6
                 && seen.startsWith("ATTPA")
                 && "123456789".indexOf(seen.charAt(5)) >= 0)
+            // Tries that protocol and no other, without storing it.
+            || (seen.length() == 5
+                && seen.startsWith("ATTP")
+                && "123456789".indexOf(seen.charAt(4)) >= 0)
             // How long the adapter waits for answers.
             || (seen.length() == 6 && seen.startsWith("ATST") && isHex(seen.substring(4)))
             || (seen.startsWith("ATSH") && isRequestHeader(seen.substring(4)));

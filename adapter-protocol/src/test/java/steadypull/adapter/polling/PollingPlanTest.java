@@ -97,7 +97,7 @@ class PollingPlanTest {
         .isEqualTo(new PollRequest.CurrentData(List.of(0x0C)));
     plan.next(now + 29_990 * MILLISECOND);
     assertThat(plan.next(now + 31_000 * MILLISECOND))
-        .isEqualTo(new PollRequest.CurrentData(List.of(0x0D, 0x0C)));
+        .isEqualTo(new PollRequest.CurrentData(List.of(0x0C, 0x0D)));
   }
 
   @Test
