@@ -12,7 +12,7 @@ import steadypull.adapter.ReaderSettings.Pace;
  * and slow: answers of each parameter of the class per second.
  */
 @Tag("bench")
-class PaceBench {
+class PaceBenchTest {
   @Test
   void printPace() {
     for (Pace pace : new Pace[] {Pace.FULL, Pace.POLITE}) {
