@@ -215,7 +215,8 @@ final class AdapterVehicle implements VehiclePort {
 
   private Reply send(Payload payload, int count, Duration patience) throws LinkException {
     frames.begin(format);
-    Reply reply = port.askVehicle(
+    Reply reply =
+        port.askVehicle(
             line(payload, count), patience, isBare ? AdapterPort.PlainReply.NONE : plain);
     if (reply instanceof Reply.Data) {
       long arrival = port.lastTextNanoTime();

@@ -48,8 +48,7 @@ final class VehiclePolling {
     this.life = life;
     this.clock = clock;
     this.learning = new VehicleLearning(settings, vehicle);
-    this.plan =
-        new PollingPlan(pacing(settings, port.mostParameters()), vehicle.format()::lines);
+    this.plan = new PollingPlan(pacing(settings, port.mostParameters()), vehicle.format()::lines);
     this.vehicle = vehicle;
     this.requests = new PollingRequests(vehicle, plan);
     this.intake = new AnswerIntake(vehicle, learning, plan, engine);

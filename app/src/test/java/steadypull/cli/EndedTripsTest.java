@@ -41,7 +41,9 @@ class EndedTripsTest {
       method.invoke(trips, new Object[] {null});
     }
 
-    assertThat(passedOn).hasSizeGreaterThan(5).isEqualTo(others.stream().map(Method::getName).toList());
+    assertThat(passedOn)
+        .hasSizeGreaterThan(5)
+        .isEqualTo(others.stream().map(Method::getName).toList());
   }
 
   @Test
