@@ -61,7 +61,7 @@ class RawCaptureTest {
     Desk.Answer probed = desk.type("ports", "--probe", "capture:" + capture + "?speed=max");
 
     assertThat(probed.status()).as(probed.err()).isZero();
-    assertThat(probed.out()).contains("vehicle answers over", "7E8");
+    assertThat(probed.out()).contains("The vehicle's bus answers", "7E8");
   }
 
   @Test
