@@ -75,11 +75,15 @@ final class ReadRequests {
               // Ends the protocol; at most that ends its own diagnostic session.
               "ATPC",
               // Addresses requests; whatever it is, they only read.
-              "ATSH" + HEADER,
-              // Asks whether a serial CAN adapter is there instead; to this one it is no word.
-              "V")
+              "ATSH" + HEADER)
           .map(Pattern::compile)
           .toList();
+
+  /**
+   * Asks whether a serial CAN adapter is there instead; to an AT-command adapter it is no word. As
+   * it stands and no other way, because a serial CAN adapter tells capitals and blanks apart.
+   */
+  private static final String SERIAL_CAN_VERSION = "V";
 
   private ReadRequests() {}
 
@@ -93,7 +97,8 @@ final class ReadRequests {
       return false;
     }
     String bare = line.replace(" ", "").toUpperCase(Locale.ROOT);
-    return isRequest(bare)
+    return line.equals(SERIAL_CAN_VERSION)
+        || isRequest(bare)
         || ADAPTER_COMMANDS.stream().anyMatch(command -> command.matcher(bare).matches());
   }
 }

@@ -57,7 +57,8 @@ class ReadOnlyGateTest {
         "ATSHDB33F1",
         "ATSH6A8",
         "ATM0",
-        "ATST19"
+        "ATST19",
+        "V"
       })
   void whatOnlyReadsPasses(String line) throws LinkException {
     gate.write(bytes(line + "\r"));
@@ -68,6 +69,8 @@ class ReadOnlyGateTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "v",
+        "V ",
         "04",
         "0 4",
         "041",
