@@ -1,5 +1,6 @@
 package steadypull.adapter;
 
+import java.util.function.IntPredicate;
 import steadypull.adapter.diagnostic.Maxima;
 import steadypull.adapter.diagnostic.SupportMap;
 import steadypull.adapter.frame.Octets;
@@ -20,6 +21,25 @@ final class ControlUnit {
 
   void learnSupport(int mapParameter, Payload data) {
     support = support.with(mapParameter, data);
+  }
+
+  /** Whether it has ever answered a request for this parameter. */
+  boolean hasAnswered(int parameter) {
+    return lengths[parameter] > 0;
+  }
+
+  /**
+   * Takes what it told of itself when it was found anew: nothing that it has answered before is
+   * lost by that, and nothing believed that others are known to answer in its place.
+   *
+   * @param isOthers whether another control unit has answered a parameter
+   */
+  void learnAnew(SupportMap told, IntPredicate isOthers) {
+    SupportMap before = support;
+    support =
+        before
+            .without(number -> !told.supports(number) && !hasAnswered(number))
+            .or(told.without(number -> !before.supports(number) && isOthers.test(number)));
   }
 
   Maxima maxima() {

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import steadypull.adapter.frame.MessageFormat;
 
 /**
@@ -15,6 +16,14 @@ import steadypull.adapter.frame.MessageFormat;
  * Reader thread only.
  */
 final class VehicleKnowledge {
+  /**
+   * Parameters of one control unit: every bit of damage is one. Estimated; makes differ in more.
+   */
+  private static final int MOST_DAMAGED_BITS = 2;
+
+  /** Estimated: two vehicles of one make with other engines differ in two places at least. */
+  private static final int MOST_DAMAGED_CHARACTERS = 1;
+
   private final MessageFormat format;
   private final String protocolNumber;
   private final String protocol;
@@ -102,23 +111,79 @@ final class VehicleKnowledge {
   }
 
   /**
-   * Whether an earlier vehicle is this one by protocol and support maps; if so, takes over what was
-   * learnt from it.
+   * Whether an earlier vehicle is this one, as far as an answer that was lost or damaged while it
+   * was found anew lets tell. If so, takes over what was learnt from it: nothing that it answered
+   * before is lost, and what it seems to support by mistake is asked for in vain, which rests by
+   * plan.
    */
   boolean recognises(VehicleKnowledge earlier) {
-    boolean isSame =
-        format == earlier.format
-            && units.keySet().equals(earlier.units.keySet())
-            && units.keySet().stream().allMatch(address -> hasSameSupport(address, earlier));
+    boolean isSame = isOverTheProtocolOf(earlier) && isTheVehicle(earlier);
     if (isSame) {
-      units.putAll(earlier.units);
-      signals.addAll(earlier.signals);
-      vin = vin.isEmpty() ? earlier.vin : vin;
+      takeOver(earlier);
     }
     return isSame;
   }
 
-  private boolean hasSameSupport(String address, VehicleKnowledge earlier) {
-    return unit(address).support().equals(earlier.unit(address).support());
+  private boolean isOverTheProtocolOf(VehicleKnowledge earlier) {
+    return format == earlier.format
+        && (protocolNumber.isEmpty()
+            || earlier.protocolNumber.isEmpty()
+            || protocolNumber.equals(earlier.protocolNumber));
+  }
+
+  /**
+   * The vehicle's own number tells best. Where it is not told, the maps have to agree but for what
+   * damage does; beside another number they have to be equal, which is a damaged number, or a
+   * sister that is learnt alike.
+   */
+  private boolean isTheVehicle(VehicleKnowledge earlier) {
+    if (vin.isEmpty() || earlier.vin.isEmpty()) {
+      return hasNearlyTheMapsOf(earlier);
+    }
+    return hasNearlyTheNumberOf(earlier) || hasTheMapsOf(earlier);
+  }
+
+  private boolean hasNearlyTheNumberOf(VehicleKnowledge earlier) {
+    return vin.length() == earlier.vin.length()
+        && IntStream.range(0, vin.length())
+                .filter(place -> vin.charAt(place) != earlier.vin.charAt(place))
+                .count()
+            <= MOST_DAMAGED_CHARACTERS;
+  }
+
+  /** At least one control unit that both have, and hardly a contradiction in any of those. */
+  private boolean hasNearlyTheMapsOf(VehicleKnowledge earlier) {
+    Set<String> common = new TreeSet<>(units.keySet());
+    common.retainAll(earlier.units.keySet());
+    return !common.isEmpty()
+        && common.stream()
+            .allMatch(address -> differencesOf(address, earlier) <= MOST_DAMAGED_BITS);
+  }
+
+  private int differencesOf(String address, VehicleKnowledge earlier) {
+    return unit(address).support().differencesFrom(earlier.unit(address).support());
+  }
+
+  private boolean hasTheMapsOf(VehicleKnowledge earlier) {
+    return units.keySet().equals(earlier.units.keySet())
+        && units.keySet().stream()
+            .allMatch(address -> unit(address).support().equals(earlier.unit(address).support()));
+  }
+
+  private void takeOver(VehicleKnowledge earlier) {
+    Map<String, ControlUnit> told = Map.copyOf(units);
+    units.clear();
+    units.putAll(earlier.units);
+    told.forEach(
+        (address, anew) ->
+            unit(address)
+                .learnAnew(anew.support(), number -> earlier.isAnsweredBesides(address, number)));
+    signals.addAll(earlier.signals);
+    vin = vin.isEmpty() ? earlier.vin : vin;
+  }
+
+  private boolean isAnsweredBesides(String address, int parameter) {
+    return units.entrySet().stream()
+        .anyMatch(unit -> !unit.getKey().equals(address) && unit.getValue().hasAnswered(parameter));
   }
 }

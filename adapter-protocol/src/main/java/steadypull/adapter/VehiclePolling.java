@@ -66,7 +66,7 @@ final class VehiclePolling {
   }
 
   /**
-   * Asks for everything once.
+   * Asks for everything once; of a known vehicle only for what it has not answered yet.
    *
    * @param isKnown whether lengths and sensors were learnt before
    * @return the trouble that prevented it, or empty
@@ -82,7 +82,11 @@ final class VehiclePolling {
       plan.add(target, Urgency.MEDIUM, target.header(), clock.nanoTime());
       trouble = trouble.isPresent() || isKnown ? trouble : askIdentifier(target);
     }
-    return trouble.isPresent() || isKnown ? trouble : askOneByOne(learning.parameters());
+    return trouble.isPresent() ? trouble : askOneByOne(unanswered());
+  }
+
+  private List<Integer> unanswered() {
+    return learning.parameters().stream().filter(number -> learning.length(number) == 0).toList();
   }
 
   private void addParameter(int number) {

@@ -1,6 +1,7 @@
 package steadypull.adapter.diagnostic;
 
 import java.util.BitSet;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import steadypull.adapter.frame.Payload;
 
@@ -51,6 +52,38 @@ public final class SupportMap {
   /** Whether a parameter is supported; for a map, whether it exists. */
   public boolean supports(int parameter) {
     return supported.get(parameter);
+  }
+
+  /**
+   * In how many parameters two tellings of one control unit contradict each other. A map that only
+   * one of them has, or that tells nothing, contradicts nothing.
+   */
+  public int differencesFrom(SupportMap other) {
+    return (int)
+        mapsBegun()
+            .filter(map -> other.mapsBegun().anyMatch(begun -> begun == map))
+            .flatMap(map -> IntStream.rangeClosed(map + 1, map + STRIDE))
+            .filter(parameter -> supports(parameter) != other.supports(parameter))
+            .count();
+  }
+
+  /** Numbers of the maps that tell of something, rising. */
+  private IntStream mapsBegun() {
+    return supported.stream().map(parameter -> (parameter - 1) / STRIDE * STRIDE).distinct();
+  }
+
+  /** What both have, or one of them. */
+  public SupportMap or(SupportMap other) {
+    BitSet either = (BitSet) supported.clone();
+    either.or(other.supported);
+    return new SupportMap(either);
+  }
+
+  /** What is left without some parameters. */
+  public SupportMap without(IntPredicate unwanted) {
+    BitSet left = (BitSet) supported.clone();
+    left.stream().filter(unwanted).forEach(left::clear);
+    return new SupportMap(left);
   }
 
   /** The supported parameters without the maps, rising. */

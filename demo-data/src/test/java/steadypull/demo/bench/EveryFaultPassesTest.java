@@ -23,7 +23,7 @@ class EveryFaultPassesTest {
 
     int before = log.readingsBetween(20, 38).size();
     assertThat(before).isGreaterThan(150);
-    int least = (int) (before * LongDriveVerdict.leastShareAfter(kind));
+    int least = (int) (before * LongDriveVerdict.LEAST_SHARE);
     assertThat(log.readingsBetween(112, 130).size()).isBetween(least, before * 11 / 10);
     assertThat(log.readings).allMatch(reading -> reading.controlUnit().matches("7E[89]"));
     if (!UNTELLABLE.contains(kind)) {

@@ -14,8 +14,7 @@ import java.time.Duration;
  * <p>At least: what the calm drive gives in the time that is left if every such fault takes half a
  * minute: six seconds at most for itself, the rest for noticing, starting the adapter, finding the
  * vehicle, or half a minute of single requests at half the pace. Beside that, the last ten seconds
- * of every minute are as if nothing had been, within a tenth, but for some minutes after flipped
- * bits.
+ * of every minute are as if nothing had been, within a tenth.
  */
 record LongDriveVerdict(LongDrive drive, LongDriveLog calm, LongDriveLog log) {
   private static final double AWAY_SECONDS = 30;
@@ -23,14 +22,8 @@ record LongDriveVerdict(LongDrive drive, LongDriveLog calm, LongDriveLog log) {
   private static final double ROUNDING = 0.01;
   private static final int CALM_MINUTE = 3;
 
-  /**
-   * A frame on CAN carries no check that an adapter prints. A vehicle that is found anew while bits
-   * are wrong may seem to support less than it does until it is found once more, here by the faults
-   * of the next minutes.
-   */
-  private static final double WITH_WRONG_MAPS = 0.4;
-
-  private static final int MINUTES_WITH_WRONG_MAPS = 3;
+  /** What is left at least of the usual readings when a fault has passed. */
+  static final double LEAST_SHARE = 0.9;
 
   /** Runs a drive with faults beside a calm one of the same seed. */
   static LongDriveVerdict of(LongDrive drive) {
@@ -60,21 +53,8 @@ record LongDriveVerdict(LongDrive drive, LongDriveLog calm, LongDriveLog log) {
     for (int minute = 1; minute < drive.duration().toMinutes(); minute++) {
       assertThat((double) log.inLastSeconds(minute))
           .as("readings at the end of minute %d, %s", minute, LongDrive.kindOf(minute))
-          .isBetween(usual * leastShareAt(minute), usual * 1.1);
+          .isBetween(usual * LEAST_SHARE, usual * 1.1);
     }
-  }
-
-  /** What is left at least of the usual readings when a fault has passed. */
-  static double leastShareAfter(Fault.Kind kind) {
-    return kind == Fault.Kind.FLIPPED_BITS ? WITH_WRONG_MAPS : 0.9;
-  }
-
-  private static double leastShareAt(int minute) {
-    double least = leastShareAfter(LongDrive.kindOf(minute));
-    for (int earlier = 1; earlier <= MINUTES_WITH_WRONG_MAPS; earlier++) {
-      least = Math.min(least, leastShareAfter(LongDrive.kindOf(Math.max(0, minute - earlier))));
-    }
-    return least;
   }
 
   void assertNothingUntrueAndNothingOpen() {
