@@ -18,7 +18,8 @@ import steadypull.adapter.link.LinkException;
  * Waits for the engine to be started. While the adapter tells its supply voltage, nothing goes out
  * on the vehicle's bus: every message would keep control units awake that drain the battery. Only
  * where the voltage does not tell whether the engine runs, the bus is asked, seldom. After half an
- * hour the adapter is left alone too, so that it may sleep. Reader thread only.
+ * hour the adapter is left alone too, so that it may sleep; one that answers after another half
+ * hour as it always did does not sleep and is asked on. Reader thread only.
  */
 final class EngineRest {
   private static final Duration BETWEEN_VOLTAGES = Duration.ofSeconds(20);
@@ -38,6 +39,7 @@ final class EngineRest {
   private boolean voltageTells = true;
   private OptionalDouble volts = OptionalDouble.empty();
   private int looks;
+  private boolean neverSleeps;
 
   EngineRest(SignOfLife life, LinkClock clock) {
     this.life = life;
@@ -98,13 +100,13 @@ final class EngineRest {
   }
 
   private boolean mayAdapterSleep() {
-    return clock.nanoTime() - sinceNanoTime.orElseThrow() >= AWAKE.toNanos();
+    return !neverSleeps && clock.nanoTime() - sinceNanoTime.orElseThrow() >= AWAKE.toNanos();
   }
 
   private Optional<Trouble> lookUp(
-      VehiclePort port, boolean wasAsleep, Optional<VehicleKnowledge> vehicle)
-      throws LinkException {
+      VehiclePort port, boolean maySleep, Optional<VehicleKnowledge> vehicle) throws LinkException {
     Reply reply = port.askSupply();
+    boolean isPrompt = isAnsweredAsBefore(reply);
     if (reply instanceof Reply.Silence && life.goesOn()) {
       if (!port.resynchronise()) {
         return Optional.of(new Trouble.AdapterMute());
@@ -115,12 +117,19 @@ final class EngineRest {
       return Optional.of(new Trouble.AdapterRestarted(restarted.text()));
     }
     volts = SupplyVoltage.of(reply);
-    if (isCharging(volts) || (isBusToBeAsked(wasAsleep) && answersRunning(port, vehicle))) {
-      // Whoever sleeps may forget its settings.
-      return Optional.of(
-          wasAsleep ? new Trouble.AdapterRestarted("it slept") : new Trouble.EngineOff());
-    }
-    return Optional.empty();
+    neverSleeps |= maySleep && isPrompt;
+    Optional<Trouble> end =
+        isCharging(volts)
+            ? Optional.of(new Trouble.EngineOff())
+            : isBusToBeAsked(maySleep) ? askBus(port, vehicle) : Optional.empty();
+    // Whoever sleeps may forget its settings.
+    return maySleep ? end.map(engine -> new Trouble.AdapterRestarted("it slept")) : end;
+  }
+
+  /** Whether an adapter that may have slept answers at once and as it did when it was awake. */
+  private boolean isAnsweredAsBefore(Reply reply) {
+    return SupplyVoltage.of(reply).isPresent()
+        || (volts.isEmpty() && reply instanceof Reply.NotUnderstood);
   }
 
   private static boolean isCharging(OptionalDouble volts) {
@@ -134,15 +143,23 @@ final class EngineRest {
   }
 
   /** One question; a vehicle that was never found can only be searched for. */
-  private boolean answersRunning(VehiclePort port, Optional<VehicleKnowledge> vehicle)
+  private Optional<Trouble> askBus(VehiclePort port, Optional<VehicleKnowledge> vehicle)
       throws LinkException {
     if (vehicle.isEmpty()) {
-      return true;
+      return Optional.of(new Trouble.EngineOff());
     }
     boolean tellsSpeed = vehicle.get().isSupported(ENGINE_SPEED);
     int number = tellsSpeed ? ENGINE_SPEED : 0;
-    port.ask(VehicleRequest.toEverybody(Requests.currentData(List.of(number))), BUS_PATIENCE);
-    return port.messages().messages().stream().anyMatch(message -> !tellsSpeed || turns(message));
+    Reply reply =
+        port.ask(VehicleRequest.toEverybody(Requests.currentData(List.of(number))), BUS_PATIENCE);
+    List<Message> messages = port.messages().messages();
+    if (messages.stream().anyMatch(message -> !tellsSpeed || turns(message))) {
+      return Optional.of(new Trouble.EngineOff());
+    }
+    boolean isUnreadable = reply instanceof Reply.Data && messages.isEmpty();
+    return isUnreadable
+        ? Optional.of(new Trouble.AdapterRestarted("it answers in another form"))
+        : Optional.empty();
   }
 
   private static boolean turns(Message message) {

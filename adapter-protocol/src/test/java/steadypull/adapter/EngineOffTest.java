@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Stories of engines that are switched off and started again, in scripted time. */
 class EngineOffTest {
@@ -133,6 +135,64 @@ class EngineOffTest {
     List<String> waking = sentBetween(3500, 4200);
     assertThat(waking).startsWith("ATRV", "ATWS", "ATE0").contains("ATH1");
     assertThat(drive.lastReadAt("01.0C")).isGreaterThan(4190);
+  }
+
+  // Off at 30 s, at rest from 90 s, left alone from 1890 s to 3690 s.
+  @Test
+  void anAdapterThatAnswersAfterHalfAnHourAsBeforeDoesNotSleepAndIsAskedOn() {
+    drive.go(7500, now -> engineRuns(now < 30 || now > 7200));
+
+    assertThat(sentBetween(1950, 3600)).isEmpty();
+    assertThat(sentBetween(3700, 7200)).hasSizeBetween(170, 176).containsOnly("ATRV");
+    assertThat(firstReadAfter("01.0C", 7200)).isLessThan(7225);
+    assertThat(adapter.openings).isEqualTo(1);
+  }
+
+  @Test
+  void anAdapterWithoutVoltageThatDoesNotSleepIsAskedOnAndTheBusEveryMinute() {
+    drive.go(
+        7500,
+        now -> {
+          engineRuns(now < 30 || now > 7200);
+          adapter.adapterReplies.put("ATRV", "?");
+        });
+
+    assertThat(sentBetween(3700, 7200)).containsOnly("ATRV", "010C");
+    assertThat(sentBetween(3700, 7200).stream().filter("010C"::equals)).hasSizeBetween(56, 59);
+    assertThat(firstReadAfter("01.0C", 7200)).isLessThan(7270);
+  }
+
+  // An adapter that was woken says so, or swallows or spoils what woke it.
+  @ParameterizedTest
+  @ValueSource(strings = {"\r\rSCRIPTED ADAPTER 1\r\r>", "", "?\r\r>"})
+  void anAdapterThatHadToBeWokenIsLeftAloneAgain(String waking) {
+    double[] lastAt = {0};
+    adapter.wire =
+        reply -> {
+          double now = adapter.clock.seconds();
+          boolean hasSlept = now - lastAt[0] > 1200;
+          lastAt[0] = now;
+          return hasSlept ? waking : reply;
+        };
+    drive.go(7200, now -> engineRuns(now < 30));
+
+    assertThat(sentBetween(3600, 3800)).contains("ATRV");
+    assertThat(sentBetween(3850, 5400)).isEmpty();
+  }
+
+  // Without headers nobody is recognised, and the engine would never be heard.
+  @Test
+  void anAdapterThatLostItsSettingsUnnoticedIsSetUpAnew() {
+    drive.go(
+        900,
+        now -> {
+          engineRuns(now < 30 || now > 300);
+          adapter.adapterReplies.put("ATRV", "?");
+          vehicle.hidesSenders = now > 200 && !adapter.sent.contains("ATWS");
+        });
+
+    assertThat(sentBetween(200, 400)).contains("ATWS", "ATH1");
+    assertThat(drive.lastReadAt("01.0C")).isGreaterThan(895);
   }
 
   // Many adapters wake when the voltage rises, and print their name.

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.junit.jupiter.api.Test;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import steadypull.adapter.ReaderSettings;
 
-/** The engine off for hours, behind an adapter that falls asleep when it is left alone. */
+/** The engine off for hours, behind adapters that fall asleep when left alone and others. */
 @Timeout(60)
 class EngineOffOnTheBenchTest {
   private static final double OFF = 300;
@@ -20,19 +22,30 @@ class EngineOffOnTheBenchTest {
   /** From the engine's start to the first readings, whatever the adapter did meanwhile. */
   private static final double LATEST = 120;
 
-  @Test
-  void engineThatStartsAfterHoursIsReadAgainThoughTheAdapterMayHaveSlept() {
+  static Stream<Set<AdapterTrait>> adapters() {
+    return Stream.of(
+        Set.of(),
+        Set.of(AdapterTrait.SLEEPY),
+        Set.of(AdapterTrait.NO_VOLTAGE),
+        Set.of(AdapterTrait.SLEEPY, AdapterTrait.NO_VOLTAGE),
+        Set.of(AdapterTrait.SERIAL_CAN));
+  }
+
+  @ParameterizedTest
+  @MethodSource("adapters")
+  void engineThatStartsAfterHoursIsReadAgainWhateverTheAdapterDid(Set<AdapterTrait> traits) {
     ReaderLog log = new ReaderLog(Optional.empty());
     log.untilSeconds = ON + LATEST;
     log.run(
-        new Bench("demo:long-drive", settings()), ReaderLog.settings(ReaderSettings.Pace.POLITE));
+        new Bench("demo:long-drive", settings(traits)),
+        ReaderLog.settings(ReaderSettings.Pace.POLITE));
 
     assertThat(log.readingsBetween(0, OFF)).isNotEmpty();
     assertThat(log.readingsBetween(OFF + 30, ON)).isEmpty();
     assertThat(log.readingsBetween(ON, ON + LATEST)).isNotEmpty();
   }
 
-  private static BenchSettings settings() {
+  private static BenchSettings settings(Set<AdapterTrait> traits) {
     LongDrive drive = new LongDrive(Duration.ofHours(3), 1, BusProtocol.CAN_11_500, false);
     return new BenchSettings(
         drive.scenario(),
@@ -40,7 +53,7 @@ class EngineOffOnTheBenchTest {
         1,
         0,
         VehicleTraits.USUAL,
-        new AdapterTraits(Set.of(AdapterTrait.SLEEPY), AdapterTraits.USUAL.baud()),
+        new AdapterTraits(traits, AdapterTraits.USUAL.baud()),
         new FaultPlan(List.of(new Fault(Fault.Kind.ENGINE_OFF, OFF, ON))));
   }
 }
