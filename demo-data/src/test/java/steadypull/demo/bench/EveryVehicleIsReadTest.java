@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Set;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import steadypull.adapter.LinkState;
@@ -13,6 +14,7 @@ import steadypull.adapter.LinkState;
 @Timeout(60)
 class EveryVehicleIsReadTest {
   private static final double START = 300;
+  private static final String VIN = "1ZZTP9AG1R0000042";
   private static final String DRIVE = "demo:long-hot-grade?speed=max&seed=9&start=300";
 
   @ParameterizedTest
@@ -21,7 +23,7 @@ class EveryVehicleIsReadTest {
     ReaderLog log = ReaderLog.read(DRIVE + "&protocol=" + protocol.number(), 60);
 
     LinkState.Connected connected = log.first(LinkState.Connected.class).orElseThrow();
-    assertThat(connected.vin()).isEqualTo("1ZZTP9AG1R0000042");
+    assertThat(connected.vin()).isEqualTo(VIN);
     assertThat(connected.protocol()).contains(protocol.words());
     assertThat(log.readings("01.0C")).hasSizeGreaterThan(30);
     assertThat(log.readings("01.05")).hasSizeGreaterThan(10);
@@ -52,6 +54,36 @@ class EveryVehicleIsReadTest {
 
     assertThat(log.readingsBetween(30, 60)).hasSizeGreaterThan(200);
     assertThat(TrueReadings.compare(log.readings, "long-hot-grade", 9, START)).isGreaterThan(200);
+  }
+
+  /** Nobody tells whose answer a line is: only the engine's control unit is listened to. */
+  @ParameterizedTest
+  @CsvSource({
+    "no-headers, 6", "no-headers, 7", "no-headers, 8", "no-headers, 9",
+    "sham-headers, 6", "sham-headers, 7", "sham-headers, 8", "sham-headers, 9"
+  })
+  void adapterThatHidesWhoAnswersIsReadTrulyAndTheEngineOnly(String trait, int protocol) {
+    ReaderLog log = ReaderLog.read(DRIVE + "&adapter=" + trait + "&protocol=" + protocol, 60);
+
+    assertThat(log.first(LinkState.Connected.class).orElseThrow().vin()).isEqualTo(VIN);
+    assertThat(log.readingsBetween(30, 60)).hasSizeGreaterThan(200);
+    assertThat(TrueReadings.compare(log.readings, "long-hot-grade", 9, START)).isGreaterThan(200);
+    assertThat(log.readings("01.0C")).hasSizeGreaterThan(100);
+    assertThat(log.readings("01.A4.1")).as("only the gearbox tells its ratio").isEmpty();
+  }
+
+  // SAE J1979-2, from memory, not verified.
+  @ParameterizedTest
+  @ValueSource(ints = {6, 7, 8, 9})
+  void vehicleThatTellsByIdentifierIsReadTrulyOnEveryCan(int protocol) {
+    ReaderLog log = ReaderLog.read(DRIVE + "&diagnostics=uds&protocol=" + protocol, 60);
+
+    LinkState.Connected connected = log.first(LinkState.Connected.class).orElseThrow();
+    assertThat(connected.vin()).isEqualTo(VIN);
+    assertThat(connected.protocol()).endsWith("by identifier");
+    assertThat(log.readingsBetween(30, 60)).hasSizeGreaterThan(200);
+    assertThat(TrueReadings.compare(log.readings, "long-hot-grade", 9, START)).isGreaterThan(200);
+    assertThat(log.readings("01.A4.1")).isNotEmpty();
   }
 
   @ParameterizedTest
