@@ -1,15 +1,17 @@
 package steadypull.adapter;
 
 import java.time.Duration;
+import java.util.Arrays;
+import java.util.OptionalLong;
 import steadypull.adapter.dialogue.Reply;
 import steadypull.adapter.frame.MessageBuffer;
 
 /**
  * Whether this adapter can be told after how many lines a reply is complete, so that it need not
  * wait for more. The first request with a count is the test; some adapters do not know the count,
- * others understand it otherwise and cut answers short. What does not work is left off at once, and
- * from time to time a request goes out without a count, in case somebody else answers meanwhile.
- * Reader thread only.
+ * others understand it otherwise and cut answers short. What does not work is left off at once;
+ * what worked before is tried again soon, for damage on the way looks alike. From time to time a
+ * request goes out without a count, in case somebody else answers meanwhile. Reader thread only.
  */
 final class ResponseCounts {
   /** One hex digit. */
@@ -17,10 +19,16 @@ final class ResponseCounts {
 
   private static final int STRIKES = 2;
   private static final long RECHECK_NANOS = Duration.ofMinutes(1).toNanos();
+
+  /** Estimated: longer than most disturbances, and one request repeated in vain costs little. */
+  private static final long RETRY_NANOS = Duration.ofSeconds(20).toNanos();
+
   private static final int NEGATIVE = 0x7F;
   private static final int PENDING = 0x78;
 
   private final int[] strikes = new int[MOST_LINES + 1];
+  private final boolean[] hasWorked = new boolean[MOST_LINES + 1];
+  private final OptionalLong[] retryNanoTimes = new OptionalLong[MOST_LINES + 1];
   private boolean isProven;
   private boolean isRefused;
   private boolean isRechecking;
@@ -28,11 +36,12 @@ final class ResponseCounts {
 
   ResponseCounts(long nowNanoTime) {
     lastRecheckNanoTime = nowNanoTime;
+    Arrays.fill(retryNanoTimes, OptionalLong.empty());
   }
 
   /** The count to send with a request whose answer has so many lines; 0 to send none. */
   int countFor(int lines, long nowNanoTime) {
-    if (isRefused || lines > MOST_LINES || strikes[lines] >= STRIKES) {
+    if (isRefused || lines > MOST_LINES || isLeftOff(lines, nowNanoTime)) {
       return 0;
     }
     isRechecking = nowNanoTime - lastRecheckNanoTime >= RECHECK_NANOS;
@@ -40,6 +49,21 @@ final class ResponseCounts {
       lastRecheckNanoTime = nowNanoTime;
     }
     return isRechecking ? 0 : lines;
+  }
+
+  private boolean isLeftOff(int lines, long nowNanoTime) {
+    if (strikes[lines] < STRIKES) {
+      return false;
+    }
+    if (retryNanoTimes[lines].isEmpty()) {
+      retryNanoTimes[lines] = OptionalLong.of(nowNanoTime + RETRY_NANOS);
+    }
+    boolean isDue = hasWorked[lines] && nowNanoTime - retryNanoTimes[lines].getAsLong() >= 0;
+    if (isDue) {
+      strikes[lines] = STRIKES - 1;
+      retryNanoTimes[lines] = OptionalLong.empty();
+    }
+    return !isDue;
   }
 
   /** Takes the reply to a request for one answer that went out without a count. */
@@ -63,6 +87,7 @@ final class ResponseCounts {
       return false;
     }
     isProven |= isWhole;
+    hasWorked[count] |= isWhole;
     strikes[count] = isWhole ? 0 : strikes[count] + (isDoubtful ? 1 : 0);
     return !isDoubtful;
   }

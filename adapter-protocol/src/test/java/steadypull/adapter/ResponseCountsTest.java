@@ -10,6 +10,7 @@ import steadypull.adapter.frame.MessageBuffer;
 import steadypull.adapter.frame.Payload;
 
 class ResponseCountsTest {
+  private static final long SECOND = Duration.ofSeconds(1).toNanos();
   private static final long MINUTE = Duration.ofMinutes(1).toNanos();
 
   private final ResponseCounts counts = new ResponseCounts(0);
@@ -51,6 +52,26 @@ class ResponseCountsTest {
 
     assertThat(counts.countFor(3, 0)).isZero();
     assertThat(counts.countFor(1, 0)).as("other counts work").isEqualTo(1);
+  }
+
+  // Two damaged lines in a row look like answers cut short.
+  @Test
+  void countThatWorkedBeforeIsTriedAgainSoonAndOneThatNeverDidIsNot() {
+    assertThat(isBelieved(1, Reply.Data.PLAIN, "410D50")).isTrue();
+    for (int count : new int[] {1, 3}) {
+      isBelieved(count, Reply.Data.PLAIN);
+      isBelieved(count, Reply.Data.PLAIN);
+      assertThat(counts.countFor(count, 0)).isZero();
+      assertThat(counts.countFor(count, 19 * SECOND)).isZero();
+    }
+
+    assertThat(counts.countFor(3, 20 * SECOND)).isZero();
+    assertThat(counts.countFor(1, 20 * SECOND)).isEqualTo(1);
+    assertThat(isBelieved(1, Reply.Data.PLAIN)).as("one try").isFalse();
+    assertThat(counts.countFor(1, 21 * SECOND)).isZero();
+    assertThat(counts.countFor(1, 41 * SECOND)).isEqualTo(1);
+    assertThat(isBelieved(1, Reply.Data.PLAIN, "410D50")).isTrue();
+    assertThat(counts.countFor(1, 42 * SECOND)).isEqualTo(1);
   }
 
   // ISO 14229-1 code 78 takes the place of the line that was counted.
