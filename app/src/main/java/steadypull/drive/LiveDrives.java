@@ -1,25 +1,18 @@
 package steadypull.drive;
 
-import java.time.Duration;
 import java.time.InstantSource;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import steadypull.adapter.ReaderSettings;
 import steadypull.adapter.capture.Capture;
-import steadypull.adapter.link.LinkException;
-import steadypull.adapter.link.LinkProvider;
 import steadypull.adapter.link.LinkSource;
 import steadypull.adapter.link.ListeningSource;
-import steadypull.adapter.link.SerialLinks;
-import steadypull.adapter.link.TcpLinks;
 import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.VehicleFileException;
-import steadypull.vehicle.VehicleJson;
 import steadypull.vehicle.role.RoleFinding;
 
 /**
@@ -27,7 +20,7 @@ import steadypull.vehicle.role.RoleFinding;
  */
 public final class LiveDrives implements DriveDesk {
   private final TripLibrary library;
-  private final List<LinkOffer> offers;
+  private final PortBook ports;
   private final DriveWords words;
   private final InstantSource wall;
   private final String softwareVersion;
@@ -48,18 +41,18 @@ public final class LiveDrives implements DriveDesk {
       DriveWords words,
       InstantSource wall,
       String softwareVersion) {
-    this(library, offers, words, wall, softwareVersion, Optional.empty());
+    this(library, new PortBook(offers), words, wall, softwareVersion, Optional.empty());
   }
 
   private LiveDrives(
       TripLibrary library,
-      List<LinkOffer> offers,
+      PortBook ports,
       DriveWords words,
       InstantSource wall,
       String softwareVersion,
       Optional<String> receiver) {
     this.library = library;
-    this.offers = List.copyOf(offers);
+    this.ports = ports;
     this.words = words;
     this.wall = wall;
     this.softwareVersion = softwareVersion;
@@ -72,17 +65,12 @@ public final class LiveDrives implements DriveDesk {
    * @param address a device, {@code tcp://host:port} or {@code demo-receiver:SCENARIO}
    */
   public LiveDrives listeningTo(String address) {
-    return new LiveDrives(library, offers, words, wall, softwareVersion, Optional.of(address));
+    return new LiveDrives(library, ports, words, wall, softwareVersion, Optional.of(address));
   }
 
   @Override
   public List<PortChoice> ports() {
-    List<PortChoice> serial = serialPorts();
-    List<PortChoice> choices = new ArrayList<>(serial);
-    choices.removeIf(LiveDrives::isOnBoard);
-    offers.forEach(offer -> choices.addAll(offer.choices()));
-    serial.stream().filter(LiveDrives::isOnBoard).forEach(choices::add);
-    return List.copyOf(choices);
+    return ports.choices();
   }
 
   @Override
@@ -127,7 +115,7 @@ public final class LiveDrives implements DriveDesk {
   public DriveSession open(String address, String vehicleName, Consumer<DriveSnapshot> onSnapshot)
       throws DriveException {
     // A simulated drive from the window is its own vehicle's: it leaves the user's as they are.
-    String name = ownName(port(address, offers)).orElse(vehicleName);
+    String name = ports.find(address).ownName().orElse(vehicleName);
     DriveRequest request = new DriveRequest(address, name, "", Pace.POLITE, DriveEnd.never());
     return begin(request, new SnapshotsOnly(onSnapshot));
   }
@@ -139,13 +127,13 @@ public final class LiveDrives implements DriveDesk {
    * @throws DriveException if the address is malformed or the vehicle cannot be kept
    */
   public RunningDrive begin(DriveRequest request, PipelineOutput observer) throws DriveException {
-    Port port = port(request.address(), offers);
+    FoundPort port = ports.find(request.address());
     DriveSetup setup = words.setup(vehicle(request, port), port.offer().isPresent());
     ReaderSettings.Pace pace =
         request.pace() == Pace.FULL ? ReaderSettings.Pace.FULL : ReaderSettings.Pace.POLITE;
     Optional<String> where = request.receiver().or(() -> receiver);
     Optional<ListeningSource> listened =
-        where.isPresent() ? Optional.of(receiver(where.get())) : Optional.empty();
+        where.isPresent() ? Optional.of(ports.findReceiver(where.get())) : Optional.empty();
     Optional<Capture> capture = capture(request);
     LinkSource source = capture.map(each -> each.around(port.source())).orElse(port.source());
     DriveRoute route =
@@ -153,11 +141,6 @@ public final class LiveDrives implements DriveDesk {
     LiveDrive drive = prepared(route, request.label(), observer);
     drive.start();
     return drive;
-  }
-
-  /** A serial port soldered to the machine: hardly ever has an adapter on it. */
-  private static boolean isOnBoard(PortChoice port) {
-    return port.address().matches("/dev/ttyS\\d+");
   }
 
   private LiveDrive prepared(DriveRoute route, String label, PipelineOutput observer)
@@ -176,9 +159,7 @@ public final class LiveDrives implements DriveDesk {
 
   /** The serial ports of this machine. */
   public static List<PortChoice> serialPorts() {
-    return SerialLinks.list().stream()
-        .map(port -> new PortChoice(port.name(), port.name(), port.description(), false))
-        .toList();
+    return PortBook.serialPorts();
   }
 
   /**
@@ -190,7 +171,7 @@ public final class LiveDrives implements DriveDesk {
    */
   public static PortFinding probe(String address, List<LinkOffer> offers, boolean showsNumber)
       throws DriveException {
-    return PortProbe.probe(port(address, offers).source(), showsNumber);
+    return PortProbe.probe(new PortBook(offers).find(address).source(), showsNumber);
   }
 
   /**
@@ -201,61 +182,8 @@ public final class LiveDrives implements DriveDesk {
    * @throws DriveException if the address is malformed
    */
   public Optional<String> usualVehicle(String address) throws DriveException {
-    Optional<String> own = ownName(port(address, offers));
+    Optional<String> own = ports.find(address).ownName();
     return own.isPresent() ? own : vehicleNames().stream().findFirst();
-  }
-
-  private static Optional<String> ownName(Port port) throws DriveException {
-    try {
-      return port.ownVehicle().map(Vehicle::name);
-    } catch (VehicleFileException broken) {
-      throw new DriveException(FaultText.of(broken), broken);
-    }
-  }
-
-  /**
-   * An address that was recognised.
-   *
-   * @param source opens it
-   * @param offer the offer that it belongs to, if it is not a port of this machine
-   */
-  private record Port(LinkSource source, Optional<LinkOffer> offer) {
-    Optional<Duration> lasts() {
-      return offer.flatMap(each -> each.lasts().apply(source.address()));
-    }
-
-    Optional<Vehicle> ownVehicle() throws VehicleFileException {
-      Optional<String> file = offer.flatMap(each -> each.vehicleFile().apply(source.address()));
-      return file.isEmpty()
-          ? Optional.empty()
-          : Optional.of(VehicleJson.read(file.get(), source.address()));
-    }
-  }
-
-  private static Port port(String address, List<LinkOffer> offers) throws DriveException {
-    try {
-      List<LinkOffer> all = new ArrayList<>(offers);
-      all.add(CaptureFiles.offer());
-      for (LinkOffer offer : all) {
-        Optional<LinkSource> offered = offer.provider().find(address);
-        if (offered.isPresent()) {
-          return new Port(offered.get(), Optional.of(offer));
-        }
-      }
-      for (LinkProvider provider : List.of(new TcpLinks(), new SerialLinks())) {
-        Optional<LinkSource> found = provider.find(address);
-        if (found.isPresent()) {
-          return new Port(found.get(), Optional.empty());
-        }
-      }
-    } catch (LinkException malformed) {
-      throw new DriveException(FaultText.of(malformed), malformed);
-    }
-    throw new DriveException(
-        ("Could not open \"%s\": expected a serial device, tcp://host:port, capture:FILE or"
-                + " demo:SCENARIO. \"steadypull ports\" and \"steadypull scenarios\" list them.")
-            .formatted(address),
-        null);
   }
 
   private Optional<Capture> capture(DriveRequest request) throws DriveException {
@@ -267,24 +195,7 @@ public final class LiveDrives implements DriveDesk {
             request.rawCapture().get(), request.address(), wall.instant(), softwareVersion));
   }
 
-  private ListeningSource receiver(String address) throws DriveException {
-    List<LinkProvider> providers = new ArrayList<>();
-    offers.forEach(offer -> providers.add(offer.receivers()));
-    providers.addAll(List.of(new TcpLinks(), new SerialLinks()));
-    try {
-      return ListeningSource.find(address, providers)
-          .orElseThrow(
-              () ->
-                  new DriveException(
-                      "Could not listen to a satellite receiver at \"%s\": expected a serial device, tcp://host:port or demo-receiver:SCENARIO. \"steadypull ports\" lists the devices."
-                          .formatted(address),
-                      null));
-    } catch (LinkException malformed) {
-      throw new DriveException(FaultText.of(malformed), malformed);
-    }
-  }
-
-  private Vehicle vehicle(DriveRequest request, Port port) throws DriveException {
+  private Vehicle vehicle(DriveRequest request, FoundPort port) throws DriveException {
     try {
       Optional<Vehicle> known = library.vehicle(request.vehicleName());
       Vehicle vehicle = known.isPresent() ? known.get() : newVehicle(request.vehicleName(), port);
@@ -295,7 +206,7 @@ public final class LiveDrives implements DriveDesk {
     }
   }
 
-  private static Vehicle newVehicle(String name, Port port) throws VehicleFileException {
+  private static Vehicle newVehicle(String name, FoundPort port) throws VehicleFileException {
     Optional<Vehicle> own = port.ownVehicle();
     return own.isPresent()
         ? own.get().withName(name)

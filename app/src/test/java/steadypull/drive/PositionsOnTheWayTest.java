@@ -12,7 +12,6 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import steadypull.adapter.LinkState;
-import steadypull.adapter.ReaderSettings;
 import steadypull.adapter.Reading;
 import steadypull.adapter.diagnostic.Signal;
 import steadypull.adapter.position.FixQuality;
@@ -20,11 +19,8 @@ import steadypull.adapter.position.PositionReport;
 import steadypull.adapter.position.ReceiverState;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
-import steadypull.demo.DemoWorld;
 import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
-import steadypull.vehicle.CoolingLayout;
-import steadypull.vehicle.Vehicle;
 
 /** Where the vehicle is becomes part of the trip, beside what the vehicle tells. */
 class PositionsOnTheWayTest {
@@ -132,20 +128,7 @@ class PositionsOnTheWayTest {
   }
 
   private DriveLog log(TripLibrary library) throws Exception {
-    Vehicle vehicle = Vehicle.unknown("rig", CoolingLayout.AIR_TO_AIR);
-    library.save(vehicle);
-    return new DriveLog(
-        new DriveRoute(
-            DemoWorld.links().find("demo:cool-day").orElseThrow(),
-            DemoDrives.ENGLISH.setup(vehicle, false),
-            ReaderSettings.Pace.POLITE,
-            DriveEnd.never(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty()),
-        new DriveLog.Keeping(library, "", "test"),
-        new TripClock(DemoDrives.START, 0),
-        new WithNews());
+    return DriveLogs.log(library, DriveEnd.never(), new WithNews());
   }
 
   private void replay(TripLibrary library, String trip) throws Exception {

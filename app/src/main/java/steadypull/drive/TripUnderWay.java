@@ -1,0 +1,211 @@
+package steadypull.drive;
+
+import java.util.List;
+import java.util.Optional;
+import steadypull.adapter.Reading;
+import steadypull.adapter.position.PositionReport;
+import steadypull.channel.Sample;
+import steadypull.channel.UnitSystem;
+import steadypull.store.NewTrip;
+import steadypull.store.TripEntry;
+import steadypull.store.TripEvent;
+
+/**
+ * One trip of a drive, or the wait for one: everything that begins anew when a trip does. What is
+ * taken during the wait is shown, and kept nowhere. Pipeline thread only.
+ */
+final class TripUnderWay {
+  /** As long as a reader takes for its last questions, and a little more. */
+  private static final long LAST_MICROS = 2_500_000;
+
+  private final DriveRoute route;
+  private final DriveLog.Keeping keeping;
+  private final PipelineOutput observer;
+  private final TripClock clock;
+  private final boolean begun;
+  private final ReadingIntake intake;
+  private final DiagnosisIntake diagnoses = new DiagnosisIntake();
+  private final EngineOffWait engineOff = new EngineOffWait();
+  private final TripOutput output;
+  private final DrivePipeline pipeline;
+  private UnitSystem units;
+  private LinkEvent link;
+
+  /** Waits for the first trip of a drive whose link is being opened. */
+  TripUnderWay(
+      DriveRoute route, DriveLog.Keeping keeping, TripClock clock, PipelineOutput observer) {
+    this.route = route;
+    this.keeping = keeping;
+    this.observer = observer;
+    this.clock = clock;
+    this.begun = false;
+    this.intake = new ReadingIntake(route.roles(), clock);
+    this.output = new TripOutput(begun, observer, Optional.empty());
+    this.pipeline = new DrivePipeline(route.setup(), clock.start(), output);
+    this.units = route.setup().units();
+    this.link = new LinkEvent(0, LinkSummary.State.OPENING, "", 0);
+  }
+
+  /** A new count of time, with nothing known of what was before but the link. */
+  private TripUnderWay(TripUnderWay before, long nanoTime, boolean begun) {
+    this.route = before.route;
+    this.keeping = before.keeping;
+    this.observer = before.observer;
+    this.clock = before.clock.anchoredAt(nanoTime);
+    this.begun = begun;
+    this.intake = new ReadingIntake(route.roles(), clock);
+    this.output = new TripOutput(begun, observer, before.shown());
+    this.pipeline = new DrivePipeline(route.setup(), clock.start(), output);
+    this.units = before.units;
+    this.link =
+        new LinkEvent(0, before.link.state(), before.link.detail(), before.link.expectedChannels());
+  }
+
+  /** The trip that a first reading begins; {@link #open} is still to be called. */
+  TripUnderWay begunAt(long nanoTime) {
+    return new TripUnderWay(this, nanoTime, true);
+  }
+
+  /** The wait for the next trip; {@link #open} is still to be called. */
+  TripUnderWay overAt(long nanoTime) {
+    return new TripUnderWay(this, nanoTime, false);
+  }
+
+  /** Opens the record of a trip that has begun, and says where the link stands. */
+  void open() {
+    pipeline.speakIn(units);
+    if (begun) {
+      output.open(keeping.library(), newTrip());
+    }
+    pipeline.accept(new TripEntry.OfEvent(link.toTripEvent()));
+  }
+
+  private NewTrip newTrip() {
+    return new NewTrip(
+        route.setup().vehicle(),
+        clock.start(),
+        keeping.label(),
+        route.source().address(),
+        keeping.softwareVersion());
+  }
+
+  /** Whether there was a reading; else this is the wait for one. */
+  boolean isBegun() {
+    return begun;
+  }
+
+  /** When it began, on the link's clock. */
+  long startNanos() {
+    return clock.startNanos();
+  }
+
+  /** Microseconds from the beginning to a moment on the link's clock; never negative. */
+  long micros(long nanoTime) {
+    return clock.micros(nanoTime);
+  }
+
+  /** Lets time pass up to a moment on the link's clock. */
+  void advanceTo(long nanoTime) {
+    pipeline.advanceTo(clock.micros(nanoTime));
+  }
+
+  /** The samples that a reading makes. */
+  List<Sample> samples(Reading reading) {
+    return intake.samples(reading);
+  }
+
+  /** Takes what the vehicle told. */
+  void hear(List<Sample> samples) {
+    for (Sample sample : samples) {
+      engineOff.heard(sample);
+      take(sample);
+    }
+  }
+
+  /** Takes where the vehicle is. */
+  void locate(PositionReport report) {
+    Positions.samples(report, clock.micros(report.nanoTime())).forEach(this::take);
+  }
+
+  /**
+   * A sign of life may come between the last byte of an answer and the prompt that ends it. Such an
+   * answer counts from the later moment, so that a replay, which knows no signs of life, sees the
+   * same order.
+   */
+  private void take(Sample sample) {
+    long now = pipeline.nowMicros();
+    Sample inOrder =
+        sample.timeMicros() >= now ? sample : new Sample(sample.channel(), now, sample.value());
+    pipeline.accept(new TripEntry.OfSample(inOrder));
+  }
+
+  /** Takes where the link stands now; the same told again only lets time pass. */
+  void linkChanged(LinkEvent event) {
+    if (event.sameStateAs(link)) {
+      pipeline.advanceTo(event.timeMicros());
+    } else {
+      link = event;
+      pipeline.accept(new TripEntry.OfEvent(event.toTripEvent()));
+    }
+  }
+
+  /** Whether the engine has been off for long enough to end this trip. */
+  boolean isEndedByEngine(long nowMicros) {
+    return begun && engineOff.endsTrip(link.state(), nowMicros);
+  }
+
+  /** Whether the trip goes on with a vehicle that answers. */
+  boolean hearsVehicle() {
+    return begun && link.state() == LinkSummary.State.CONNECTED;
+  }
+
+  /** Takes what a control unit told of itself; the same told again is no news. */
+  void diagnosed(Arrival.Diagnosed told) {
+    keep(told, Math.max(pipeline.nowMicros(), clock.micros(told.nanoTime())));
+  }
+
+  /**
+   * Keeps what is told while the reader comes to its end, as of the end of the trip. A simulated
+   * vehicle may have driven on for long by then: that belongs to no trip.
+   */
+  void takeLast(Arrival.Diagnosed told) {
+    if (clock.micros(told.nanoTime()) - pipeline.nowMicros() <= LAST_MICROS) {
+      keep(told, pipeline.nowMicros());
+    }
+  }
+
+  private void keep(Arrival.Diagnosed told, long timeMicros) {
+    if (begun && diagnoses.isNews(told)) {
+      pipeline.accept(new TripEntry.OfEvent(new TripEvent(timeMicros, told.kind(), told.detail())));
+    }
+  }
+
+  /** Takes a person's answer, as of the present. */
+  void answered(TripEvent.Kind kind) {
+    pipeline.accept(new TripEntry.OfEvent(new TripEvent(pipeline.nowMicros(), kind, "")));
+  }
+
+  void speakIn(UnitSystem chosen) {
+    units = chosen;
+    pipeline.speakIn(chosen);
+  }
+
+  /**
+   * Seals the record at the present moment.
+   *
+   * @return the trip's id; empty if nothing was recorded
+   */
+  Optional<String> seal() {
+    return output.seal(pipeline.nowMicros());
+  }
+
+  /** Where recording stands. */
+  RecordingState recording() {
+    return output.recording();
+  }
+
+  /** What the driver saw last, also before this trip. */
+  Optional<DriveSnapshot> shown() {
+    return output.shown();
+  }
+}
