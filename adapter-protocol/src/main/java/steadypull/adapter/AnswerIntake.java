@@ -29,6 +29,7 @@ final class AnswerIntake {
   private static final Duration SOON = Duration.ofMillis(250);
   private static final Duration MUCH_LATER = Duration.ofSeconds(30);
   private static final int REFUSALS_BEFORE_DROPPING = 3;
+  private static final int NEVERS_BEFORE_DROPPING = 2;
   private static final int PARAMETERS = 0x100;
   private static final int NOTHING = -1;
 
@@ -201,7 +202,12 @@ final class AnswerIntake {
       case PENDING -> {} // The answer follows in the same reply, or the next due time comes.
       case BUSY -> plan.postpone(target, SOON, nanoTime);
       case NOT_NOW -> plan.postpone(target, MUCH_LATER, nanoTime);
-      case NEVER -> plan.drop(target);
+      case NEVER -> {
+        // Once may be damage on the way: one bit makes it of "busy".
+        if (plan.missed(target) >= NEVERS_BEFORE_DROPPING) {
+          plan.drop(target);
+        }
+      }
       case TOO_MUCH, GENERAL -> {
         if (plan.missed(target) >= REFUSALS_BEFORE_DROPPING) {
           plan.drop(target);

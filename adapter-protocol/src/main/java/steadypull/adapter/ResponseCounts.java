@@ -68,7 +68,7 @@ final class ResponseCounts {
 
   /** Takes the reply to a request for one answer that went out without a count. */
   void noteUncounted(MessageBuffer messages) {
-    boolean isStrangerThere = isRechecking && messages.count() > 1;
+    boolean isStrangerThere = isRechecking && answers(messages) > 1;
     isRechecking = false;
     isRefused |= isStrangerThere;
   }
@@ -92,15 +92,18 @@ final class ResponseCounts {
     return !isDoubtful;
   }
 
-  /** Whether there is a whole message that does not only promise the answer for later. */
   private static boolean hasAnswer(MessageBuffer messages) {
+    return answers(messages) > 0;
+  }
+
+  /** How many whole messages there are that do not only promise the answer for later. */
+  private static int answers(MessageBuffer messages) {
+    int answers = 0;
     for (int i = 0; i < messages.count(); i++) {
       boolean isPending =
           messages.size(i) == 3 && messages.at(i, 0) == NEGATIVE && messages.at(i, 2) == PENDING;
-      if (!isPending) {
-        return true;
-      }
+      answers += isPending ? 0 : 1;
     }
-    return false;
+    return answers;
   }
 }

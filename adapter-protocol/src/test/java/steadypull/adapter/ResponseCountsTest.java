@@ -89,7 +89,7 @@ class ResponseCountsTest {
   @Test
   void nowAndThenItIsLookedWhetherSomebodyElseAnswers() {
     assertThat(counts.countFor(1, MINUTE)).isZero();
-    counts.noteUncounted(messages("410D50"));
+    counts.noteUncounted(messages("7F0178", "410D50"));
     assertThat(counts.countFor(1, MINUTE + 1)).isEqualTo(1);
 
     assertThat(counts.countFor(1, 2 * MINUTE)).isZero();

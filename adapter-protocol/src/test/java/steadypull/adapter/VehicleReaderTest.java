@@ -262,12 +262,12 @@ class VehicleReaderTest {
   }
 
   @Test
-  void refusedIdentifierIsNotAskedAgain() {
+  void refusedIdentifierIsAskedOnceMoreAndNeverAgain() {
     vehicle.fixed.put("7E1 221E1C", "7E9037F2231AAAAAAAA\r");
 
     drive.go(10);
 
-    assertThat(adapter.sent.stream().filter("221E1C"::equals)).hasSize(1);
+    assertThat(adapter.sent.stream().filter("221E1C"::equals)).hasSize(2);
     assertThat(recording.story()).endsWith("Connected", "Closed");
   }
 
@@ -439,5 +439,23 @@ class VehicleReaderTest {
     assertThat(speeds.getFirst().value()).isEqualTo(100_000);
     assertThat(speeds).anyMatch(r -> r.value() == 60_000);
     assertThat(speeds.getLast().value()).isEqualTo(10_000);
+  }
+
+  // One bit on a noisy line makes "not here" of "busy", and no check byte tells.
+  @Test
+  void oneRefusalThatMayBeDamageDoesNotEndAParameter() {
+    drive.wanted = Set.of("01.05");
+    vehicle.parameter("7E8", 0x05, "82");
+
+    drive.go(
+        20,
+        now -> {
+          vehicle.fixed.clear();
+          if (now > 5 && now < 6) {
+            vehicle.fixed.put("7DF 0105", "7E8037F0131AAAAAAAA\r");
+          }
+        });
+
+    assertThat(recording.of("01.05").getLast().nanoTime()).isGreaterThan(15_000_000_000L);
   }
 }

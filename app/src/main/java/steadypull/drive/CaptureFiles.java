@@ -9,22 +9,46 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import steadypull.adapter.capture.Capture;
+import steadypull.adapter.capture.CaptureHead;
 import steadypull.adapter.capture.CaptureLinks;
 import steadypull.adapter.link.LinkException;
+import steadypull.vehicle.Vehicle;
+import steadypull.vehicle.VehicleJson;
 
 /** Raw captures: where they are kept, and how they are opened again as ports. Stateless. */
 final class CaptureFiles {
   private static final DateTimeFormatter NAME =
       DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
+  private static final String VEHICLE = "vehicle";
+  private static final String PACE = "pace";
+
+  /** Stands for the owner's name of a recorded vehicle. */
+  private static final String NAMELESS = "Recorded vehicle";
+
   private CaptureFiles() {}
 
   /** Opens {@code capture:FILE}. */
   static LinkOffer offer() {
     return new LinkOffer(
-        new CaptureLinks(), List.of(), address -> Optional.empty(), CaptureFiles::lasts);
+        new CaptureLinks(), List.of(), address -> note(address, VEHICLE), CaptureFiles::lasts);
+  }
+
+  /** How hard was asked then; empty if the address is no capture's. */
+  static Optional<Pace> pace(String address) {
+    return note(address, PACE).filter(Pace.FULL.name()::equals).map(full -> Pace.FULL);
+  }
+
+  private static Optional<String> note(String address, String word) {
+    try {
+      return CaptureLinks.note(address, word);
+    } catch (LinkException malformed) {
+      // Opening the address reports the fault in words.
+      return Optional.empty();
+    }
   }
 
   private static Optional<Duration> lasts(String address) {
@@ -36,16 +60,23 @@ final class CaptureFiles {
     }
   }
 
-  /** Begins a capture of a port; a name that is taken gets a number. */
-  static Capture begin(RawCapture wish, String address, Instant start, String software)
+  /**
+   * Begins a capture of a port; a name that is taken gets a number. The vehicle goes along without
+   * its name, because what it has decides what is asked for, and so does the pace.
+   */
+  static Capture begin(
+      RawCapture wish, DriveRequest request, Vehicle vehicle, Instant start, String software)
       throws DriveException {
     Path file = free(wish.folder(), NAME.format(start));
+    Map<String, String> notes =
+        Map.of(VEHICLE, VehicleJson.write(vehicle.withName(NAMELESS)), PACE, request.pace().name());
     try {
-      return Capture.begin(file, address, start, software, wish.keepsVin());
+      return Capture.begin(
+          file, new CaptureHead(request.address(), start, software, wish.keepsVin(), notes));
     } catch (IOException unwritable) {
       throw new DriveException(
-          "Could not begin a raw capture in %s: expected to write there, found %s. Make room, or record without it."
-              .formatted(file, unwritable.getMessage()),
+          "Could not begin a raw capture in %s: expected to write there, found that this fails (%s: %s). Make room, or record without it."
+              .formatted(file, unwritable.getClass().getSimpleName(), unwritable.getMessage()),
           unwritable);
     }
   }

@@ -40,6 +40,7 @@ final class LiveDrive implements RunningDrive {
   /** What a person did goes before readings that wait: nobody presses "Got it" for later. */
   private final Queue<Arrival> calls = new ConcurrentLinkedQueue<>();
 
+  private boolean isReleased;
   private final Semaphore room = new Semaphore(MOST_WAITING);
   private final CompletableFuture<DriveOutcome> outcome = new CompletableFuture<>();
   private final VehicleReader reader;
@@ -134,12 +135,23 @@ final class LiveDrive implements RunningDrive {
       }
       portThread.interrupt();
       DriveOutcome ended = log.end();
-      awaitPort();
-      receiver.ifPresent(ReceiverThread::close);
-      capture.ifPresent(this::endCapture);
+      release();
       failure.ifPresentOrElse(outcome::completeExceptionally, () -> outcome.complete(ended));
     } catch (RuntimeException | Error fault) {
       outcome.completeExceptionally(fault);
+    } finally {
+      release();
+    }
+  }
+
+  /** Gives every port and file back; twice is harmless. */
+  private void release() {
+    portThread.interrupt();
+    awaitPort();
+    receiver.ifPresent(ReceiverThread::close);
+    if (!isReleased) {
+      isReleased = true;
+      capture.ifPresent(this::endCapture);
     }
   }
 

@@ -128,13 +128,14 @@ public final class LiveDrives implements DriveDesk {
    */
   public RunningDrive begin(DriveRequest request, PipelineOutput observer) throws DriveException {
     FoundPort port = ports.find(request.address());
-    DriveSetup setup = words.setup(vehicle(request, port), port.offer().isPresent());
+    Vehicle vehicle = vehicle(request.vehicleName(), port);
+    Optional<ListeningSource> listened = listened(request);
+    Optional<Capture> capture = capture(request, vehicle);
+    keep(vehicle, capture);
+    DriveSetup setup = words.setup(vehicle, port.offer().isPresent());
+    Pace wanted = CaptureFiles.pace(request.address()).orElse(request.pace());
     ReaderSettings.Pace pace =
-        request.pace() == Pace.FULL ? ReaderSettings.Pace.FULL : ReaderSettings.Pace.POLITE;
-    Optional<String> where = request.receiver().or(() -> receiver);
-    Optional<ListeningSource> listened =
-        where.isPresent() ? Optional.of(ports.findReceiver(where.get())) : Optional.empty();
-    Optional<Capture> capture = capture(request);
+        wanted == Pace.FULL ? ReaderSettings.Pace.FULL : ReaderSettings.Pace.POLITE;
     LinkSource source = capture.map(each -> each.around(port.source())).orElse(port.source());
     DriveRoute route =
         new DriveRoute(source, setup, pace, request.end(), port.lasts(), listened, capture);
@@ -186,21 +187,33 @@ public final class LiveDrives implements DriveDesk {
     return own.isPresent() ? own : vehicleNames().stream().findFirst();
   }
 
-  private Optional<Capture> capture(DriveRequest request) throws DriveException {
-    if (request.rawCapture().isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        CaptureFiles.begin(
-            request.rawCapture().get(), request.address(), wall.instant(), softwareVersion));
+  private Optional<ListeningSource> listened(DriveRequest request) throws DriveException {
+    Optional<String> where = request.receiver().or(() -> receiver);
+    return where.isPresent() ? Optional.of(ports.findReceiver(where.get())) : Optional.empty();
   }
 
-  private Vehicle vehicle(DriveRequest request, FoundPort port) throws DriveException {
+  private Optional<Capture> capture(DriveRequest request, Vehicle vehicle) throws DriveException {
+    return request.rawCapture().isPresent()
+        ? Optional.of(
+            CaptureFiles.begin(
+                request.rawCapture().get(), request, vehicle, wall.instant(), softwareVersion))
+        : Optional.empty();
+  }
+
+  /** Only a drive that can begin leaves its vehicle in the library. */
+  private void keep(Vehicle vehicle, Optional<Capture> capture) throws DriveException {
     try {
-      Optional<Vehicle> known = library.vehicle(request.vehicleName());
-      Vehicle vehicle = known.isPresent() ? known.get() : newVehicle(request.vehicleName(), port);
       library.save(vehicle);
-      return vehicle;
+    } catch (LibraryException refused) {
+      capture.ifPresent(Capture::close);
+      throw new DriveException(FaultText.of(refused), refused);
+    }
+  }
+
+  private Vehicle vehicle(String name, FoundPort port) throws DriveException {
+    try {
+      Optional<Vehicle> known = library.vehicle(name);
+      return known.isPresent() ? known.get() : newVehicle(name, port);
     } catch (LibraryException | VehicleFileException | IllegalArgumentException refused) {
       throw new DriveException(FaultText.of(refused), refused);
     }

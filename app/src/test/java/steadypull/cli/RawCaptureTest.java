@@ -56,6 +56,33 @@ class RawCaptureTest {
     assertThat(replayed.err()).contains("link lost");
   }
 
+  // Somebody else's problem: another library, another name, and a vehicle nobody set up.
+  @Test
+  void aStrangersReplayAsksWhatWasAskedThen() throws Exception {
+    Desk owner = new Desk(folder.resolve("owner"));
+    Desk.Answer first = record(owner, "demo:cool-day?speed=max", "--raw");
+    Path file = folder.resolve("owner/captures").resolve("20260715T174512Z.capture");
+    Desk stranger = new Desk(folder.resolve("stranger"));
+
+    Desk.Answer again =
+        stranger.type(
+            "record",
+            "--port",
+            "capture:" + file + "?speed=max",
+            "--vehicle",
+            "Test",
+            "--for",
+            "90s");
+    assertThat(again.status()).as(again.err()).isZero();
+
+    assertThat(Files.readString(file)).contains("\nvehicle {").doesNotContain("Wattle 2");
+    List<String> original = table(owner, first.out().strip());
+    assertThat(table(stranger, again.out().strip()))
+        .hasSize(original.size())
+        .first()
+        .isEqualTo(original.getFirst());
+  }
+
   @Test
   void theReplayedPortIsProbedLikeAnyOther() {
     Desk.Answer probed = desk.type("ports", "--probe", "capture:" + capture + "?speed=max");

@@ -6,7 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.Instant;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import steadypull.adapter.link.LinkSource;
 
@@ -31,31 +32,27 @@ public final class Capture implements AutoCloseable {
   /**
    * Creates the file and its folder.
    *
-   * @param file must not exist yet
-   * @param address the port, as the user wrote it
-   * @param started the wall's time
-   * @param software name and version of the program
-   * @param keepsVin whether the vehicle's identification number is written as it is; else it is
-   *     masked in all its forms
+   * @param file must not exist yet; nobody but its owner may read it where the system knows owners
+   * @param head what stands above the dialogue
    * @throws IOException if the file exists or cannot be written
    */
-  public static Capture begin(
-      Path file, String address, Instant started, String software, boolean keepsVin)
-      throws IOException {
+  public static Capture begin(Path file, CaptureHead head) throws IOException {
     Files.createDirectories(file.toAbsolutePath().getParent());
+    Files.createFile(file, ownersOnly(file));
     BufferedWriter writer =
-        Files.newBufferedWriter(file, StandardCharsets.US_ASCII, StandardOpenOption.CREATE_NEW);
-    writer.write(
-        String.join(
-            "\n",
-            CaptureText.FIRST_LINE,
-            "address " + CaptureText.escaped(address),
-            "started " + started,
-            "software " + CaptureText.escaped(software),
-            "vin " + (keepsVin ? "kept" : "masked"),
-            ""));
+        Files.newBufferedWriter(file, StandardCharsets.US_ASCII, StandardOpenOption.WRITE);
+    writer.write(head.text());
     writer.flush();
-    return new Capture(file, writer, keepsVin);
+    return new Capture(file, writer, head.keepsVin());
+  }
+
+  private static FileAttribute<?>[] ownersOnly(Path file) {
+    boolean knowsOwners = file.getFileSystem().supportedFileAttributeViews().contains("posix");
+    return knowsOwners
+        ? new FileAttribute<?>[] {
+          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
+        }
+        : new FileAttribute<?>[0];
   }
 
   /** The same source; whatever goes over its links is kept. */

@@ -32,6 +32,20 @@ final class CaptureFile {
     return RecordedDialogue.of(events(address, lines));
   }
 
+  /**
+   * A note of the head; empty if the capture has none of that word.
+   *
+   * @throws LinkException if there is no such file
+   */
+  static Optional<String> note(String address, Path file, String word) throws LinkException {
+    String beginning = word + " ";
+    return lines(address, file).stream()
+        .takeWhile(line -> line.isEmpty() || !Character.isDigit(line.charAt(0)))
+        .filter(line -> line.startsWith(beginning))
+        .findFirst()
+        .flatMap(line -> CaptureText.plain(line.substring(beginning.length())));
+  }
+
   private static List<String> lines(String address, Path file) throws LinkException {
     try {
       String text = Files.readString(file, StandardCharsets.ISO_8859_1);

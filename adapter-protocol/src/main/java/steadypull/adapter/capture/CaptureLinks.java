@@ -43,6 +43,18 @@ public final class CaptureLinks implements LinkProvider {
         : Optional.empty();
   }
 
+  /**
+   * A note of the capture behind an address; empty if the address is of another kind or the capture
+   * has no such note.
+   *
+   * @throws LinkException if the address is malformed or there is no such file
+   */
+  public static Optional<String> note(String address, String word) throws LinkException {
+    return address.startsWith(SCHEME)
+        ? CaptureFile.note(address, Path.of(form(address).group(1)), word)
+        : Optional.empty();
+  }
+
   private static Matcher form(String address) throws LinkException {
     Matcher form = FORM.matcher(address);
     if (!form.matches()) {

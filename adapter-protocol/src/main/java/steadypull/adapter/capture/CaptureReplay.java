@@ -3,8 +3,12 @@ package steadypull.adapter.capture;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import steadypull.adapter.capture.RecordedDialogue.Attempt;
 import steadypull.adapter.capture.RecordedDialogue.Exchange;
 import steadypull.adapter.link.Link;
@@ -23,6 +27,20 @@ final class CaptureReplay implements LinkSource {
   private final String address;
   private final RecordedDialogue dialogue;
   private final ReplayClock clock;
+
+  /**
+   * A vehicle that says nothing for so long does not answer; the slowest channels come every 10 s.
+   */
+  private static final long SILENCE_MICROS = 15_000_000;
+
+  /** Bytes in hex, which only a vehicle says. */
+  private static final Pattern VEHICLE = Pattern.compile("[0-9A-F]{6}");
+
+  /** Service 01 but for its support maps, and identifiers that users define. */
+  private static final Pattern MEASURED =
+      Pattern.compile("01(?![02468ACE]0[1-9A-F]?\\r)|22(?!F[18])");
+
+  private final NavigableSet<Long> heardMicros = new TreeSet<>();
   private final Map<String, List<Exchange>> byRequest = new HashMap<>();
   private final Map<String, Integer> used = new HashMap<>();
   private int next;
@@ -34,6 +52,9 @@ final class CaptureReplay implements LinkSource {
     for (Attempt attempt : dialogue.attempts()) {
       for (Exchange exchange : attempt.exchanges()) {
         byRequest.computeIfAbsent(exchange.request(), request -> new ArrayList<>()).add(exchange);
+        if (isToVehicle(exchange.request()) && isAnswered(exchange)) {
+          heardMicros.add(exchange.micros());
+        }
       }
     }
   }
@@ -77,11 +98,38 @@ final class CaptureReplay implements LinkSource {
     return clock;
   }
 
-  /**
-   * What was answered to a request at about this time: the next answer that was not given yet,
-   * unless it lies far ahead; then the last one once more.
-   */
+  private static boolean isToVehicle(String request) {
+    return !request.isEmpty() && !request.toUpperCase(Locale.ROOT).startsWith("AT");
+  }
+
+  private static boolean isAnswered(Exchange exchange) {
+    StringBuilder heard = new StringBuilder();
+    exchange.heard().forEach(piece -> heard.append(piece.text().replace(" ", "")));
+    return VEHICLE.matcher(heard).find();
+  }
+
+  /** What was answered to a request at about this time, as far as the vehicle answered then. */
   Optional<Exchange> answer(String request) {
+    Long heard = heardMicros.floor(clock.micros() + TOLERANCE_MICROS);
+    boolean isSilent = heard == null || heard < clock.micros() - SILENCE_MICROS;
+    return recorded(request)
+        .filter(
+            exchange ->
+                !isToVehicle(request)
+                    || !isAnswered(exchange)
+                    || (!isSilent && isFresh(exchange, request)));
+  }
+
+  /** Measured values are given again for a while only; what a vehicle is stays so. */
+  private boolean isFresh(Exchange exchange, String request) {
+    return !MEASURED.matcher(request).lookingAt()
+        || exchange.micros() >= clock.micros() - SILENCE_MICROS;
+  }
+
+  /**
+   * The next answer that was not given yet, unless it lies far ahead; then the last one once more.
+   */
+  private Optional<Exchange> recorded(String request) {
     List<Exchange> candidates = byRequest.getOrDefault(request, List.of());
     if (candidates.isEmpty()) {
       return Optional.empty();

@@ -62,7 +62,8 @@ final class CaptureText {
     return one > 0xFF ? "?" : "\\x" + HexFormat.of().withUpperCase().toHexDigits((byte) one);
   }
 
-  private static Optional<String> plain(String escaped) {
+  /** What an escaped text means; empty if an escape is none. */
+  static Optional<String> plain(String escaped) {
     StringBuilder plain = new StringBuilder();
     Matcher escape = ESCAPE.matcher(escaped);
     int at = 0;

@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -250,12 +251,59 @@ class CaptureTest {
     assertThat(replayed).as("seed %d", seed).isPositive();
   }
 
+  // A replay that went on telling the last speed would invent a drive.
+  @Test
+  void whatTheVehicleNoLongerSaidIsNotHeardAgain() throws IOException {
+    try (Capture capture = begin(false)) {
+      Link link = capture.around(port).open();
+      say(link, "0902\r", 0.1, "7E806490201000000\r\r>");
+      say(link, "010C\r", 0.1, "7E804410C1F40\r\r>");
+      for (int i = 0; i < 6; i++) {
+        say(link, "010D\r", 5.0, "7E803410D50\r\r>");
+      }
+      say(link, "ATRV\r", 40.0, "12.4V\r\r>");
+    }
+    LinkSource source = replay("?speed=max");
+    Link link = source.open();
+    assertThat(asked(link, "010C\r")).startsWith("7E8");
+
+    pauseUntil(source, 17);
+    assertThat(asked(link, "010C\r")).as("measured long ago").startsWith("NO DATA");
+    assertThat(asked(link, "010D\r")).isEmpty(); // takes its 5 s
+    assertThat(asked(link, "0902\r")).as("what a vehicle is stays so").startsWith("7E8");
+
+    pauseUntil(source, 50);
+    assertThat(asked(link, "0902\r")).as("nobody was heard").startsWith("NO DATA");
+    assertThat(asked(link, "010D\r")).startsWith("NO DATA");
+  }
+
+  private static void pauseUntil(LinkSource source, double seconds) {
+    try {
+      source.clock().pause(Duration.ofNanos(Math.round(seconds * 1e9) - source.clock().nanoTime()));
+    } catch (InterruptedException hurried) {
+      throw new AssertionError(hurried);
+    }
+  }
+
+  @Test
+  void notesOfTheHeadAreReadAgainAsTheyWere() throws IOException {
+    Map<String, String> notes = Map.of("vehicle", "{\n  \"name\": \"a\\\\b\"\n}", "pace", "FULL");
+    Capture.begin(file(), new CaptureHead("p", STARTED, "test", false, notes)).close();
+
+    String address = "capture:" + file();
+    assertThat(CaptureLinks.note(address, "vehicle")).contains(notes.get("vehicle"));
+    assertThat(CaptureLinks.note(address, "pace")).contains("FULL");
+    assertThat(CaptureLinks.note(address, "weather")).isEmpty();
+    assertThat(CaptureLinks.note("/dev/ttyUSB0", "pace")).isEmpty();
+  }
+
   private Path file() {
     return folder.resolve("captures").resolve("one.capture");
   }
 
   private Capture begin(boolean keepsVin) throws IOException {
-    return Capture.begin(file(), port.address(), STARTED, "test 1", keepsVin);
+    return Capture.begin(
+        file(), new CaptureHead(port.address(), STARTED, "test 1", keepsVin, Map.of()));
   }
 
   private LinkSource replay(String option) throws IOException {
