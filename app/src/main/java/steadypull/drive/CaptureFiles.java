@@ -24,7 +24,6 @@ final class CaptureFiles {
       DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
   private static final String VEHICLE = "vehicle";
-  private static final String PACE = "pace";
 
   /** Stands for the owner's name of a recorded vehicle. */
   private static final String NAMELESS = "Recorded vehicle";
@@ -35,11 +34,6 @@ final class CaptureFiles {
   static LinkOffer offer() {
     return new LinkOffer(
         new CaptureLinks(), List.of(), address -> note(address, VEHICLE), CaptureFiles::lasts);
-  }
-
-  /** How hard was asked then; empty if the address is no capture's. */
-  static Optional<Pace> pace(String address) {
-    return note(address, PACE).filter(Pace.FULL.name()::equals).map(full -> Pace.FULL);
   }
 
   private static Optional<String> note(String address, String word) {
@@ -62,14 +56,13 @@ final class CaptureFiles {
 
   /**
    * Begins a capture of a port; a name that is taken gets a number. The vehicle goes along without
-   * its name, because what it has decides what is asked for, and so does the pace.
+   * its name, because what it has decides what is asked for.
    */
   static Capture begin(
       RawCapture wish, DriveRequest request, Vehicle vehicle, Instant start, String software)
       throws DriveException {
     Path file = free(wish.folder(), NAME.format(start));
-    Map<String, String> notes =
-        Map.of(VEHICLE, VehicleJson.write(vehicle.withName(NAMELESS)), PACE, request.pace().name());
+    Map<String, String> notes = Map.of(VEHICLE, VehicleJson.write(vehicle.withName(NAMELESS)));
     try {
       return Capture.begin(
           file, new CaptureHead(request.address(), start, software, wish.keepsVin(), notes));

@@ -133,9 +133,8 @@ public final class LiveDrives implements DriveDesk {
     Optional<Capture> capture = capture(request, vehicle);
     keep(vehicle, capture);
     DriveSetup setup = words.setup(vehicle, port.offer().isPresent());
-    Pace wanted = CaptureFiles.pace(request.address()).orElse(request.pace());
     ReaderSettings.Pace pace =
-        wanted == Pace.FULL ? ReaderSettings.Pace.FULL : ReaderSettings.Pace.POLITE;
+        request.pace() == Pace.FULL ? ReaderSettings.Pace.FULL : ReaderSettings.Pace.POLITE;
     LinkSource source = capture.map(each -> each.around(port.source())).orElse(port.source());
     DriveRoute route =
         new DriveRoute(source, setup, pace, request.end(), port.lasts(), listened, capture);

@@ -42,6 +42,7 @@ final class CaptureReplay implements LinkSource {
 
   private final NavigableSet<Long> heardMicros = new TreeSet<>();
   private final Map<String, List<Exchange>> byRequest = new HashMap<>();
+  private final RecordedParameters parameters;
   private final Map<String, Integer> used = new HashMap<>();
   private int next;
 
@@ -49,6 +50,9 @@ final class CaptureReplay implements LinkSource {
     this.address = address;
     this.dialogue = dialogue;
     this.clock = clock;
+    this.parameters =
+        new RecordedParameters(
+            dialogue.attempts().stream().flatMap(each -> each.exchanges().stream()).toList());
     for (Attempt attempt : dialogue.attempts()) {
       for (Exchange exchange : attempt.exchanges()) {
         byRequest.computeIfAbsent(exchange.request(), request -> new ArrayList<>()).add(exchange);
@@ -108,16 +112,32 @@ final class CaptureReplay implements LinkSource {
     return VEHICLE.matcher(heard).find();
   }
 
-  /** What was answered to a request at about this time, as far as the vehicle answered then. */
-  Optional<Exchange> answer(String request) {
+  /**
+   * What was answered to a request at about this time; where that very request was not sent then,
+   * what its parameters were told to be.
+   *
+   * @param header of the one control unit that is asked; empty text if all are
+   */
+  Optional<Exchange> answer(String request, String header) {
+    Optional<Exchange> recorded = recorded(request);
+    long now = clock.micros();
+    boolean isNear =
+        recorded.filter(each -> Math.abs(each.micros() - now) <= TOLERANCE_MICROS).isPresent();
+    return isNear
+        ? recorded
+        : parameters
+            .answer(request, header, now - SILENCE_MICROS, now + TOLERANCE_MICROS)
+            .or(() -> recorded.filter(each -> isTrueNow(each, request)));
+  }
+
+  /** A command's answer always is; of a vehicle that has fallen silent nothing is heard. */
+  private boolean isTrueNow(Exchange exchange, String request) {
+    if (!isToVehicle(request) || !isAnswered(exchange)) {
+      return true;
+    }
     Long heard = heardMicros.floor(clock.micros() + TOLERANCE_MICROS);
     boolean isSilent = heard == null || heard < clock.micros() - SILENCE_MICROS;
-    return recorded(request)
-        .filter(
-            exchange ->
-                !isToVehicle(request)
-                    || !isAnswered(exchange)
-                    || (!isSilent && isFresh(exchange, request)));
+    return !isSilent && isFresh(exchange, request);
   }
 
   /** Measured values are given again for a while only; what a vehicle is stays so. */

@@ -6,6 +6,9 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import steadypull.adapter.capture.RecordedDialogue.Attempt;
 import steadypull.adapter.capture.RecordedDialogue.Exchange;
 import steadypull.adapter.capture.RecordedDialogue.Piece;
@@ -19,9 +22,17 @@ import steadypull.adapter.link.LinkException;
 final class ReplayedLink implements Link {
   private static final long USUAL_MICROS = 20_000;
 
+  private static final Pattern SET_HEADER = Pattern.compile("ATSH([0-9A-F]{3}|[0-9A-F]{6})\r");
+
+  /** ISO 15765-4, functional requests. */
+  private static final Set<String> EVERYBODY = Set.of("7DF", "18DB33F1");
+
+  private static final Set<String> RESETS = Set.of("ATZ", "ATWS", "ATD");
+
   private final CaptureReplay replay;
   private final Attempt attempt;
   private final Deque<Piece> coming = new ArrayDeque<>();
+  private String header = "";
 
   /**
    * Opens.
@@ -46,12 +57,24 @@ final class ReplayedLink implements Link {
     requireOpen("send to");
     String request = new String(bytes, StandardCharsets.ISO_8859_1);
     long now = now();
+    noteHeader(request);
     coming.clear();
     coming.addAll(
         replay
-            .answer(request)
+            .answer(request, header)
             .map(exchange -> shifted(exchange, now))
             .orElseGet(() -> List.of(new Piece(now + USUAL_MICROS, nothing(request)))));
+  }
+
+  /** A control unit is addressed until all are again, or the adapter starts anew. */
+  private void noteHeader(String request) {
+    Matcher set = SET_HEADER.matcher(request.replace(" ", "").toUpperCase(Locale.ROOT));
+    if (set.matches()) {
+      String given = set.group(1).length() == 6 ? "18" + set.group(1) : set.group(1);
+      header = EVERYBODY.contains(given) ? "" : given;
+    } else if (RESETS.contains(request.strip().toUpperCase(Locale.ROOT))) {
+      header = "";
+    }
   }
 
   /** The answer takes as long as it took then. */
