@@ -11,18 +11,14 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import steadypull.adapter.link.Link;
-import steadypull.adapter.link.LinkClock;
 import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkSource;
 
@@ -342,71 +338,5 @@ class CaptureTest {
 
   private static String text(byte[] bytes) {
     return new String(bytes, StandardCharsets.ISO_8859_1);
-  }
-
-  /** Gives one piece with each read, in its own time. */
-  private static final class ScriptedPort implements LinkSource, LinkClock, Link {
-    private record Piece(long nanos, String text) {}
-
-    private final Deque<Piece> pieces = new ArrayDeque<>();
-    @Nullable LinkException failure;
-    private long nanoTime = 5_000_000_000L;
-
-    void says(double afterSeconds, String text) {
-      pieces.add(new Piece(Math.round(afterSeconds * 1e9), text));
-    }
-
-    LinkException failure(String found) {
-      return new LinkException(address(), "read from", found, "Plug it in.", /* cause= */ null);
-    }
-
-    @Override
-    public String address() {
-      return "scripted:port";
-    }
-
-    @Override
-    public LinkClock clock() {
-      return this;
-    }
-
-    @Override
-    public Link open() throws LinkException {
-      fail();
-      return this;
-    }
-
-    @Override
-    public void write(byte[] bytes) throws LinkException {
-      fail();
-    }
-
-    @Override
-    public byte[] read(Duration patience) throws LinkException {
-      fail();
-      Piece next = pieces.poll();
-      nanoTime += next == null ? patience.toNanos() : next.nanos();
-      return next == null ? new byte[0] : bytes(next.text());
-    }
-
-    private void fail() throws LinkException {
-      LinkException failing = failure;
-      if (failing != null) {
-        throw failing;
-      }
-    }
-
-    @Override
-    public long nanoTime() {
-      return nanoTime;
-    }
-
-    @Override
-    public void pause(Duration span) {
-      nanoTime += span.toNanos();
-    }
-
-    @Override
-    public void close() {}
   }
 }
