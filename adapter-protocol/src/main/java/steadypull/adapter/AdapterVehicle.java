@@ -1,8 +1,6 @@
 package steadypull.adapter;
 
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 import steadypull.adapter.dialogue.Reply;
@@ -24,12 +22,11 @@ final class AdapterVehicle implements VehiclePort {
   private static final Duration SEARCH_PATIENCE = Duration.ofSeconds(25);
 
   private static final Duration PATIENCE = Duration.ofSeconds(3);
-  private static final Duration SETTING_PATIENCE = Duration.ofSeconds(1);
-  private static final Payload SUPPORT_MAP = Payload.ofHex("0100");
-  private static final byte[] HEX = "0123456789ABCDEF".getBytes(StandardCharsets.US_ASCII);
 
-  /** Seven bytes, the number of answers, the carriage return. */
-  private static final int LONGEST_LINE = 16;
+  /** For what an adapter answers by itself, without the vehicle. */
+  static final Duration SETTING_PATIENCE = Duration.ofSeconds(1);
+
+  private static final Payload SUPPORT_MAP = Payload.ofHex("0100");
 
   private final AdapterPort port;
   private final MessageBuffer messages = new MessageBuffer();
@@ -37,19 +34,13 @@ final class AdapterVehicle implements VehiclePort {
   private final AdapterPort.PlainReply plain = frames::readPlain;
   private final ResponseCounts counts;
   private final AnswerTimes times;
-  private final Set<String> refusedHeaders = new HashSet<>();
-  private final byte[][] lines = new byte[LONGEST_LINE + 1][];
+  private final Addressee addressee;
+  private final RequestLines lines = new RequestLines();
   private final boolean showsSenders;
   private boolean isBare;
   private MessageFormat format = MessageFormat.CAN_11_BIT;
   private String protocolNumber = "";
   private String protocol = "";
-
-  /** Header that was set last; empty while requests go to everybody. */
-  private String present = "";
-
-  /** Header of the one control unit that is asked instead of everybody; empty if all are. */
-  private String onlyUnit = "";
 
   /**
    * Makes the view of a vehicle through a ready adapter.
@@ -60,7 +51,7 @@ final class AdapterVehicle implements VehiclePort {
     this.port = port;
     this.counts = new ResponseCounts(port.lastTextNanoTime());
     this.times = new AnswerTimes(port.lastTextNanoTime());
-    Arrays.setAll(lines, byte[]::new);
+    this.addressee = new Addressee(port);
     this.showsSenders = showsSenders;
   }
 
@@ -72,8 +63,8 @@ final class AdapterVehicle implements VehiclePort {
   @Override
   public Reply search(String firstProtocol) throws LinkException {
     messages.clear();
-    onlyUnit = "";
-    toEverybody();
+    addressee.widen();
+    addressee.everybody(format);
     port.ask(WorkingMode.search(firstProtocol), PATIENCE);
     return found(port.ask(SUPPORT_MAP.toString(), SEARCH_PATIENCE), SUPPORT_MAP);
   }
@@ -83,8 +74,8 @@ final class AdapterVehicle implements VehiclePort {
     Reply reply = new Reply.NotConnected();
     for (CanBus bus : CanBus.inOrder(firstProtocol)) {
       messages.clear();
-      onlyUnit = "";
-      toEverybody();
+      addressee.widen();
+      addressee.everybody(format);
       // Fixed: an adapter's own search asks for service 01.
       port.ask(WorkingMode.fixed(bus.number()), PATIENCE);
       reply = port.ask(question.toString(), PATIENCE);
@@ -125,13 +116,13 @@ final class AdapterVehicle implements VehiclePort {
    */
   private Reply narrowed(Reply toAll, Payload question) throws LinkException {
     String engine = format == MessageFormat.CAN_29_BIT ? "18DA10F1" : "7E0";
-    if (to(engine) instanceof Reply.Accepted) {
+    if (addressee.unit(engine) instanceof Reply.Accepted) {
       Reply reply = taken(port.ask(question.toString(), PATIENCE));
       if (messages.count() > 0) {
-        onlyUnit = engine;
+        addressee.narrowTo(engine);
         return reply;
       }
-      toEverybody();
+      addressee.everybody(format);
     }
     Reply reply = taken(toAll);
     return messages.count() > 0
@@ -177,7 +168,10 @@ final class AdapterVehicle implements VehiclePort {
   @Override
   public Reply ask(VehicleRequest request, Duration patience) throws LinkException {
     frames.begin(format);
-    Reply addressed = request.unit().isEmpty() ? toEverybody() : to(request.unit().get());
+    Reply addressed =
+        request.unit().isEmpty()
+            ? addressee.everybody(format)
+            : addressee.unit(request.unit().get());
     if (!(addressed instanceof Reply.Accepted)) {
       return addressed;
     }
@@ -217,7 +211,7 @@ final class AdapterVehicle implements VehiclePort {
     frames.begin(format);
     Reply reply =
         port.askVehicle(
-            line(payload, count), patience, isBare ? AdapterPort.PlainReply.NONE : plain);
+            lines.line(payload, count), patience, isBare ? AdapterPort.PlainReply.NONE : plain);
     if (reply instanceof Reply.Data) {
       long arrival = port.lastTextNanoTime();
       times.answered(arrival - port.lastRequestNanoTime(), arrival);
@@ -230,52 +224,6 @@ final class AdapterVehicle implements VehiclePort {
 
   private static boolean isPlain(Reply reply) {
     return reply instanceof Reply.Data data && data.lines().isEmpty();
-  }
-
-  private byte[] line(Payload payload, int count) {
-    int digits = 2 * payload.size() + (count > 0 ? 1 : 0);
-    byte[] line = lines[digits + 1];
-    for (int i = 0; i < payload.size(); i++) {
-      line[2 * i] = HEX[payload.at(i) >> 4];
-      line[2 * i + 1] = HEX[payload.at(i) & 0x0F];
-    }
-    if (count > 0) {
-      line[digits - 1] = HEX[count];
-    }
-    line[digits] = '\r';
-    return line;
-  }
-
-  private Reply toEverybody() throws LinkException {
-    if (!onlyUnit.isEmpty()) {
-      return to(onlyUnit);
-    }
-    if (present.isEmpty()) {
-      return new Reply.Accepted();
-    }
-    // ISO 15765-4: functional request identifiers.
-    Reply reply = setHeader(format == MessageFormat.CAN_29_BIT ? "18DB33F1" : "7DF");
-    if (reply instanceof Reply.Accepted) {
-      present = "";
-    }
-    return reply;
-  }
-
-  private Reply to(String header) throws LinkException {
-    if (present.equals(header)) {
-      return new Reply.Accepted();
-    }
-    Reply reply = setHeader(header);
-    if (reply instanceof Reply.Accepted) {
-      present = header;
-    } else if (reply instanceof Reply.NotUnderstood) {
-      refusedHeaders.add(header);
-    }
-    return reply;
-  }
-
-  private Reply setHeader(String header) throws LinkException {
-    return port.ask(WorkingMode.header(header), SETTING_PATIENCE);
   }
 
   @Override
@@ -300,7 +248,7 @@ final class AdapterVehicle implements VehiclePort {
 
   @Override
   public boolean canAddress(String unit) {
-    return format.canAddress(unit) && !refusedHeaders.contains(unit);
+    return format.canAddress(unit) && !addressee.isRefused(unit);
   }
 
   @Override
