@@ -87,6 +87,26 @@ class FloorsTest {
     slices().matching("steadypull.(*)..").should().beFreeOfCycles().check(HOUSE);
   }
 
+  /** What was seen of sensors is kept by the store; the vehicle itself does not know of it. */
+  @Test
+  void sensorRolesStandOnTheVehicleAndOpenNothing() {
+    assertThat(HOUSE.contain("steadypull.vehicle.role.SensorWatch")).isTrue();
+    noClasses()
+        .that()
+        .resideInAPackage("steadypull.vehicle")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("steadypull.vehicle.role..")
+        .check(HOUSE);
+    noClasses()
+        .that()
+        .resideInAPackage("steadypull.vehicle.role..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.io..", "java.nio.file..", "java.net..", "java.time..")
+        .check(HOUSE);
+  }
+
   @Test
   void onlyTheDriveKnowsTheAdapter() {
     noClasses()

@@ -37,17 +37,29 @@ class ArchitectureTest {
   }
 
   @Test
-  void onlyLinkOpensAnything() {
+  void onlyLinkOpensPorts() {
     noClasses()
         .that()
         .resideOutsideOfPackage(ROOM + ".link")
-        // Writes and replays files, and no port.
-        .and()
-        .resideOutsideOfPackage(ROOM + ".capture")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(
-            "java.net..", "java.nio.file..", "java.nio.channels..", "com.fazecast..")
+        .resideInAnyPackage("java.net..", "java.nio.channels..", "com.fazecast..")
+        .check(CLASSES);
+  }
+
+  // A capture is a file that a person asked for, no port: it is written by one class, read by one.
+  @Test
+  void onlyLinkAndTwoClassesOfCaptureOpenFiles() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(ROOM + ".link")
+        .and()
+        .doNotHaveFullyQualifiedName(ROOM + ".capture.Capture")
+        .and()
+        .doNotHaveFullyQualifiedName(ROOM + ".capture.CaptureFile")
+        .should()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("java.nio.file.Files")
         .orShould()
         .dependOnClassesThat()
         .haveNameMatching("java\\.io\\.(File|RandomAccess|InputStream|OutputStream).*")
@@ -101,6 +113,30 @@ class ArchitectureTest {
         .dependOnClassesThat()
         .resideInAnyPackage(ROOM, ROOM + ".link", ROOM + ".dialogue", ROOM + ".frame")
         .check(CLASSES);
+  }
+
+  // Both stand beside the reader: it knows neither, and neither knows it.
+  @Test
+  void capturesAndReceiversKnowOnlyLinksAndFrames() {
+    for (String room : new String[] {"position", "capture"}) {
+      noClasses()
+          .that()
+          .resideInAPackage(ROOM + "." + room)
+          .should()
+          .dependOnClassesThat(
+              resideInAPackage(ROOM + "..")
+                  .and(resideOutsideOfPackage(ROOM + "." + room))
+                  .and(resideOutsideOfPackage(ROOM + ".link"))
+                  .and(resideOutsideOfPackage(ROOM + ".frame")))
+          .check(CLASSES);
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(ROOM + "." + room)
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage(ROOM + "." + room)
+          .check(CLASSES);
+    }
   }
 
   @Test
