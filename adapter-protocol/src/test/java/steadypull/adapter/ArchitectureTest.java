@@ -115,10 +115,12 @@ class ArchitectureTest {
         .check(CLASSES);
   }
 
-  // Both stand beside the reader: it knows neither, and neither knows it.
+  // Both stand beside the reader: it knows neither, and neither knows it. What a message says, and
+  // how long its parts are, a replay has to know.
   @Test
   void capturesAndReceiversKnowOnlyLinksAndFrames() {
     for (String room : new String[] {"position", "capture"}) {
+      String messages = room.equals("capture") ? ROOM + ".diagnostic" : ROOM + ".frame";
       noClasses()
           .that()
           .resideInAPackage(ROOM + "." + room)
@@ -127,6 +129,7 @@ class ArchitectureTest {
               resideInAPackage(ROOM + "..")
                   .and(resideOutsideOfPackage(ROOM + "." + room))
                   .and(resideOutsideOfPackage(ROOM + ".link"))
+                  .and(resideOutsideOfPackage(messages))
                   .and(resideOutsideOfPackage(ROOM + ".frame")))
           .check(CLASSES);
       noClasses()
