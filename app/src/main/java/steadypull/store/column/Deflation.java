@@ -1,0 +1,43 @@
+package steadypull.store.column;
+
+import java.util.zip.Deflater;
+
+/**
+ * Writes blocks of octets, deflated (RFC 1951) where that is shorter: length, length as it lies
+ * there (0: not deflated), octets.
+ */
+final class Deflation implements AutoCloseable {
+  private static final int LEVEL = 9;
+
+  private final Deflater deflater = new Deflater(LEVEL, true);
+  private byte[] room = new byte[4096];
+
+  void write(ByteWriter out, byte[] octets, int length) {
+    int deflated = deflate(octets, length);
+    out.unsigned(length);
+    out.unsigned(deflated);
+    if (deflated == 0) {
+      out.octets(octets, length);
+    } else {
+      out.octets(room, deflated);
+    }
+  }
+
+  /** How long it has become in {@link #room}, or 0 if not shorter. */
+  private int deflate(byte[] octets, int length) {
+    if (room.length < length) {
+      room = new byte[length + length / 2];
+    }
+    deflater.reset();
+    deflater.setInput(octets, 0, length);
+    deflater.finish();
+    // One octet less than the source: what does not fit there is not worth it.
+    int written = length < 2 ? 0 : deflater.deflate(room, 0, length - 1);
+    return deflater.finished() ? written : 0;
+  }
+
+  @Override
+  public void close() {
+    deflater.end();
+  }
+}

@@ -1,0 +1,82 @@
+package steadypull.store.column;
+
+import java.util.Arrays;
+
+/** Samples of a trip, unpacked. Immutable. */
+public final class Segment {
+  private final int[] channels;
+  private final Timeline timeline;
+  private final double[][] values;
+  private final int size;
+  private final long firstMicros;
+  private final long lastMicros;
+
+  private Segment(int[] channels, Timeline timeline, double[][] values) {
+    this.channels = channels;
+    this.timeline = timeline;
+    this.values = values;
+    this.size = Arrays.stream(values).mapToInt(column -> column.length).sum();
+    this.firstMicros = timeline.firstMicros();
+    this.lastMicros = timeline.lastMicros();
+  }
+
+  /**
+   * Unpacks what {@link SegmentBuilder#encode} packed. A segment that has been unpacked is whole:
+   * nothing of it can fail later.
+   *
+   * @throws DamagedSegmentException if the bytes are no whole segment of a known form
+   */
+  public static Segment decode(byte[] bytes) throws DamagedSegmentException {
+    ByteReader in = SegmentFormat.open(SegmentFormat.SEGMENT, bytes);
+    int[] channels = ChannelList.read(in);
+    try (Inflation inflation = new Inflation()) {
+      Timeline timeline = Timeline.read(in, channels.length, inflation);
+      int[] counts = timeline.counts(channels.length);
+      double[][] values = new double[channels.length][];
+      for (int column = 0; column < values.length; column++) {
+        values[column] = ValueSeries.read(in, counts[column], inflation);
+      }
+      in.requireEnd();
+      return new Segment(channels, timeline, values);
+    }
+  }
+
+  /** How many samples there are, at least one. */
+  public int size() {
+    return size;
+  }
+
+  /** The least time, microseconds since the start of the trip. */
+  public long firstMicros() {
+    return firstMicros;
+  }
+
+  /** The greatest time, microseconds since the start of the trip. */
+  public long lastMicros() {
+    return lastMicros;
+  }
+
+  /** The channels that occur, ascending. */
+  public int[] channels() {
+    return channels.clone();
+  }
+
+  /** Tells the samples in the order in which they were added. */
+  public void forEach(SampleSink sink) {
+    int[] told = new int[channels.length];
+    for (int arrival = 0; arrival < timeline.arrivals(); arrival++) {
+      long timeMicros = timeline.timeMicros(arrival);
+      for (int column : timeline.shape(arrival)) {
+        sink.sample(channels[column], timeMicros, values[column][told[column]++]);
+      }
+    }
+  }
+
+  /** The samples of one channel; empty if it does not occur. */
+  public Column column(int channel) {
+    int column = Arrays.binarySearch(channels, channel);
+    return column < 0
+        ? new Column(new long[0], new double[0])
+        : new Column(timeline.times(column, values[column].length), values[column]);
+  }
+}

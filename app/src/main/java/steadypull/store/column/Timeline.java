@@ -1,0 +1,175 @@
+package steadypull.store.column;
+
+import java.nio.IntBuffer;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * When what arrived. An arrival is a run of samples of the same time, as one answer brings them;
+ * its shape is the list of their columns. Polling repeats itself, so there are few shapes.
+ *
+ * <pre>
+ * arrivals  unsigned   how many
+ * shapes    unsigned   how many, then a block: for each the number of its columns, and those
+ *                      (all unsigned)
+ * which     series     the shape of each arrival, {@link IntegerSeries}
+ * times     series     of the arrivals, microseconds
+ * </pre>
+ */
+final class Timeline {
+  private final long[] times;
+  private final int[] shapeOf;
+  private final int[][] shapes;
+
+  private Timeline(long[] times, int[] shapeOf, int[][] shapes) {
+    this.times = times;
+    this.shapeOf = shapeOf;
+    this.shapes = shapes;
+  }
+
+  /** The timeline of samples. */
+  static Timeline of(long[] sampleTimes, int[] columns, int count) {
+    long[] times = new long[count];
+    int[] shapeOf = new int[count];
+    List<int[]> shapes = new ArrayList<>();
+    Map<IntBuffer, Integer> known = new HashMap<>();
+    int arrivals = 0;
+    for (int from = 0; from < count; ) {
+      int to = from + 1;
+      while (to < count && sampleTimes[to] == sampleTimes[from]) {
+        to++;
+      }
+      int[] shape = Arrays.copyOfRange(columns, from, to);
+      Integer place = known.putIfAbsent(IntBuffer.wrap(shape), shapes.size());
+      if (place == null) {
+        place = shapes.size();
+        shapes.add(shape);
+      }
+      times[arrivals] = sampleTimes[from];
+      shapeOf[arrivals++] = place;
+      from = to;
+    }
+    return new Timeline(
+        Arrays.copyOf(times, arrivals),
+        Arrays.copyOf(shapeOf, arrivals),
+        shapes.toArray(int[][]::new));
+  }
+
+  int arrivals() {
+    return times.length;
+  }
+
+  long timeMicros(int arrival) {
+    return times[arrival];
+  }
+
+  /** The columns of an arrival's samples; not to be changed. */
+  int[] shape(int arrival) {
+    return shapes[shapeOf[arrival]];
+  }
+
+  long firstMicros() {
+    return Arrays.stream(times).min().orElseThrow();
+  }
+
+  long lastMicros() {
+    return Arrays.stream(times).max().orElseThrow();
+  }
+
+  /** How many samples each column has; all of them together are not more than a segment holds. */
+  int[] counts(int columns) throws DamagedSegmentException {
+    int[] counts = new int[columns];
+    long samples = 0;
+    for (int arrival = 0; arrival < times.length; arrival++) {
+      samples += shape(arrival).length;
+      if (samples > SegmentFormat.MOST_SAMPLES) {
+        throw new DamagedSegmentException(
+            "at most " + SegmentFormat.MOST_SAMPLES + " samples", "more");
+      }
+      for (int column : shape(arrival)) {
+        counts[column]++;
+      }
+    }
+    for (int count : counts) {
+      atLeastOne(count, "samples of every channel");
+    }
+    return counts;
+  }
+
+  /** The times of a column's samples. */
+  long[] times(int column, int count) {
+    long[] found = new long[count];
+    int next = 0;
+    for (int arrival = 0; arrival < times.length; arrival++) {
+      for (int present : shape(arrival)) {
+        if (present == column) {
+          found[next++] = times[arrival];
+        }
+      }
+    }
+    return found;
+  }
+
+  void write(ByteWriter out, Deflation deflation) {
+    out.unsigned(times.length);
+    out.unsigned(shapes.length);
+    ByteWriter lists = new ByteWriter();
+    for (int[] shape : shapes) {
+      lists.unsigned(shape.length);
+      for (int column : shape) {
+        lists.unsigned(column);
+      }
+    }
+    deflation.write(out, lists.array(), lists.size());
+    long[] which = Arrays.stream(shapeOf).asLongStream().toArray();
+    IntegerSeries.write(out, which, which.length, deflation);
+    IntegerSeries.write(out, times, times.length, deflation);
+  }
+
+  static Timeline read(ByteReader in, int columns, Inflation inflation)
+      throws DamagedSegmentException {
+    int arrivals = atLeastOne(in.count(SegmentFormat.MOST_SAMPLES, "arrivals"), "arrivals");
+    int[][] shapes = readShapes(in, columns, inflation);
+    int[] shapeOf = which(IntegerSeries.read(in, arrivals, inflation), shapes.length);
+    return new Timeline(IntegerSeries.read(in, arrivals, inflation), shapeOf, shapes);
+  }
+
+  private static int[][] readShapes(ByteReader in, int columns, Inflation inflation)
+      throws DamagedSegmentException {
+    int count = in.count(SegmentFormat.MOST_SAMPLES, "shapes");
+    byte[] block = inflation.read(in, 4 * SegmentFormat.MOST_SAMPLES);
+    ByteReader lists = new ByteReader(block, 0, block.length);
+    List<int[]> shapes = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      int columnsOfShape = lists.count(lists.remaining(), "columns of a shape");
+      int[] shape = new int[atLeastOne(columnsOfShape, "columns of a shape")];
+      for (int place = 0; place < shape.length; place++) {
+        shape[place] = lists.count(columns - 1, "as a column's place");
+      }
+      shapes.add(shape);
+    }
+    lists.requireEnd();
+    return shapes.toArray(int[][]::new);
+  }
+
+  private static int atLeastOne(int count, String what) throws DamagedSegmentException {
+    if (count == 0) {
+      throw new DamagedSegmentException(what, "none");
+    }
+    return count;
+  }
+
+  private static int[] which(long[] read, int shapes) throws DamagedSegmentException {
+    int[] which = new int[read.length];
+    for (int i = 0; i < which.length; i++) {
+      if (read[i] < 0 || read[i] >= shapes) {
+        throw new DamagedSegmentException("one of " + shapes + " shapes", "number " + read[i]);
+      }
+      which[i] = (int) read[i];
+    }
+    return which;
+  }
+}
