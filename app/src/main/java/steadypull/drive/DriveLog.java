@@ -1,5 +1,6 @@
 package steadypull.drive;
 
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,9 +25,10 @@ final class DriveLog {
    *
    * @param library the library
    * @param label run label, may be empty
+   * @param zone where the tablet is, for the local time of a trip
    * @param softwareVersion kept with the trip
    */
-  record Keeping(TripLibrary library, String label, String softwareVersion) {}
+  record Keeping(TripLibrary library, String label, ZoneId zone, String softwareVersion) {}
 
   private final DriveRoute route;
   private final SensorRoles roles;
@@ -154,6 +156,9 @@ final class DriveLog {
     LinkEvent event = LinkStates.event(state, trip.micros(nanoTime), roles);
     linkTrouble = LinkTrouble.of(event).or(() -> linkTrouble);
     trip.linkChanged(event);
+    if (state instanceof LinkState.Connected connected) {
+      trip.answeredBy(LinkStates.whoAnswers(connected));
+    }
     if (trip.isEndedByEngine(event.timeMicros())) {
       endTrip(nanoTime);
     }

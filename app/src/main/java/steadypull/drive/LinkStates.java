@@ -3,6 +3,8 @@ package steadypull.drive;
 import steadypull.adapter.LinkState;
 import steadypull.adapter.SilenceCause;
 import steadypull.channel.Channel;
+import steadypull.store.LinkIdentity;
+import steadypull.vehicle.VehicleNumberHash;
 
 /** Translates the adapter's link states into those that a trip keeps. */
 final class LinkStates {
@@ -28,6 +30,14 @@ final class LinkStates {
       case LinkState.Lost lost -> event(timeMicros, LinkSummary.State.LOST, lost.reason(), 0);
       case LinkState.Closed closed -> event(timeMicros, LinkSummary.State.CLOSED, "", 0);
     };
+  }
+
+  /** Who answers; the vehicle's number only as a hash. */
+  static LinkIdentity whoAnswers(LinkState.Connected connected) {
+    return new LinkIdentity(
+        FaultText.printable(connected.adapter()),
+        FaultText.printable(connected.protocol()),
+        VehicleNumberHash.of(connected.vin()));
   }
 
   private static LinkSummary.State stateOf(SilenceCause cause) {

@@ -1,6 +1,7 @@
 package steadypull.drive;
 
 import java.time.InstantSource;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -146,7 +147,8 @@ public final class LiveDrives implements DriveDesk {
   private LiveDrive prepared(DriveRoute route, String label, PipelineOutput observer)
       throws DriveException {
     try {
-      DriveLog.Keeping keeping = new DriveLog.Keeping(library, label, softwareVersion);
+      DriveLog.Keeping keeping =
+          new DriveLog.Keeping(library, label, ZoneId.systemDefault(), softwareVersion);
       return new LiveDrive(route, keeping, wall, observer);
     } catch (IllegalArgumentException unreadable) {
       route.capture().ifPresent(Capture::close);

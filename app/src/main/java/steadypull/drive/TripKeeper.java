@@ -1,6 +1,7 @@
 package steadypull.drive;
 
 import steadypull.store.LibraryException;
+import steadypull.store.LinkIdentity;
 import steadypull.store.NewTrip;
 import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
@@ -40,6 +41,11 @@ final class TripKeeper {
             case TripEntry.OfEvent event -> recorder.append(event.event());
           }
         });
+  }
+
+  /** Keeps who answers on this trip. */
+  void describe(LinkIdentity link) {
+    attempt(() -> recorder.describe(link), "");
   }
 
   /** Makes everything kept so far durable. */

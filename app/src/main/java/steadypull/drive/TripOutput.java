@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import steadypull.advice.AdviceEvent;
 import steadypull.store.LibraryException;
+import steadypull.store.LinkIdentity;
 import steadypull.store.NewTrip;
 import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
@@ -39,6 +40,14 @@ final class TripOutput implements PipelineOutput {
       keeper = new TripKeeper(library, trip);
     } catch (LibraryException refusal) {
       refused = new RecordingState.Failed(FaultText.of(refusal));
+    }
+  }
+
+  /** Keeps who answers with the record, if there is one. */
+  void describe(LinkIdentity link) {
+    TripKeeper kept = keeper;
+    if (kept != null) {
+      kept.describe(link);
     }
   }
 

@@ -6,7 +6,9 @@ import steadypull.adapter.Reading;
 import steadypull.adapter.position.PositionReport;
 import steadypull.channel.Sample;
 import steadypull.channel.UnitSystem;
+import steadypull.store.LinkIdentity;
 import steadypull.store.NewTrip;
+import steadypull.store.TripDetails;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
 
@@ -30,6 +32,7 @@ final class TripUnderWay {
   private final DrivePipeline pipeline;
   private UnitSystem units;
   private LinkEvent link;
+  private LinkIdentity whoAnswers = LinkIdentity.UNKNOWN;
 
   /** Waits for the first trip of a drive whose link is being opened. */
   TripUnderWay(
@@ -59,6 +62,7 @@ final class TripUnderWay {
     this.units = before.units;
     this.link =
         new LinkEvent(0, before.link.state(), before.link.detail(), before.link.expectedChannels());
+    this.whoAnswers = before.whoAnswers;
   }
 
   /** The trip that a first reading begins; {@link #open} is still to be called. */
@@ -76,6 +80,7 @@ final class TripUnderWay {
     pipeline.speakIn(units);
     if (begun) {
       output.open(keeping.library(), newTrip());
+      output.describe(whoAnswers);
     }
     pipeline.accept(new TripEntry.OfEvent(link.toTripEvent()));
   }
@@ -84,7 +89,8 @@ final class TripUnderWay {
     return new NewTrip(
         route.setup().vehicle(),
         clock.start(),
-        keeping.label(),
+        Optional.of(keeping.zone().getRules().getOffset(clock.start())),
+        TripDetails.ofLabel(keeping.label()),
         route.source().address(),
         keeping.softwareVersion());
   }
@@ -147,6 +153,12 @@ final class TripUnderWay {
       link = event;
       pipeline.accept(new TripEntry.OfEvent(event.toTripEvent()));
     }
+  }
+
+  /** Keeps who answers, with this trip and those to come. */
+  void answeredBy(LinkIdentity answering) {
+    whoAnswers = answering;
+    output.describe(answering);
   }
 
   /** Whether the engine has been off for long enough to end this trip. */

@@ -55,7 +55,11 @@ enum LibraryFault {
 
   /** The fault of a database call while trying something, such as {@code list the trips}. */
   static LibraryException of(String tried, Path file, RuntimeException thrown) {
-    SQLiteException cause = find(thrown);
+    DamagedTripException damage = find(thrown, DamagedTripException.class);
+    if (damage != null) {
+      return DAMAGED.exception(tried, file, String.valueOf(damage.getMessage()), thrown);
+    }
+    SQLiteException cause = find(thrown, SQLiteException.class);
     if (cause == null) {
       return INPUT_OUTPUT.exception(tried, file, String.valueOf(thrown.getMessage()), thrown);
     }
@@ -89,10 +93,10 @@ enum LibraryFault {
         cause);
   }
 
-  private static @Nullable SQLiteException find(Throwable thrown) {
+  private static <T extends Throwable> @Nullable T find(Throwable thrown, Class<T> wanted) {
     for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
-      if (cause instanceof SQLiteException fault) {
-        return fault;
+      if (wanted.isInstance(cause)) {
+        return wanted.cast(cause);
       }
     }
     return null;

@@ -1,12 +1,26 @@
 package steadypull.store;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
 import steadypull.store.LibraryException.Reason;
 
 /** Brings a library file to the present form, one numbered migration file after the other. */
 final class Schema {
-  static final int NEWEST = 2;
+  static final int NEWEST = 3;
+
+  /** What each version does to the one before, the first to an empty file. */
+  private static final List<Consumer<Handle>> STEPS =
+      List.of(
+          handle -> run(handle, "V1"),
+          handle -> run(handle, "V2"),
+          handle -> {
+            run(handle, "V3");
+            OldTrips.moveIntoSegments(handle);
+            run(handle, "V3end");
+          });
 
   private static final int NEW_FILE = 0;
 
@@ -25,11 +39,26 @@ final class Schema {
           // Asked again: another program may have been quicker before we held the file.
           int found = versionOf(transaction, file);
           for (int version = found + 1; version <= NEWEST; version++) {
-            transaction.createScript(Sql.of("migration.V" + version)).executeAsSeparateStatements();
+            STEPS.get(version - 1).accept(transaction);
             transaction.execute("pragma user_version = " + version);
           }
           return NEWEST - found;
         });
+    giveBackRoom(handle);
+  }
+
+  /** What the older form took lies empty in the file now. */
+  private static void giveBackRoom(Handle handle) {
+    try {
+      handle.execute("vacuum");
+    } catch (JdbiException e) {
+      // Somebody else reads, or the disk has no room for a second copy: later trips take the room.
+      return;
+    }
+  }
+
+  private static void run(Handle handle, String script) {
+    handle.createScript(Sql.of("sqlite.migration." + script)).executeAsSeparateStatements();
   }
 
   private static int versionOf(Handle handle, Path file) throws LibraryException {

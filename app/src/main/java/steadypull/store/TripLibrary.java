@@ -4,12 +4,10 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
-import steadypull.channel.NearMatch;
 import steadypull.channel.Sample;
 import steadypull.store.LibraryException.Reason;
 import steadypull.vehicle.Vehicle;
@@ -21,21 +19,19 @@ import steadypull.vehicle.role.SensorEvidenceJson;
 /**
  * The door to one trip library: the file {@code library.sqlite} in a folder. May be used from
  * several threads and opened by several programs at once; a writer waits up to five seconds for
- * another. A trip that a crash has left behind stays readable and unsealed.
+ * another. A trip that a crash has left behind is brought to its end when the library is opened.
  */
 public final class TripLibrary implements AutoCloseable {
   private static final Duration BUSY_TIMEOUT = Duration.ofSeconds(5);
 
-  private final Path file;
-  private final Jdbi jdbi;
+  private final LibraryConnection connection;
+  private final TripList trips;
+  private final List<String> recovered;
 
-  /** Open as long as the library, so that its files do not come and go with every question. */
-  private final Handle keeper;
-
-  private TripLibrary(Path file, Jdbi jdbi, Handle keeper) {
-    this.file = file;
-    this.jdbi = jdbi;
-    this.keeper = keeper;
+  private TripLibrary(LibraryConnection connection, List<String> recovered) {
+    this.connection = connection;
+    this.trips = new TripList(connection);
+    this.recovered = List.copyOf(recovered);
   }
 
   /** Opens the library in a folder, or begins one; an older form is brought to the present one. */
@@ -44,83 +40,72 @@ public final class TripLibrary implements AutoCloseable {
   }
 
   static TripLibrary open(Path folder, Duration busyTimeout) throws LibraryException {
-    Path file = LibraryFile.create(folder);
-    Jdbi jdbi = LibraryFile.connect(file, busyTimeout);
-    Handle keeper = handle(jdbi, file);
+    LibraryConnection connection = LibraryConnection.open(folder, busyTimeout);
     try {
-      Schema.bringUpToDate(keeper, file);
-      return new TripLibrary(file, jdbi, keeper);
-    } catch (JdbiException e) {
-      keeper.close();
-      throw LibraryFault.of("open the library", file, e);
+      return new TripLibrary(connection, LeftBehind.seal(connection));
     } catch (LibraryException e) {
-      keeper.close();
-      throw e;
+      // Somebody is writing, the disk is full, or the trip is damaged: all else can still be used.
+      return new TripLibrary(connection, List.of());
     }
   }
 
+  /** What was thrown away cannot be had back afterwards. */
   @Override
   public void close() {
-    keeper.close();
+    try (connection) {
+      trips.purge();
+    } catch (LibraryException e) {
+      // They stay thrown away, only their room is not free yet.
+      return;
+    }
+  }
+
+  /** Trips that a crash had left behind and that were brought to their end now, oldest first. */
+  public List<String> recovered() {
+    return recovered;
   }
 
   /** The vehicle of that name, or empty if there is none. */
   public Optional<Vehicle> vehicle(String name) throws LibraryException {
     Optional<String> text =
-        ask(
-            "read vehicle " + name,
-            handle ->
-                handle
-                    .createQuery(Sql.of("selectVehicle"))
-                    .bind("name", name)
-                    .mapTo(String.class)
-                    .findOne());
+        connection.ask("read vehicle " + name, handle -> VehicleRows.file(handle, name));
     return text.isEmpty() ? Optional.empty() : Optional.of(parse(text.get(), "vehicle " + name));
   }
 
   /** The names of all vehicles, last used first. */
   public List<String> vehicleNames() throws LibraryException {
-    return ask(
-        "list the vehicles",
-        handle -> handle.createQuery(Sql.of("selectVehicleNames")).mapTo(String.class).list());
+    return connection.ask("list the vehicles", VehicleRows::names);
   }
 
   /** Keeps a vehicle in place of the one of the same name; it is now the last used. */
   public void save(Vehicle vehicle) throws LibraryException {
-    change(
-        "save vehicle " + vehicle.name(),
-        handle ->
-            handle
-                .createUpdate(Sql.of("saveVehicle"))
-                .bind("name", vehicle.name())
-                .bind("vehicleFile", VehicleJson.write(vehicle))
-                .execute());
+    String name = vehicle.name();
+    connection.change(
+        "save vehicle " + name,
+        handle -> {
+          VehicleRows.save(handle, name, VehicleJson.write(vehicle));
+          return name;
+        });
   }
 
   /** What has been seen of a vehicle's sensors; nothing for a vehicle that is not known. */
   public SensorEvidence sensorEvidence(String vehicleName) throws LibraryException {
-    Optional<String> text =
-        ask(
+    return connection
+        .ask(
             "read what was seen of the sensors of " + vehicleName,
-            handle ->
-                handle
-                    .createQuery(Sql.of("selectSensorEvidence"))
-                    .bind("name", vehicleName)
-                    .mapTo(String.class)
-                    .findOne());
-    return text.map(SensorEvidenceJson::read).orElseGet(SensorEvidence::none);
+            handle -> VehicleRows.evidence(handle, vehicleName))
+        .map(SensorEvidenceJson::read)
+        .orElseGet(SensorEvidence::none);
   }
 
   /** Keeps what has been seen of a known vehicle's sensors in place of what was kept before. */
   public void keep(String vehicleName, SensorEvidence evidence) throws LibraryException {
-    change(
+    connection.change(
         "keep what was seen of the sensors of " + vehicleName,
-        handle ->
-            handle
-                .createUpdate(Sql.of("updateSensorEvidence"))
-                .bind("name", vehicleName)
-                .bind("evidence", SensorEvidenceJson.write(evidence))
-                .execute());
+        handle -> {
+          VehicleRows.keepEvidence(handle, vehicleName, SensorEvidenceJson.write(evidence));
+          return vehicleName;
+        });
   }
 
   /** Begins a trip; it is in the list from now on. Close the recorder in any case. */
@@ -129,13 +114,27 @@ public final class TripLibrary implements AutoCloseable {
   }
 
   TripRecorder begin(NewTrip trip, int mostPending) throws LibraryException {
-    Handle handle = handle(jdbi, file);
+    Handle handle = connection.handle();
     try {
-      TripRow row = Transaction.write(handle, transaction -> TripRow.insert(transaction, trip));
-      return new TripRecorder(row.id(), file, handle, new TripWriter(row.key()), mostPending);
+      return begin(handle, trip, mostPending);
     } catch (JdbiException e) {
       handle.close();
-      throw LibraryFault.of("begin a trip", file, e);
+      throw LibraryFault.of("begin a trip", connection.file(), e);
+    }
+  }
+
+  /** The lock comes first, so that nobody takes the new trip for one that was left behind. */
+  private TripRecorder begin(Handle handle, NewTrip trip, int mostPending) {
+    String id = TripRow.freeId(handle, trip.start());
+    RecordingLock lock = RecordingLock.hold(connection.file(), id);
+    try {
+      String origin = UUID.randomUUID().toString();
+      TripRow row =
+          Transaction.write(handle, transaction -> TripRow.insert(transaction, trip, id, origin));
+      return new TripRecorder(row, connection.file(), handle, lock, mostPending);
+    } catch (JdbiException e) {
+      lock.close();
+      throw e;
     }
   }
 
@@ -148,48 +147,67 @@ public final class TripLibrary implements AutoCloseable {
    */
   public String keep(NewTrip trip, Iterable<Sample> samples, long endMicros)
       throws LibraryException {
-    return change(
-        "keep a trip",
-        handle -> {
-          TripRow row = TripRow.insert(handle, trip);
-          new TripWriter(row.key()).writeAll(handle, samples, endMicros);
-          return row.id();
+    return addTrips(
+        adder -> {
+          AddedTrip added = adder.begin(trip);
+          samples.forEach(added::append);
+          return added.seal(endMicros);
         });
   }
 
-  /** The trips, newest first; with a text those that mention it in id, vehicle or label. */
+  /**
+   * Adds finished trips, all of them or, if the work throws, none; without holding them in memory.
+   *
+   * @return what the work returns
+   */
+  public <T, X extends Exception> T addTrips(AddingWork<T, X> work) throws X, LibraryException {
+    return connection.change("keep trips", handle -> work.addTo(new TripAdder(handle)));
+  }
+
+  /**
+   * The trips, newest first; with a text those that mention it in anything that was said of them.
+   */
   public List<TripSummary> trips(Optional<String> find) throws LibraryException {
-    List<TripSummary> all = ask("list the trips", handle -> new TripReader(handle).summaries(""));
-    return find.isEmpty() ? all : all.stream().filter(trip -> trip.mentions(find.get())).toList();
+    return trips.all(find);
   }
 
   /** The trip whose id is the given text or the only one that begins with it. */
   public TripSummary find(String idOrUniqueBeginning) throws LibraryException {
-    String wanted = idOrUniqueBeginning.strip();
-    List<TripSummary> found =
-        wanted.isEmpty()
-            ? List.of()
-            : ask("find trip " + wanted, handle -> new TripReader(handle).summaries(wanted));
-    return switch (found.size()) {
-      case 0 -> throw unknownTrip(wanted);
-      case 1 -> found.getFirst();
-      default -> throw ambiguousTrip(wanted, found);
-    };
+    return trips.find(idOrUniqueBeginning);
+  }
+
+  /** The trip with that own id, or empty if this library does not hold it. */
+  public Optional<TripSummary> findOrigin(String origin) throws LibraryException {
+    return trips.findOrigin(origin);
+  }
+
+  /** Says something else of a trip. */
+  public void describe(String tripId, TripDetails details) throws LibraryException {
+    trips.describe(tripId, details);
+  }
+
+  /** Corrects the vehicle and what it towed on that trip. */
+  public void correctVehicle(String tripId, Vehicle vehicle) throws LibraryException {
+    trips.correctVehicle(tripId, vehicle);
+  }
+
+  /** Throws a trip away; until the library is closed {@link #putBack} brings it back. */
+  public void remove(String tripId) throws LibraryException {
+    trips.remove(tripId);
+  }
+
+  /** Brings back a trip that was thrown away. */
+  public void putBack(String tripId) throws LibraryException {
+    trips.putBack(tripId);
   }
 
   /** The vehicle as it was when that trip began. */
   public Vehicle vehicleOf(String tripId) throws LibraryException {
     Optional<String> text =
-        ask(
-            "read the vehicle of trip " + tripId,
-            handle ->
-                handle
-                    .createQuery(Sql.of("selectVehicleOfTrip"))
-                    .bind("id", tripId)
-                    .mapTo(String.class)
-                    .findOne());
+        connection.ask(
+            "read the vehicle of trip " + tripId, handle -> VehicleRows.ofTrip(handle, tripId));
     if (text.isEmpty()) {
-      throw unknownTrip(tripId);
+      throw trips.unknown(tripId);
     }
     return parse(text.get(), "vehicle of trip " + tripId);
   }
@@ -200,32 +218,43 @@ public final class TripLibrary implements AutoCloseable {
    */
   public void replay(String tripId, Consumer<TripEntry> consumer) throws LibraryException {
     boolean isKnown =
-        ask(
+        connection.ask(
             "replay trip " + tripId,
             handle -> {
               Optional<TripRow> row = TripRow.find(handle, tripId);
-              row.ifPresent(found -> new TripReader(handle).replay(found.key(), consumer));
+              row.ifPresent(
+                  found ->
+                      TripEntries.replay(
+                          handle, found.key(), TripList.channels(handle, tripId), consumer));
               return row.isPresent();
             });
     if (!isKnown) {
-      throw unknownTrip(tripId);
+      throw trips.unknown(tripId);
     }
   }
 
-  private LibraryException unknownTrip(String wanted) throws LibraryException {
-    List<String> ids = ask("list the trips", handle -> new TripReader(handle).ids());
-    return new LibraryException(
-        Reason.UNKNOWN_TRIP,
-        "Could not find a trip: expected an id of %s or its beginning, found \"%s\".%s The list of trips shows the %d ids."
-            .formatted(file, wanted, NearMatch.question(wanted, ids), ids.size()));
+  /** How tables with that line of headers are read, or empty if nobody said so. */
+  public Optional<String> mapping(String headerLine) throws LibraryException {
+    return connection.ask(
+        "read how a kind of table is read",
+        handle ->
+            handle
+                .createQuery(Sql.of("selectMapping"))
+                .bind("headerLine", headerLine)
+                .mapTo(String.class)
+                .findOne());
   }
 
-  private static LibraryException ambiguousTrip(String wanted, List<TripSummary> found) {
-    String ids = String.join(", ", found.stream().limit(5).map(TripSummary::id).toList());
-    return new LibraryException(
-        Reason.AMBIGUOUS_TRIP,
-        "Could not choose a trip: expected the beginning of one id, found \"%s\", with which %d begin: %s%s. Give more of the id."
-            .formatted(wanted, found.size(), ids, found.size() > 5 ? ", ..." : ""));
+  /** Keeps how tables with that line of headers are read, in place of what was kept before. */
+  public void keepMapping(String headerLine, String mapping) throws LibraryException {
+    connection.change(
+        "keep how a kind of table is read",
+        handle ->
+            handle
+                .createUpdate(Sql.of("saveMapping"))
+                .bind("headerLine", headerLine)
+                .bind("mapping", mapping)
+                .execute());
   }
 
   private Vehicle parse(String text, String name) throws LibraryException {
@@ -233,31 +262,21 @@ public final class TripLibrary implements AutoCloseable {
       return VehicleJson.read(text, name);
     } catch (VehicleFileException e) {
       throw new LibraryException(
-          Reason.DAMAGED, "Could not read from %s: %s".formatted(file, e.getMessage()), e);
+          Reason.DAMAGED,
+          "Could not read from %s: %s".formatted(connection.file(), e.getMessage()),
+          e);
     }
   }
 
-  private <T> T ask(String tried, Function<Handle, T> question) throws LibraryException {
-    try {
-      return jdbi.withHandle(handle -> Transaction.read(handle, question::apply));
-    } catch (JdbiException e) {
-      throw LibraryFault.of(tried, file, e);
-    }
-  }
-
-  private <T> T change(String tried, Function<Handle, T> change) throws LibraryException {
-    try {
-      return jdbi.withHandle(handle -> Transaction.write(handle, change::apply));
-    } catch (JdbiException e) {
-      throw LibraryFault.of(tried, file, e);
-    }
-  }
-
-  private static Handle handle(Jdbi jdbi, Path file) throws LibraryException {
-    try {
-      return jdbi.open();
-    } catch (JdbiException e) {
-      throw LibraryFault.of("open the library", file, e);
-    }
+  /**
+   * Adds trips.
+   *
+   * @param <T> what comes out
+   * @param <X> what may go wrong; then nothing is added
+   */
+  @FunctionalInterface
+  public interface AddingWork<T, X extends Exception> {
+    /** Adds; the adder is of no use afterwards. */
+    T addTo(TripAdder adder) throws X;
   }
 }

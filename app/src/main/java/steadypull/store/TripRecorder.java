@@ -18,20 +18,24 @@ public final class TripRecorder implements AutoCloseable {
   static final int MOST_PENDING = 500_000;
 
   private final String tripId;
+  private final long tripKey;
   private final Path file;
   private final Handle handle;
   private final TripWriter writer;
+  private final RecordingLock lock;
   private final int mostPending;
   private final TripTally tally = new TripTally();
   private final List<TripEntry> pending = new ArrayList<>();
   private boolean isStuck;
   private boolean isSealed;
 
-  TripRecorder(String tripId, Path file, Handle handle, TripWriter writer, int mostPending) {
-    this.tripId = tripId;
+  TripRecorder(TripRow trip, Path file, Handle handle, RecordingLock lock, int mostPending) {
+    this.tripId = trip.id();
+    this.tripKey = trip.key();
     this.file = file;
     this.handle = handle;
-    this.writer = writer;
+    this.writer = new TripWriter(trip.key());
+    this.lock = lock;
     this.mostPending = mostPending;
   }
 
@@ -56,6 +60,22 @@ public final class TripRecorder implements AutoCloseable {
    */
   public void append(TripEvent event) throws LibraryException {
     accept(new TripEntry.OfEvent(event));
+  }
+
+  /** Keeps who answers on this trip, in place of what was kept before. */
+  public void describe(LinkIdentity link) throws LibraryException {
+    requireOpen();
+    try {
+      handle
+          .createUpdate(Sql.of("updateTripLink"))
+          .bind("tripKey", tripKey)
+          .bind("adapter", link.adapter())
+          .bind("protocol", link.protocol())
+          .bind("vehicleNumberHash", link.vehicleNumberHash())
+          .execute();
+    } catch (JdbiException e) {
+      throw LibraryFault.of("keep who answers on trip " + tripId, file, e);
+    }
   }
 
   /**
@@ -85,7 +105,8 @@ public final class TripRecorder implements AutoCloseable {
   /** Lets go of the library; what was not sealed is committed and stays unsealed. */
   @Override
   public void close() throws LibraryException {
-    try (handle) {
+    try (lock;
+        handle) {
       if (!isSealed && !pending.isEmpty()) {
         write("write the trip", false);
       }

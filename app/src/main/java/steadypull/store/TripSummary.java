@@ -1,9 +1,11 @@
 package steadypull.store;
 
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import steadypull.channel.Channel;
 
@@ -11,8 +13,10 @@ import steadypull.channel.Channel;
  * What a list of trips shows of one trip. Times are seconds since its start.
  *
  * @param id short, sortable by start, fit for a file name, such as {@code 20260715T174512Z-ab12}
+ * @param origin the trip's own id, the same in every library that holds the trip
  * @param vehicleName name of the vehicle when the trip began
  * @param start the moment of time zero
+ * @param offset of the local time from UTC at the start; empty: nobody knows
  * @param durationSeconds up to the end; of a trip that was never sealed, up to the last commit
  * @param distanceMetres from vehicle speed; empty if that was never measured
  * @param samples how many samples the trip holds
@@ -21,36 +25,62 @@ import steadypull.channel.Channel;
  *     start of the trip to its end, earliest first
  * @param sealed true if the trip was brought to its end; false while it is recorded and after a
  *     crash
- * @param label the user's words for the run; may be empty
+ * @param details what people say of it
+ * @param source where the samples come from: a port or the name of a file
+ * @param link who answered
+ * @param softwareVersion version of the program that recorded
  */
 public record TripSummary(
     String id,
+    String origin,
     String vehicleName,
     Instant start,
+    Optional<ZoneOffset> offset,
     double durationSeconds,
     OptionalDouble distanceMetres,
     long samples,
     List<Channel> channels,
     List<Gap> gaps,
     boolean sealed,
-    String label) {
+    TripDetails details,
+    String source,
+    LinkIdentity link,
+    String softwareVersion) {
   /** Silence of all channels that counts as a gap begins beyond this. Our choice. */
   public static final double GAP_SECONDS = 5;
 
   public TripSummary {
     Objects.requireNonNull(id);
+    Objects.requireNonNull(origin);
     Objects.requireNonNull(vehicleName);
     Objects.requireNonNull(start);
-    Objects.requireNonNull(label);
+    Objects.requireNonNull(offset);
+    Objects.requireNonNull(details);
+    Objects.requireNonNull(source);
+    Objects.requireNonNull(link);
+    Objects.requireNonNull(softwareVersion);
     channels = List.copyOf(channels);
     gaps = List.copyOf(gaps);
   }
 
-  /** True if id, vehicle or label holds that text, in whatever case. */
+  /** The user's words for the run; may be empty. */
+  public String label() {
+    return details.label();
+  }
+
+  /** True if id, vehicle or anything that people said of the trip holds that text, in any case. */
   boolean mentions(String text) {
-    return (id + "\n" + vehicleName + "\n" + label)
-        .toLowerCase(Locale.ROOT)
-        .contains(text.toLowerCase(Locale.ROOT));
+    String all =
+        String.join(
+            "\n",
+            id,
+            vehicleName,
+            details.label(),
+            details.note(),
+            String.join("\n", details.tags()),
+            details.fitted(),
+            details.outside());
+    return all.toLowerCase(Locale.ROOT).contains(text.toLowerCase(Locale.ROOT));
   }
 
   /**

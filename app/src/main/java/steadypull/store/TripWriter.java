@@ -9,52 +9,56 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import steadypull.channel.Channel;
 import steadypull.channel.Sample;
+import steadypull.store.column.SegmentBuilder;
 
 /**
- * Writes the entries of one trip inside somebody else's transaction. What it remembers of a
- * transaction becomes true with {@link #committed} and is forgotten with {@link #rolledBack}. One
- * thread.
+ * Writes the entries of one trip inside somebody else's transaction: each time a short segment, and
+ * after {@link #LONG_SEGMENT} samples one long segment in place of the short ones. What it
+ * remembers of a transaction becomes true with {@link #committed} and is forgotten with {@link
+ * #rolledBack}. One thread.
  */
 final class TripWriter {
-  private static final int BATCH = 10_000;
+  /** Some ten minutes of driving; long enough to compress well, short enough to open at once. */
+  static final int LONG_SEGMENT = 32_768;
 
+  private final SegmentRows rows;
   private final long tripKey;
-  private Progress durable = new Progress(0, 0, Map.of());
+  private final Map<Channel, Integer> channelNumbers = new HashMap<>();
+
+  /** Every sample since the last long segment, also those that no transaction has taken yet. */
+  private final SegmentBuilder sinceLong = new SegmentBuilder();
+
+  private final SegmentBuilder sinceCommit = new SegmentBuilder();
+  private long samplesSeen;
+  private Progress durable = new Progress(0, 0, 0, List.of());
   private Progress written = durable;
 
   TripWriter(long tripKey) {
     this.tripKey = tripKey;
+    this.rows = new SegmentRows(tripKey);
   }
 
-  /** Writes and returns how many entries that were. */
+  /**
+   * Writes.
+   *
+   * @param entries everything since the last transaction that was committed
+   * @return how many entries that were
+   */
   int write(Handle handle, List<TripEntry> entries, TripTally tally, boolean sealed) {
-    Map<Channel, Long> keys = writeChannels(handle, tally.channels());
-    List<TripTally.GapMicros> gaps = tally.gaps();
-    writeEntries(handle, entries, keys);
-    writeGaps(handle, gaps.subList(written.gaps, gaps.size()));
-    updateTrip(handle, tally, sealed);
-    written = new Progress(written.entries + entries.size(), gaps.size(), keys);
+    List<Long> channelKeys = channelKeys(handle, tally.channels());
+    take(entries);
+    long firstLong = writeSamples(handle, sealed);
+    long events = writeEvents(handle, entries);
+    updateTrip(handle, tally, channelKeys, sealed);
+    written = new Progress(samplesSeen, events, firstLong, channelKeys);
     return entries.size();
   }
 
-  /** Writes a whole trip and seals it, without holding it in memory. */
-  void writeAll(Handle handle, Iterable<Sample> samples, long endMicros) {
-    TripTally tally = new TripTally();
-    List<TripEntry> batch = new ArrayList<>();
-    for (Sample sample : samples) {
-      TripEntry entry = new TripEntry.OfSample(sample);
-      batch.add(entry);
-      tally.add(entry);
-      if (batch.size() == BATCH) {
-        write(handle, batch, tally, false);
-        batch.clear();
-      }
-    }
-    tally.reach(endMicros);
-    write(handle, batch, tally, true);
-  }
-
   void committed() {
+    if (written.firstOfLong > durable.firstOfLong) {
+      sinceLong.clear();
+    }
+    sinceCommit.clear();
     durable = written;
   }
 
@@ -62,19 +66,45 @@ final class TripWriter {
     written = durable;
   }
 
-  private Map<Channel, Long> writeChannels(Handle handle, List<Channel> channels) {
-    Map<Channel, Long> keys = new HashMap<>(written.channelKeys);
-    for (Channel channel : channels) {
-      if (!keys.containsKey(channel)) {
-        long key = channelKey(handle, channel);
-        handle
-            .createUpdate(Sql.of("insertTripChannel"))
-            .bind("tripKey", tripKey)
-            .bind("channelKey", key)
-            .bind("position", keys.size())
-            .execute();
-        keys.put(channel, key);
+  /** Takes the samples that were not seen before: after a failure some of them were. */
+  private void take(List<TripEntry> entries) {
+    long number = durable.samples;
+    for (TripEntry entry : entries) {
+      if (entry instanceof TripEntry.OfSample(Sample sample) && number++ >= samplesSeen) {
+        int channel = channelNumber(sample.channel());
+        sinceLong.add(channel, sample.timeMicros(), sample.value());
+        sinceCommit.add(channel, sample.timeMicros(), sample.value());
+        samplesSeen++;
       }
+    }
+  }
+
+  private int channelNumber(Channel channel) {
+    Integer number = channelNumbers.get(channel);
+    if (number == null) {
+      throw new IllegalStateException("The channel " + channel + " was not counted");
+    }
+    return number;
+  }
+
+  /** Returns the number of the first sample that lies in no long segment afterwards. */
+  private long writeSamples(Handle handle, boolean sealed) {
+    if (sinceLong.size() >= LONG_SEGMENT || (sealed && sinceLong.size() > 0)) {
+      rows.deleteFrom(handle, durable.firstOfLong);
+      rows.insert(handle, durable.firstOfLong, sinceLong);
+      return samplesSeen;
+    }
+    if (sinceCommit.size() > 0) {
+      rows.insert(handle, durable.samples, sinceCommit);
+    }
+    return durable.firstOfLong;
+  }
+
+  private List<Long> channelKeys(Handle handle, List<Channel> channels) {
+    List<Long> keys = new ArrayList<>(durable.channelKeys);
+    for (Channel channel : channels.subList(keys.size(), channels.size())) {
+      channelNumbers.put(channel, keys.size());
+      keys.add(channelKey(handle, channel));
     }
     return keys;
   }
@@ -93,54 +123,34 @@ final class TripWriter {
         .one();
   }
 
-  private void writeEntries(Handle handle, List<TripEntry> entries, Map<Channel, Long> keys) {
-    try (PreparedBatch samples = handle.prepareBatch(Sql.of("insertSample"));
-        PreparedBatch events = handle.prepareBatch(Sql.of("insertEvent"))) {
-      long sequence = written.entries;
+  /** Returns the number of events of the trip so far. */
+  private long writeEvents(Handle handle, List<TripEntry> entries) {
+    long samples = durable.samples;
+    long sequence = durable.events;
+    try (PreparedBatch events = handle.prepareBatch(Sql.of("insertEvent"))) {
       for (TripEntry entry : entries) {
         switch (entry) {
-          case TripEntry.OfSample(Sample sample) -> add(samples, sequence++, sample, keys);
-          case TripEntry.OfEvent(TripEvent event) -> add(events, sequence++, event);
+          case TripEntry.OfSample _ -> samples++;
+          case TripEntry.OfEvent(TripEvent event) -> add(events, sequence++, samples, event);
         }
       }
-      samples.execute();
       events.execute();
     }
+    return sequence;
   }
 
-  private void add(
-      PreparedBatch samples, long sequence, Sample sample, Map<Channel, Long> channelKeys) {
-    samples
-        .bind("tripKey", tripKey)
-        .bind("sequence", sequence)
-        .bind("timeMicros", sample.timeMicros())
-        .bind("channelKey", channelKeys.get(sample.channel()))
-        .bind("value", sample.value())
-        .add();
-  }
-
-  private void add(PreparedBatch events, long sequence, TripEvent event) {
+  private void add(PreparedBatch events, long sequence, long afterSamples, TripEvent event) {
     events
         .bind("tripKey", tripKey)
         .bind("sequence", sequence)
+        .bind("afterSamples", afterSamples)
         .bind("timeMicros", event.timeMicros())
         .bind("kind", event.kind().word())
         .bind("detail", event.detail())
         .add();
   }
 
-  private void writeGaps(Handle handle, List<TripTally.GapMicros> gaps) {
-    for (TripTally.GapMicros gap : gaps) {
-      handle
-          .createUpdate(Sql.of("insertGap"))
-          .bind("tripKey", tripKey)
-          .bind("fromMicros", gap.fromMicros())
-          .bind("toMicros", gap.toMicros())
-          .execute();
-    }
-  }
-
-  private void updateTrip(Handle handle, TripTally tally, boolean sealed) {
+  private void updateTrip(Handle handle, TripTally tally, List<Long> channelKeys, boolean sealed) {
     OptionalDouble distance = tally.distanceMetres();
     handle
         .createUpdate(Sql.of("updateTrip"))
@@ -149,9 +159,16 @@ final class TripWriter {
         .bind("lastSampleMicros", tally.lastSampleMicros())
         .bind("sampleCount", tally.sampleCount())
         .bind("distanceMetres", distance.isPresent() ? distance.getAsDouble() : null)
+        .bind("channelKeys", RowText.ofKeys(channelKeys))
+        .bind("gaps", RowText.ofGaps(tally.gaps()))
         .bind("sealed", sealed ? 1 : 0)
         .execute();
   }
 
-  private record Progress(long entries, int gaps, Map<Channel, Long> channelKeys) {}
+  /**
+   * How far the trip has come in the library.
+   *
+   * @param firstOfLong number of the first sample that lies in no long segment
+   */
+  private record Progress(long samples, long events, long firstOfLong, List<Long> channelKeys) {}
 }

@@ -1,2 +1,2 @@
-insert into event (trip_key, sequence, time_micros, kind, detail)
-values (:tripKey, :sequence, :timeMicros, :kind, :detail)
+insert into event (trip_key, sequence, after_samples, time_micros, kind, detail)
+values (:tripKey, :sequence, :afterSamples, :timeMicros, :kind, :detail)

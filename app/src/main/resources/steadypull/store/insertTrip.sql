@@ -1,4 +1,6 @@
 insert into trip
-  (id, vehicle_name, vehicle_file, start_epoch_micros, label, source, software_version)
+  (id, origin, vehicle_name, vehicle_key, start_epoch_micros, start_offset_seconds, label, note,
+   tags, fitted, outside, outside_celsius, source, software_version)
 values
-  (:id, :vehicleName, :vehicleFile, :startEpochMicros, :label, :source, :softwareVersion)
+  (:id, :origin, :vehicleName, :vehicleKey, :startEpochMicros, :startOffsetSeconds, :label, :note,
+   :tags, :fitted, :outside, :outsideCelsius, :source, :softwareVersion)

@@ -1,1 +1,1 @@
-select id from trip order by start_epoch_micros desc, trip_key desc
+select id from trip where removed = 0 order by start_epoch_micros desc, trip_key desc

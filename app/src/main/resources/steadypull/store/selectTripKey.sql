@@ -1,1 +1,1 @@
-select trip_key from trip where id = :id
+select trip_key from trip where id = :id and removed = 0

@@ -1,5 +1,6 @@
 package steadypull.drive;
 
+import java.time.ZoneOffset;
 import java.util.Optional;
 import steadypull.adapter.ReaderSettings;
 import steadypull.adapter.Reading;
@@ -25,7 +26,7 @@ final class DriveLogs {
             Optional.empty(),
             Optional.empty(),
             Optional.empty()),
-        new DriveLog.Keeping(library, "", "test"),
+        new DriveLog.Keeping(library, "", ZoneOffset.UTC, "test"),
         new TripClock(DemoDrives.START, 0),
         observer);
   }

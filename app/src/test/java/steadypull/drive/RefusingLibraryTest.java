@@ -19,7 +19,7 @@ import steadypull.store.TripSummary;
 /** A library that refuses samples in the middle of a drive, as a full disk does. */
 class RefusingLibraryTest {
   private static final String REFUSE =
-      "create trigger refuse before insert on sample begin select raise(abort, 'refused'); end";
+      "create trigger refuse before insert on segment begin select raise(abort, 'refused'); end";
   private static final String ACCEPT = "drop trigger refuse";
 
   @TempDir private Path folder;

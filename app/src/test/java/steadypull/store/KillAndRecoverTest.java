@@ -27,12 +27,21 @@ class KillAndRecoverTest {
       try (TripLibrary library = TripLibrary.open(folder)) {
         List<TripEntry> found = new ArrayList<>();
         library.replay(survivor.tripId, found::add);
+        TripEntry last = found.removeLast();
         TripSummary summary = library.find(survivor.tripId);
 
         assertThat(found).as("seed 9, kill %d", kill).isEqualTo(expected(found.size()));
         assertThat(found.size() - 1L).isGreaterThanOrEqualTo(survivor.lastPromised);
         assertThat(summary.samples()).isEqualTo(found.size());
-        assertThat(summary.sealed()).isFalse();
+        assertThat(summary.sealed()).isTrue();
+        assertThat(library.recovered()).containsExactly(survivor.tripId);
+        assertThat(last)
+            .isEqualTo(
+                new TripEntry.OfEvent(
+                    new TripEvent(
+                        found.getLast().timeMicros(),
+                        TripEvent.Kind.RECORDING,
+                        LeftBehind.DETAIL)));
         assertThat(summary.durationSeconds()).isEqualTo(found.getLast().timeMicros() / 1e6);
       }
     }

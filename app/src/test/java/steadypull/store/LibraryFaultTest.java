@@ -84,7 +84,9 @@ class LibraryFaultTest {
     try (TripLibrary library = TripLibrary.open(folder);
         Handle handle =
             LibraryFile.connect(folder.resolve("library.sqlite"), Duration.ofSeconds(5)).open()) {
-      TripRow row = Transaction.write(handle, it -> TripRow.insert(it, TRIP));
+      TripRow row =
+          Transaction.write(
+              handle, it -> TripRow.insert(it, TRIP, "20260715T174512Z-test", "own id"));
       TripWriter writer = new TripWriter(row.key());
       TripTally tally = new TripTally();
       List<TripEntry> entries =
@@ -313,7 +315,8 @@ class LibraryFaultTest {
   }
 
   private static Sample sample(long micros) {
-    return new Sample(Channels.ENGINE_COOLANT_TEMP, micros, 90 + micros / 100.0);
+    // No two alike, so that nothing is saved by writing them cleverly.
+    return new Sample(Channels.ENGINE_COOLANT_TEMP, micros, Math.sin((double) micros * micros));
   }
 
   private static List<Long> timesOf(TripLibrary library, String id) throws LibraryException {

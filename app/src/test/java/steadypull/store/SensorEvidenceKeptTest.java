@@ -65,7 +65,7 @@ class SensorEvidenceKeptTest {
     Path file = folder.resolve("library.sqlite");
     try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
         Statement statement = connection.createStatement()) {
-      statement.executeUpdate(Sql.of("migration.V1"));
+      statement.executeUpdate(Sql.of("sqlite.migration.V1"));
       statement.executeUpdate("pragma user_version = 1");
       statement.executeUpdate(
           "insert into vehicle values ('Wattle 2', '%s', 1)"

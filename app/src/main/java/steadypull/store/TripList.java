@@ -1,0 +1,149 @@
+package steadypull.store;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jdbi.v3.core.Handle;
+import steadypull.channel.Channel;
+import steadypull.channel.NearMatch;
+import steadypull.store.LibraryException.Reason;
+import steadypull.vehicle.Vehicle;
+import steadypull.vehicle.VehicleJson;
+
+/** The trips of a library as a list: finding, describing, throwing away. Thread-safe. */
+final class TripList {
+  private static final int MOST_NAMED = 5;
+  private static final int KEPT = 0;
+  private static final int REMOVED = 1;
+  private static final int FORGOTTEN = 2;
+  private static final List<String> PURGE =
+      List.of("purgeSegments", "purgeOverviews", "purgeEvents", "purgeTrips", "purgeTripVehicles");
+
+  private final LibraryConnection connection;
+  private final Set<String> removed = ConcurrentHashMap.newKeySet();
+
+  TripList(LibraryConnection connection) {
+    this.connection = connection;
+  }
+
+  List<TripSummary> all(Optional<String> find) throws LibraryException {
+    List<TripSummary> all =
+        connection.ask("list the trips", handle -> new TripReader(handle).summaries(""));
+    return find.isEmpty() ? all : all.stream().filter(trip -> trip.mentions(find.get())).toList();
+  }
+
+  TripSummary find(String idOrUniqueBeginning) throws LibraryException {
+    String wanted = idOrUniqueBeginning.strip();
+    List<TripSummary> found =
+        wanted.isEmpty()
+            ? List.of()
+            : connection.ask(
+                "find trip " + wanted, handle -> new TripReader(handle).summaries(wanted));
+    return switch (found.size()) {
+      case 0 -> throw unknown(wanted);
+      case 1 -> found.getFirst();
+      default -> throw ambiguous(wanted, found);
+    };
+  }
+
+  Optional<TripSummary> findOrigin(String origin) throws LibraryException {
+    return connection.ask(
+        "find the trip of an own id",
+        handle ->
+            handle
+                .createQuery(Sql.of("selectTripOfOrigin"))
+                .bind("origin", origin)
+                .mapTo(String.class)
+                .findOne()
+                .flatMap(id -> new TripReader(handle).summaries(id).stream().findFirst()));
+  }
+
+  static List<Channel> channels(Handle handle, String tripId) {
+    return new TripReader(handle).summaries(tripId).getFirst().channels();
+  }
+
+  void describe(String tripId, TripDetails details) throws LibraryException {
+    require(
+        tripId,
+        connection.change(
+            "describe trip " + tripId,
+            handle ->
+                TripRow.bindDetails(handle.createUpdate(Sql.of("updateTripDetails")), details)
+                    .bind("id", tripId)
+                    .execute()));
+  }
+
+  void correctVehicle(String tripId, Vehicle vehicle) throws LibraryException {
+    require(
+        tripId,
+        connection.change(
+            "correct the vehicle of trip " + tripId,
+            handle ->
+                handle
+                    .createUpdate(Sql.of("updateTripVehicle"))
+                    .bind("vehicleKey", TripRow.vehicleKey(handle, VehicleJson.write(vehicle)))
+                    .bind("id", tripId)
+                    .execute()));
+  }
+
+  void remove(String tripId) throws LibraryException {
+    mark(tripId, "throw away", REMOVED);
+    removed.add(tripId);
+  }
+
+  void putBack(String tripId) throws LibraryException {
+    mark(tripId, "bring back", KEPT);
+    removed.remove(tripId);
+  }
+
+  /** Forgets what was thrown away here; what another program has thrown away can be had back. */
+  void purge() throws LibraryException {
+    if (removed.isEmpty()) {
+      return;
+    }
+    connection.change(
+        "forget what was thrown away",
+        handle -> {
+          removed.forEach(tripId -> mark(handle, tripId, FORGOTTEN));
+          PURGE.forEach(statement -> handle.createUpdate(Sql.of(statement)).execute());
+          return true;
+        });
+    removed.clear();
+  }
+
+  LibraryException unknown(String wanted) throws LibraryException {
+    List<String> ids = connection.ask("list the trips", handle -> new TripReader(handle).ids());
+    return new LibraryException(
+        Reason.UNKNOWN_TRIP,
+        "Could not find a trip: expected an id of %s or its beginning, found \"%s\".%s The list of trips shows the %d ids."
+            .formatted(connection.file(), wanted, NearMatch.question(wanted, ids), ids.size()));
+  }
+
+  private void mark(String tripId, String verb, int state) throws LibraryException {
+    require(
+        tripId, connection.change(verb + " trip " + tripId, handle -> mark(handle, tripId, state)));
+  }
+
+  private static int mark(Handle handle, String tripId, int state) {
+    return handle
+        .createUpdate(Sql.of("markRemoved"))
+        .bind("id", tripId)
+        .bind("removed", state)
+        .execute();
+  }
+
+  private void require(String tripId, int changed) throws LibraryException {
+    if (changed == 0) {
+      throw unknown(tripId);
+    }
+  }
+
+  private static LibraryException ambiguous(String wanted, List<TripSummary> found) {
+    String ids = String.join(", ", found.stream().limit(MOST_NAMED).map(TripSummary::id).toList());
+    return new LibraryException(
+        Reason.AMBIGUOUS_TRIP,
+        "Could not choose a trip: expected the beginning of one id, found \"%s\", with which %d begin: %s%s. Give more of the id."
+            .formatted(wanted, found.size(), ids, found.size() > MOST_NAMED ? ", ..." : ""));
+  }
+}

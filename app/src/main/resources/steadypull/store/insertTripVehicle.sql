@@ -1,0 +1,1 @@
+insert into trip_vehicle (vehicle_file) values (:vehicleFile)

@@ -1,0 +1,1 @@
+update trip set removed = :removed where id = :id and removed <> :removed and sealed = 1

@@ -1,0 +1,1 @@
+update trip set sealed = 1 where trip_key = :tripKey

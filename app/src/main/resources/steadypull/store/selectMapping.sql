@@ -1,0 +1,1 @@
+select mapping_file from table_mapping where header_line = :headerLine

@@ -1,0 +1,1 @@
+select samples from segment where trip_key = :tripKey and first_sample = :firstSample

@@ -1,0 +1,1 @@
+select id from trip where origin = :origin and removed = 0

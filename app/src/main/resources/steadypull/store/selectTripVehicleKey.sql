@@ -1,0 +1,1 @@
+select vehicle_key from trip_vehicle where vehicle_file = :vehicleFile

@@ -1,0 +1,1 @@
+select from_micros, to_micros from gap where trip_key = :tripKey order by from_micros

@@ -1,0 +1,1 @@
+select trip_key from old_trip order by trip_key

@@ -1,0 +1,1 @@
+select vehicle_file from old_trip where trip_key = :tripKey

@@ -1,0 +1,1 @@
+update trip set vehicle_key = :vehicleKey where id = :id and removed = 0
