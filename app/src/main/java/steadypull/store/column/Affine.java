@@ -77,12 +77,10 @@ record Affine(double scale, double offset) implements ValueForm {
   }
 
   @Override
-  public double[] values(long[] integers) {
-    double[] values = new double[integers.length];
+  public void values(long[] integers, double[] values) {
     for (int i = 0; i < values.length; i++) {
       values[i] = integers[i] * scale + offset;
     }
-    return values;
   }
 
   @Override

@@ -1,5 +1,9 @@
 package steadypull.store.column;
 
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
+
 /** The samples of one channel in the order in which they were added. Immutable. */
 public final class Column {
   private final long[] times;
@@ -23,5 +27,32 @@ public final class Column {
   /** The value in the channel's unit. */
   public double value(int index) {
     return values[index];
+  }
+
+  /** All values; not to be changed. */
+  double[] values() {
+    return values;
+  }
+
+  /** The same samples by ascending time; those of equal times stay in their order. */
+  Column byTime() {
+    for (int i = 1; i < times.length; i++) {
+      if (times[i] < times[i - 1]) {
+        return sorted();
+      }
+    }
+    return this;
+  }
+
+  private Column sorted() {
+    int[] order =
+        IntStream.range(0, times.length)
+            .boxed()
+            .sorted(Comparator.comparingLong(i -> times[i]))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    return new Column(
+        Arrays.stream(order).mapToLong(i -> times[i]).toArray(),
+        Arrays.stream(order).mapToDouble(i -> values[i]).toArray());
   }
 }

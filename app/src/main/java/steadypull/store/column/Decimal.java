@@ -54,12 +54,10 @@ record Decimal(int places) implements ValueForm {
   }
 
   @Override
-  public double[] values(long[] integers) {
-    double[] values = new double[integers.length];
+  public void values(long[] integers, double[] values) {
     for (int i = 0; i < values.length; i++) {
       values[i] = integers[i] / POWERS[places];
     }
-    return values;
   }
 
   @Override

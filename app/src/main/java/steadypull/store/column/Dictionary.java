@@ -20,8 +20,9 @@ final class Dictionary implements ValueForm {
     return new Dictionary(Arrays.stream(ordered).sorted().distinct().toArray());
   }
 
-  static Dictionary read(ByteReader in, Inflation inflation) throws DamagedSegmentException {
-    int count = in.count(SegmentFormat.MOST_SAMPLES, "distinct values");
+  static Dictionary read(ByteReader in, int most, Inflation inflation)
+      throws DamagedSegmentException {
+    int count = in.count(most, "distinct values");
     if (count == 0) {
       throw new DamagedSegmentException("distinct values", "none");
     }
@@ -42,8 +43,7 @@ final class Dictionary implements ValueForm {
   }
 
   @Override
-  public double[] values(long[] integers) throws DamagedSegmentException {
-    double[] values = new double[integers.length];
+  public void values(long[] integers, double[] values) throws DamagedSegmentException {
     for (int i = 0; i < values.length; i++) {
       long place = integers[i];
       if (place < 0 || place >= ordered.length) {
@@ -52,7 +52,6 @@ final class Dictionary implements ValueForm {
       }
       values[i] = OrderedBits.value(ordered[(int) place]);
     }
-    return values;
   }
 
   @Override

@@ -59,13 +59,11 @@ record Dyadic(int shift) implements ValueForm {
   }
 
   @Override
-  public double[] values(long[] integers) {
+  public void values(long[] integers, double[] values) {
     double unit = 1.0 / (1L << shift);
-    double[] values = new double[integers.length];
     for (int i = 0; i < values.length; i++) {
       values[i] = integers[i] * unit;
     }
-    return values;
   }
 
   @Override

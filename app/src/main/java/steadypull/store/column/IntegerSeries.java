@@ -53,9 +53,15 @@ final class IntegerSeries {
   }
 
   static long[] read(ByteReader in, int count, Inflation inflation) throws DamagedSegmentException {
+    return read(in, new long[count], inflation);
+  }
+
+  /** Fills an array with a series of its length. */
+  static long[] read(ByteReader in, long[] series, Inflation inflation)
+      throws DamagedSegmentException {
+    int count = series.length;
     int method = in.octet();
     long base = in.signed();
-    long[] series = new long[count];
     if (method == SAME) {
       Arrays.fill(series, base);
       return series;

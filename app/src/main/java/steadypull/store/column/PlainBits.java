@@ -14,12 +14,10 @@ record PlainBits() implements ValueForm {
   }
 
   @Override
-  public double[] values(long[] integers) {
-    double[] values = new double[integers.length];
+  public void values(long[] integers, double[] values) {
     for (int i = 0; i < values.length; i++) {
       values[i] = OrderedBits.value(integers[i]);
     }
-    return values;
   }
 
   @Override

@@ -79,4 +79,9 @@ public final class Segment {
         ? new Column(new long[0], new double[0])
         : new Column(timeline.times(column, values[column].length), values[column]);
   }
+
+  /** About the room it takes in memory. */
+  int octets() {
+    return Double.BYTES * size + (Long.BYTES + Integer.BYTES) * timeline.arrivals();
+  }
 }

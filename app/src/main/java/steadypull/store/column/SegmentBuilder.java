@@ -24,7 +24,7 @@ public final class SegmentBuilder {
    * @param channel index in the trip's list of channels, 0 to 65535
    * @param timeMicros microseconds since the start of the trip; need not increase
    * @param value finite
-   * @throws IllegalStateException if there are 262 144 samples already
+   * @throws IllegalStateException if there are 131 072 samples already
    */
   public void add(int channel, long timeMicros, double value) {
     require(channel, value);
@@ -85,16 +85,28 @@ public final class SegmentBuilder {
     requireSamples();
     ByteWriter out = SegmentFormat.begin(SegmentFormat.SEGMENT);
     int[] present = ChannelList.of(channels, size);
+    int[] places = places(present);
     ChannelList.write(out, present);
     try (Deflation deflation = new Deflation()) {
-      int[] columns = columns(present);
-      Timeline.of(times, columns, size).write(out, deflation);
-      double[][] split = split(columns, present.length);
-      for (double[] column : split) {
-        ValueSeries.write(out, column, column.length, deflation);
+      Timeline.of(times, places, size).write(out, deflation);
+      for (Column column : columns(places, present.length)) {
+        ValueSeries.write(out, column.values(), column.size(), deflation);
       }
     }
     return SegmentFormat.finish(out);
+  }
+
+  /**
+   * What drawing needs of the samples, for {@link Overview#decode}.
+   *
+   * @throws IllegalStateException if there are none
+   */
+  public byte[] encodeOverview() {
+    requireSamples();
+    int[] present = ChannelList.of(channels, size);
+    try (Deflation deflation = new Deflation()) {
+      return Overview.encode(present, columns(places(present), present.length), deflation);
+    }
   }
 
   /** Forgets the samples and keeps the room. */
@@ -111,31 +123,37 @@ public final class SegmentBuilder {
   }
 
   /** Each sample's place in the list of channels. */
-  private int[] columns(int[] present) {
-    int[] places = new int[present[present.length - 1] + 1];
+  private int[] places(int[] present) {
+    int[] placeOf = new int[present[present.length - 1] + 1];
     for (int place = 0; place < present.length; place++) {
-      places[present[place]] = place;
+      placeOf[present[place]] = place;
     }
-    int[] columns = new int[size];
+    int[] places = new int[size];
     for (int i = 0; i < size; i++) {
-      columns[i] = places[channels[i]];
+      places[i] = placeOf[channels[i]];
     }
-    return columns;
+    return places;
   }
 
-  private double[][] split(int[] columns, int count) {
+  private Column[] columns(int[] places, int count) {
     int[] filled = new int[count];
-    for (int column : columns) {
-      filled[column]++;
+    for (int place : places) {
+      filled[place]++;
     }
-    double[][] split = new double[count][];
-    for (int column = 0; column < count; column++) {
-      split[column] = new double[filled[column]];
+    long[][] columnTimes = new long[count][];
+    double[][] columnValues = new double[count][];
+    for (int place = 0; place < count; place++) {
+      columnTimes[place] = new long[filled[place]];
+      columnValues[place] = new double[filled[place]];
     }
     Arrays.fill(filled, 0);
     for (int i = 0; i < size; i++) {
-      split[columns[i]][filled[columns[i]]++] = values[i];
+      int next = filled[places[i]]++;
+      columnTimes[places[i]][next] = times[i];
+      columnValues[places[i]][next] = values[i];
     }
-    return split;
+    Column[] columns = new Column[count];
+    Arrays.setAll(columns, place -> new Column(columnTimes[place], columnValues[place]));
+    return columns;
   }
 }

@@ -22,7 +22,7 @@ import java.util.zip.CRC32C;
  */
 final class SegmentFormat {
   /** The most samples of a segment; keeps what hostile bytes can ask for within bounds. */
-  static final int MOST_SAMPLES = 1 << 18;
+  static final int MOST_SAMPLES = 1 << 17;
 
   static final int MOST_CHANNELS = 1 << 16;
 

@@ -8,20 +8,26 @@ sealed interface ValueForm permits Dyadic, Decimal, Affine, Dictionary, PlainBit
   /** Integers for values that are known to have this form. */
   long[] integers(double[] values, int count);
 
-  /** Values for integers; what no value has may come out as infinite or not a number. */
-  double[] values(long[] integers) throws DamagedSegmentException;
+  /**
+   * Fills in the values of integers. Of integers that no value has, something infinite may come.
+   *
+   * @param values as many as integers
+   * @throws DamagedSegmentException where nothing can come of them
+   */
+  void values(long[] integers, double[] values) throws DamagedSegmentException;
 
   /** Writes everything but the integers, the form's number first. */
   void write(ByteWriter out, Deflation deflation);
 
-  /** Reads what {@link #write} wrote. */
-  static ValueForm read(ByteReader in, Inflation inflation) throws DamagedSegmentException {
+  /** Reads what {@link #write} wrote for so many values. */
+  static ValueForm read(ByteReader in, int count, Inflation inflation)
+      throws DamagedSegmentException {
     int number = in.octet();
     return switch (number) {
       case Dyadic.NUMBER -> Dyadic.read(in);
       case Decimal.NUMBER -> Decimal.read(in);
       case Affine.NUMBER -> Affine.read(in);
-      case Dictionary.NUMBER -> Dictionary.read(in, inflation);
+      case Dictionary.NUMBER -> Dictionary.read(in, count, inflation);
       case PlainBits.NUMBER -> new PlainBits();
       default -> throw new DamagedSegmentException("a form of values, 0 to 4", "" + number);
     };

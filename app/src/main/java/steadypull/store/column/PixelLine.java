@@ -1,0 +1,123 @@
+package steadypull.store.column;
+
+/**
+ * What to draw of one channel, for each column of pixels: nothing, or the first, last, least and
+ * greatest value in it. A line that goes from least to greatest in each column, and from the last
+ * value of one to the first of the next, is the line through every sample. Immutable.
+ */
+public final class PixelLine {
+  private final long[] firstMicros;
+  private final long[] lastMicros;
+  private final double[] firsts;
+  private final double[] lasts;
+  private final double[] leasts;
+  private final double[] greatests;
+  private final boolean[] filled;
+
+  PixelLine(int columns) {
+    this.firstMicros = new long[columns];
+    this.lastMicros = new long[columns];
+    this.firsts = new double[columns];
+    this.lasts = new double[columns];
+    this.leasts = new double[columns];
+    this.greatests = new double[columns];
+    this.filled = new boolean[columns];
+  }
+
+  /** How many columns of pixels there are. */
+  public int columns() {
+    return filled.length;
+  }
+
+  /** True if the channel has no sample there; the other figures mean nothing then. */
+  public boolean isEmpty(int column) {
+    return !filled[column];
+  }
+
+  /** The value that came first. */
+  public double first(int column) {
+    return firsts[column];
+  }
+
+  /** The value that came last. */
+  public double last(int column) {
+    return lasts[column];
+  }
+
+  /** The least value. */
+  public double least(int column) {
+    return leasts[column];
+  }
+
+  /** The greatest value. */
+  public double greatest(int column) {
+    return greatests[column];
+  }
+
+  /**
+   * When the first value came, microseconds since the start of the trip; where it was read from an
+   * overview up to 1/256 of a bucket early.
+   */
+  public long firstMicros(int column) {
+    return firstMicros[column];
+  }
+
+  /** When the last value came, as exact as {@link #firstMicros}. */
+  public long lastMicros(int column) {
+    return lastMicros[column];
+  }
+
+  /** True if the line has to be broken before a column: nothing came for longer than that. */
+  public boolean isGapBefore(int column, long longestSilenceMicros) {
+    if (!filled[column]) {
+      return false;
+    }
+    for (int before = column - 1; before >= 0; before--) {
+      if (filled[before]) {
+        return firstMicros[column] - lastMicros[before] > longestSilenceMicros;
+      }
+    }
+    return false;
+  }
+
+  void add(int column, long timeMicros, double value) {
+    addFirst(column, timeMicros, value);
+    addLast(column, timeMicros, value);
+  }
+
+  void addFirst(int column, long timeMicros, double value) {
+    if (!filled[column]) {
+      begin(column, timeMicros, value);
+    } else if (timeMicros < firstMicros[column]) {
+      firstMicros[column] = timeMicros;
+      firsts[column] = value;
+    }
+    widen(column, value, value);
+  }
+
+  void addLast(int column, long timeMicros, double value) {
+    if (!filled[column]) {
+      begin(column, timeMicros, value);
+    } else if (timeMicros >= lastMicros[column]) {
+      lastMicros[column] = timeMicros;
+      lasts[column] = value;
+    }
+    widen(column, value, value);
+  }
+
+  /** Widens a column that has a value. */
+  void widen(int column, double least, double greatest) {
+    leasts[column] = Math.min(leasts[column], least);
+    greatests[column] = Math.max(greatests[column], greatest);
+  }
+
+  private void begin(int column, long timeMicros, double value) {
+    filled[column] = true;
+    firstMicros[column] = timeMicros;
+    lastMicros[column] = timeMicros;
+    firsts[column] = value;
+    lasts[column] = value;
+    leasts[column] = value;
+    greatests[column] = value;
+  }
+}
