@@ -71,7 +71,7 @@ final class LeftBehind {
     }
     if (first >= 0) {
       rows.deleteFrom(handle, first);
-      rows.insert(handle, first, samples);
+      rows.insertLong(handle, first, samples);
     }
   }
 

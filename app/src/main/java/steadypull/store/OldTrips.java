@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.Query;
 import steadypull.store.column.SegmentBuilder;
 
 /**
@@ -59,13 +60,13 @@ final class OldTrips {
             sample -> {
               samples.add(sample.channel, sample.timeMicros, sample.value);
               if (samples.size() == TripWriter.LONG_SEGMENT) {
-                rows.insert(handle, firstSample[0], samples);
+                rows.insertLong(handle, firstSample[0], samples);
                 firstSample[0] += samples.size();
                 samples.clear();
               }
             });
     if (samples.size() > 0) {
-      rows.insert(handle, firstSample[0], samples);
+      rows.insertLong(handle, firstSample[0], samples);
     }
   }
 
@@ -99,8 +100,7 @@ final class OldTrips {
     }
   }
 
-  private static org.jdbi.v3.core.statement.Query ofTrip(
-      Handle handle, String statement, long tripKey) {
+  private static Query ofTrip(Handle handle, String statement, long tripKey) {
     return handle.createQuery(Sql.of("sqlite.migration." + statement)).bind("tripKey", tripKey);
   }
 

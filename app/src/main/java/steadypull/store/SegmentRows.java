@@ -2,6 +2,7 @@ package steadypull.store;
 
 import java.util.List;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.result.ResultIterable;
 import steadypull.store.column.DamagedSegmentException;
 import steadypull.store.column.Segment;
 import steadypull.store.column.SegmentBuilder;
@@ -45,6 +46,17 @@ final class SegmentRows {
         .execute();
   }
 
+  /** Adds a segment and its overview. */
+  void insertLong(Handle handle, long firstSample, SegmentBuilder samples) {
+    insert(handle, firstSample, samples);
+    handle
+        .createUpdate(Sql.of("insertOverview"))
+        .bind("tripKey", tripKey)
+        .bind("firstSample", firstSample)
+        .bind("buckets", samples.encodeOverview())
+        .execute();
+  }
+
   void deleteFrom(Handle handle, long firstSample) {
     handle
         .createUpdate(Sql.of("deleteSegmentsFrom"))
@@ -72,14 +84,25 @@ final class SegmentRows {
     }
   }
 
+  /** What a coarse drawing needs of a segment; made anew of one that has no overview beside it. */
+  byte[] overview(Handle handle, Place place) {
+    return query(handle, "selectOverview", place.firstSample)
+        .findOne()
+        .orElseGet(
+            () -> {
+              SegmentBuilder samples = new SegmentBuilder();
+              segment(handle, place).forEach(samples::add);
+              return samples.encodeOverview();
+            });
+  }
+
   private byte[] blob(Handle handle, String statement, long firstSample) {
     return query(handle, statement, firstSample)
         .findOne()
         .orElseThrow(() -> new DamagedTripException("expected a segment, found none"));
   }
 
-  private org.jdbi.v3.core.result.ResultIterable<byte[]> query(
-      Handle handle, String statement, long firstSample) {
+  private ResultIterable<byte[]> query(Handle handle, String statement, long firstSample) {
     return handle
         .createQuery(Sql.of(statement))
         .bind("tripKey", tripKey)

@@ -233,6 +233,26 @@ public final class TripLibrary implements AutoCloseable {
     }
   }
 
+  /**
+   * What to draw of a trip as it is now; close it. Channels are numbered as in the summary.
+   *
+   * @param tripId whole id
+   */
+  public TripDrawing draw(String tripId) throws LibraryException {
+    Handle handle = connection.handle();
+    try {
+      Optional<TripRow> row = TripRow.find(handle, tripId);
+      if (row.isPresent()) {
+        return new TripDrawing(connection, row.get(), handle);
+      }
+      handle.close();
+    } catch (JdbiException e) {
+      handle.close();
+      throw LibraryFault.of("draw trip " + tripId, connection.file(), e);
+    }
+    throw trips.unknown(tripId);
+  }
+
   /** How tables with that line of headers are read, or empty if nobody said so. */
   public Optional<String> mapping(String headerLine) throws LibraryException {
     return connection.ask(

@@ -91,7 +91,7 @@ final class TripWriter {
   private long writeSamples(Handle handle, boolean sealed) {
     if (sinceLong.size() >= LONG_SEGMENT || (sealed && sinceLong.size() > 0)) {
       rows.deleteFrom(handle, durable.firstOfLong);
-      rows.insert(handle, durable.firstOfLong, sinceLong);
+      rows.insertLong(handle, durable.firstOfLong, sinceLong);
       return samplesSeen;
     }
     if (sinceCommit.size() > 0) {

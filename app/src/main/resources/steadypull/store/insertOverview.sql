@@ -1,0 +1,1 @@
+insert into overview (trip_key, first_sample, buckets) values (:tripKey, :firstSample, :buckets)

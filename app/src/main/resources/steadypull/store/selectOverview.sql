@@ -1,0 +1,1 @@
+select buckets from overview where trip_key = :tripKey and first_sample = :firstSample
