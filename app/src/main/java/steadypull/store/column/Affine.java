@@ -84,9 +84,9 @@ record Affine(double scale, double offset) implements ValueForm {
   }
 
   @Override
-  public void write(ByteWriter out, Deflation deflation) {
-    out.octet(NUMBER);
-    out.littleEndian(Double.doubleToRawLongBits(scale), Long.BYTES);
-    out.littleEndian(Double.doubleToRawLongBits(offset), Long.BYTES);
+  public void write(SeriesWriter out) {
+    out.body().octet(NUMBER);
+    out.body().littleEndian(Double.doubleToRawLongBits(scale), Long.BYTES);
+    out.body().littleEndian(Double.doubleToRawLongBits(offset), Long.BYTES);
   }
 }

@@ -53,7 +53,7 @@ final class BucketMaker {
         begin(buckets, ++bucket, span, i);
       }
       double value = samples.value(i);
-      buckets.lastParts[bucket] = buckets.part(samples.timeMicros(i), bucket);
+      buckets.lastMicros[bucket] = samples.timeMicros(i);
       buckets.lasts[bucket] = value;
       buckets.leasts[bucket] = Math.min(buckets.leasts[bucket], value);
       buckets.greatests[bucket] = Math.max(buckets.greatests[bucket], value);
@@ -63,7 +63,7 @@ final class BucketMaker {
 
   private void begin(Buckets buckets, int bucket, long span, int sample) {
     buckets.spans[bucket] = span;
-    buckets.firstParts[bucket] = buckets.part(samples.timeMicros(sample), bucket);
+    buckets.firstMicros[bucket] = samples.timeMicros(sample);
     buckets.firsts[bucket] = samples.value(sample);
     buckets.leasts[bucket] = samples.value(sample);
     buckets.greatests[bucket] = samples.value(sample);

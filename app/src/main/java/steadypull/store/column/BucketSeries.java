@@ -7,8 +7,7 @@ package steadypull.store.column;
  * width     1 octet    the exponent of two of the width in seconds, plus 6
  * size      unsigned   how many buckets, at least one
  * spans     series     their numbers
- * began     series     the part in which the first value came
- * lasted    series     from there to the part of the last one
+ * times                see {@link BucketTimes}
  * form                 of the values as integers, see {@link ValueForm}
  * steps     series     first less last of the bucket before; of the first bucket: first
  * changes   series     last less first
@@ -19,24 +18,19 @@ package steadypull.store.column;
 final class BucketSeries {
   private BucketSeries() {}
 
-  static void write(ByteWriter out, Buckets buckets, Deflation deflation) {
+  static void write(SeriesWriter out, Buckets buckets) {
     int size = buckets.size();
-    long[] lasted = new long[size];
-    for (int i = 0; i < size; i++) {
-      lasted[i] = buckets.lastParts[i] - buckets.firstParts[i];
-    }
-    out.octet(buckets.exponent - Buckets.LEAST_EXPONENT);
-    out.unsigned(size);
-    IntegerSeries.write(out, buckets.spans, size, deflation);
-    IntegerSeries.write(out, buckets.firstParts, size, deflation);
-    IntegerSeries.write(out, lasted, size, deflation);
-    writeValues(out, buckets, deflation);
+    out.body().octet(buckets.exponent - Buckets.LEAST_EXPONENT);
+    out.body().unsigned(size);
+    out.series(buckets.spans, size);
+    BucketTimes.write(out, buckets);
+    writeValues(out, buckets);
   }
 
-  private static void writeValues(ByteWriter out, Buckets buckets, Deflation deflation) {
+  private static void writeValues(SeriesWriter out, Buckets buckets) {
     int size = buckets.size();
-    ValueForm form = FormSearch.of(all(buckets), 4 * size, deflation);
-    form.write(out, deflation);
+    ValueForm form = FormSearch.of(all(buckets), 4 * size, out);
+    form.write(out);
     long[] firsts = form.integers(buckets.firsts, size);
     long[] lasts = form.integers(buckets.lasts, size);
     long[] depths = form.integers(buckets.leasts, size);
@@ -51,10 +45,10 @@ final class BucketSeries {
       depths[i] = Math.min(firsts[i], lasts[i]) - depths[i];
       heights[i] -= Math.max(firsts[i], lasts[i]);
     }
-    IntegerSeries.write(out, steps, size, deflation);
-    IntegerSeries.write(out, changes, size, deflation);
-    IntegerSeries.write(out, depths, size, deflation);
-    IntegerSeries.write(out, heights, size, deflation);
+    out.series(steps, size);
+    out.series(changes, size);
+    out.series(depths, size);
+    out.series(heights, size);
   }
 
   private static double[] all(Buckets buckets) {
@@ -68,35 +62,28 @@ final class BucketSeries {
   }
 
   /** Reads at most so many buckets. */
-  static Buckets read(ByteReader in, int most, Inflation inflation) throws DamagedSegmentException {
+  static Buckets read(SeriesReader in, int most) throws DamagedSegmentException {
     int exponent =
         Buckets.LEAST_EXPONENT
-            + in.count(Buckets.GREATEST_EXPONENT - Buckets.LEAST_EXPONENT, "as an exponent");
-    int size = in.count(most, "buckets");
+            + in.body().count(Buckets.GREATEST_EXPONENT - Buckets.LEAST_EXPONENT, "as an exponent");
+    int size = in.body().count(most, "buckets");
     if (size == 0) {
       throw new DamagedSegmentException("buckets", "none");
     }
     Buckets buckets = new Buckets(exponent, size);
-    IntegerSeries.read(in, buckets.spans, inflation);
-    IntegerSeries.read(in, buckets.firstParts, inflation);
-    IntegerSeries.read(in, buckets.lastParts, inflation);
-    for (int i = 0; i < size; i++) {
-      buckets.lastParts[i] += buckets.firstParts[i];
-    }
-    requireParts(buckets.firstParts);
-    requireParts(buckets.lastParts);
-    readValues(in, buckets, inflation);
+    in.fill(buckets.spans);
+    BucketTimes.read(in, buckets);
+    readValues(in, buckets);
     return buckets;
   }
 
-  private static void readValues(ByteReader in, Buckets buckets, Inflation inflation)
-      throws DamagedSegmentException {
+  private static void readValues(SeriesReader in, Buckets buckets) throws DamagedSegmentException {
     int size = buckets.size();
-    ValueForm form = ValueForm.read(in, 4 * size, inflation);
-    long[] steps = IntegerSeries.read(in, new long[size], inflation);
-    long[] changes = IntegerSeries.read(in, new long[size], inflation);
-    long[] depths = IntegerSeries.read(in, new long[size], inflation);
-    long[] heights = IntegerSeries.read(in, new long[size], inflation);
+    ValueForm form = ValueForm.read(in, 4 * size);
+    long[] steps = in.series(size);
+    long[] changes = in.series(size);
+    long[] depths = in.series(size);
+    long[] heights = in.series(size);
     long before = 0;
     for (int i = 0; i < size; i++) {
       steps[i] += before;
@@ -113,13 +100,5 @@ final class BucketSeries {
     ValueSeries.requireFinite(buckets.lasts);
     ValueSeries.requireFinite(buckets.leasts);
     ValueSeries.requireFinite(buckets.greatests);
-  }
-
-  private static void requireParts(long[] parts) throws DamagedSegmentException {
-    for (long part : parts) {
-      if (part < 0 || part >= Buckets.PARTS) {
-        throw new DamagedSegmentException("parts of a span, 0 to 255", "part " + part);
-      }
-    }
   }
 }

@@ -12,9 +12,6 @@ final class Buckets {
 
   static final int GREATEST_EXPONENT = 40;
 
-  /** Into so many parts a span is divided to tell when its first and last value came. */
-  static final int PARTS = 256;
-
   private static final long NARROWEST_MICROS = 15_625;
 
   /** A span is 2^exponent seconds wide. */
@@ -23,10 +20,10 @@ final class Buckets {
   /** Number of each span: its start divided by the width. */
   final long[] spans;
 
-  /** The part of its span in which the first value came. */
-  final long[] firstParts;
+  /** When the first value of each came, microseconds. */
+  final long[] firstMicros;
 
-  final long[] lastParts;
+  final long[] lastMicros;
   final double[] firsts;
   final double[] lasts;
   final double[] leasts;
@@ -35,8 +32,8 @@ final class Buckets {
   Buckets(int exponent, int size) {
     this.exponent = exponent;
     this.spans = new long[size];
-    this.firstParts = new long[size];
-    this.lastParts = new long[size];
+    this.firstMicros = new long[size];
+    this.lastMicros = new long[size];
     this.firsts = new double[size];
     this.lasts = new double[size];
     this.leasts = new double[size];
@@ -50,35 +47,16 @@ final class Buckets {
     return Math.floorDiv(timeMicros, NARROWEST_MICROS);
   }
 
-  static long widthMicros(int exponent) {
-    return NARROWEST_MICROS << (exponent - LEAST_EXPONENT);
-  }
-
   int size() {
     return spans.length;
   }
 
   long widthMicros() {
-    return widthMicros(exponent);
+    return NARROWEST_MICROS << (exponent - LEAST_EXPONENT);
   }
 
   long startMicros(int bucket) {
     return spans[bucket] * widthMicros();
-  }
-
-  /** When the first value came, up to a part of the width early. */
-  long firstMicros(int bucket) {
-    return startMicros(bucket) + firstParts[bucket] * (widthMicros() / PARTS);
-  }
-
-  /** When the last value came, up to a part of the width early. */
-  long lastMicros(int bucket) {
-    return startMicros(bucket) + lastParts[bucket] * (widthMicros() / PARTS);
-  }
-
-  int part(long timeMicros, int bucket) {
-    long parts = (timeMicros - startMicros(bucket)) / Math.max(1, widthMicros() / PARTS);
-    return Math.clamp(parts, 0, PARTS - 1);
   }
 
   /** About the room they take in memory. */

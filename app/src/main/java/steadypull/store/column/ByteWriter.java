@@ -54,6 +54,10 @@ final class ByteWriter {
     }
   }
 
+  void clear() {
+    size = 0;
+  }
+
   byte[] array() {
     return bytes;
   }

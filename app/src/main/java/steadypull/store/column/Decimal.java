@@ -61,8 +61,8 @@ record Decimal(int places) implements ValueForm {
   }
 
   @Override
-  public void write(ByteWriter out, Deflation deflation) {
-    out.octet(NUMBER);
-    out.unsigned(places);
+  public void write(SeriesWriter out) {
+    out.body().octet(NUMBER);
+    out.body().unsigned(places);
   }
 }

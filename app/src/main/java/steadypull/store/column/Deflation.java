@@ -2,12 +2,9 @@ package steadypull.store.column;
 
 import java.util.zip.Deflater;
 
-/**
- * Writes blocks of octets, deflated (RFC 1951) where that is shorter: length, length as it lies
- * there (0: not deflated), octets.
- */
+/** Writes blocks, deflated where that is shorter; {@link SeriesWriter} has the layout. */
 final class Deflation implements AutoCloseable {
-  private static final int LEVEL = 9;
+  private static final int LEVEL = 6;
 
   private final Deflater deflater = new Deflater(LEVEL, true);
   private byte[] room = new byte[4096];
@@ -15,7 +12,7 @@ final class Deflation implements AutoCloseable {
   void write(ByteWriter out, byte[] octets, int length) {
     int deflated = deflate(octets, length);
     out.unsigned(length);
-    out.unsigned(deflated);
+    out.unsigned(deflated == 0 ? length : deflated);
     if (deflated == 0) {
       out.octets(octets, length);
     } else {

@@ -20,13 +20,12 @@ final class Dictionary implements ValueForm {
     return new Dictionary(Arrays.stream(ordered).sorted().distinct().toArray());
   }
 
-  static Dictionary read(ByteReader in, int most, Inflation inflation)
-      throws DamagedSegmentException {
-    int count = in.count(most, "distinct values");
+  static Dictionary read(SeriesReader in, int most) throws DamagedSegmentException {
+    int count = in.body().count(most, "distinct values");
     if (count == 0) {
       throw new DamagedSegmentException("distinct values", "none");
     }
-    return new Dictionary(IntegerSeries.read(in, count, inflation));
+    return new Dictionary(in.series(count));
   }
 
   int size() {
@@ -55,9 +54,9 @@ final class Dictionary implements ValueForm {
   }
 
   @Override
-  public void write(ByteWriter out, Deflation deflation) {
-    out.octet(NUMBER);
-    out.unsigned(ordered.length);
-    IntegerSeries.write(out, ordered, ordered.length, deflation);
+  public void write(SeriesWriter out) {
+    out.body().octet(NUMBER);
+    out.body().unsigned(ordered.length);
+    out.series(ordered, ordered.length);
   }
 }

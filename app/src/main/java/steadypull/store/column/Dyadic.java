@@ -67,8 +67,8 @@ record Dyadic(int shift) implements ValueForm {
   }
 
   @Override
-  public void write(ByteWriter out, Deflation deflation) {
-    out.octet(NUMBER);
-    out.unsigned(shift);
+  public void write(SeriesWriter out) {
+    out.body().octet(NUMBER);
+    out.body().unsigned(shift);
   }
 }

@@ -6,9 +6,13 @@ import java.util.Optional;
 final class FormSearch {
   private FormSearch() {}
 
-  /** The form that the values have by their making, else the shorter of those that hold any. */
-  static ValueForm of(double[] values, int count, Deflation deflation) {
-    return natural(values, count).orElseGet(() -> shorter(values, count, deflation));
+  /**
+   * The form that the values have by their making, else the shorter of those that hold any.
+   *
+   * @param out where it will be written; not written to
+   */
+  static ValueForm of(double[] values, int count, SeriesWriter out) {
+    return natural(values, count).orElseGet(() -> shorter(values, count, out));
   }
 
   private static Optional<ValueForm> natural(double[] values, int count) {
@@ -18,18 +22,18 @@ final class FormSearch {
         .or(() -> Affine.of(values, count));
   }
 
-  private static ValueForm shorter(double[] values, int count, Deflation deflation) {
+  private static ValueForm shorter(double[] values, int count, SeriesWriter out) {
     ValueForm plain = new PlainBits();
     ValueForm counted = Dictionary.of(values, count);
-    return length(counted, values, count, deflation) < length(plain, values, count, deflation)
+    return length(counted, values, count, out) < length(plain, values, count, out)
         ? counted
         : plain;
   }
 
-  private static int length(ValueForm form, double[] values, int count, Deflation deflation) {
-    ByteWriter out = new ByteWriter();
-    form.write(out, deflation);
-    IntegerSeries.write(out, form.integers(values, count), count, deflation);
-    return out.size();
+  private static int length(ValueForm form, double[] values, int count, SeriesWriter out) {
+    SeriesWriter attempt = out.attempt();
+    form.write(attempt);
+    attempt.series(form.integers(values, count), count);
+    return attempt.size();
   }
 }

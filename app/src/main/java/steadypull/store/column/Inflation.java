@@ -1,6 +1,5 @@
 package steadypull.store.column;
 
-import java.util.Arrays;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 
@@ -9,21 +8,24 @@ final class Inflation implements AutoCloseable {
   /** No deflated octet stands for more (zlib, "Maximum Compression Factor": 1032 to 1). */
   private static final int MOST_GROWTH = 1032;
 
+  /** No block is longer: every number of the fullest segment with its escape. */
+  private static final int MOST_OCTETS = SegmentFormat.MOST_SAMPLES * Symbols.MOST_OCTETS;
+
   private final Inflater inflater = new Inflater(true);
 
-  byte[] read(ByteReader in, int most) throws DamagedSegmentException {
-    int length = in.count(most, "bytes in a block");
+  ByteReader read(ByteReader in) throws DamagedSegmentException {
+    int length = in.count(MOST_OCTETS, "bytes in a block");
     int deflated = in.count(in.remaining(), "bytes in a deflated block");
-    if (deflated == 0) {
-      int from = in.skip(length);
-      return Arrays.copyOfRange(in.array(), from, from + length);
+    int from = in.skip(deflated);
+    if (deflated == length) {
+      return new ByteReader(in.array(), from, from + length);
     }
     if (length > (long) deflated * MOST_GROWTH) {
       throw new DamagedSegmentException("a length that deflating can reach", length + " bytes");
     }
     byte[] octets = new byte[length];
-    inflate(in.array(), in.skip(deflated), deflated, octets);
-    return octets;
+    inflate(in.array(), from, deflated, octets);
+    return new ByteReader(octets, 0, length);
   }
 
   private void inflate(byte[] source, int from, int length, byte[] target)

@@ -6,7 +6,7 @@ import java.util.Arrays;
  * What drawing needs of a segment: the buckets of each channel. Immutable.
  *
  * <pre>
- * body      channels as in a segment, then of each in their order {@link BucketSeries}
+ * body      channels and pool as in a segment, then of each channel {@link BucketSeries}
  * </pre>
  */
 public final class Overview {
@@ -27,22 +27,25 @@ public final class Overview {
     ByteReader in = SegmentFormat.open(SegmentFormat.OVERVIEW, bytes);
     int[] channels = ChannelList.read(in);
     Buckets[] buckets = new Buckets[channels.length];
-    try (Inflation inflation = new Inflation()) {
+    try (SeriesReader series = new SeriesReader(in)) {
       int most = SegmentFormat.MOST_SAMPLES;
       for (int i = 0; i < buckets.length; i++) {
-        buckets[i] = BucketSeries.read(in, most, inflation);
+        buckets[i] = BucketSeries.read(series, most);
         most -= buckets[i].size();
       }
+      series.requireEnd();
     }
-    in.requireEnd();
     return new Overview(channels, buckets);
   }
 
-  static byte[] encode(int[] channels, Column[] columns, Deflation deflation) {
+  static byte[] encode(int[] channels, Column[] columns) {
     ByteWriter out = SegmentFormat.begin(SegmentFormat.OVERVIEW);
     ChannelList.write(out, channels);
-    for (Column column : columns) {
-      BucketSeries.write(out, BucketMaker.of(column.byTime()), deflation);
+    try (SeriesWriter series = new SeriesWriter()) {
+      for (Column column : columns) {
+        BucketSeries.write(series, BucketMaker.of(column.byTime()));
+      }
+      series.finish(out);
     }
     return SegmentFormat.finish(out);
   }

@@ -1,7 +1,5 @@
 package steadypull.store.column;
 
-import java.util.List;
-
 /**
  * How a series of integers is packed.
  *
@@ -17,11 +15,6 @@ record Packing(int order, int lowBits) {
           "differences of order 0 to 2 and up to 63 low bits", order + " and " + lowBits);
     }
     return new Packing(order, lowBits);
-  }
-
-  /** What suits series that repeat themselves, which no count of symbols tells. */
-  static List<Packing> repetitive() {
-    return List.of(new Packing(0, 0), new Packing(1, 0));
   }
 
   /** What an estimate, by the entropy of the symbols, takes for the shortest. */
@@ -61,7 +54,8 @@ record Packing(int order, int lowBits) {
     return packed;
   }
 
-  void unpack(long[] packed, int count, long base, long step) {
+  void unpack(long[] packed, long base, long step) {
+    int count = packed.length;
     for (int i = 0; i < count && order > 0; i++) {
       packed[i] = ZigZag.undo(packed[i]);
     }

@@ -56,7 +56,7 @@ public final class PixelLine {
 
   /**
    * When the first value came, microseconds since the start of the trip; where it was read from an
-   * overview up to 1/256 of a bucket early.
+   * overview up to a sixteenth of a bucket early, but exact beside a silence of more than 4 s.
    */
   public long firstMicros(int column) {
     return firstMicros[column];

@@ -21,7 +21,7 @@ record PlainBits() implements ValueForm {
   }
 
   @Override
-  public void write(ByteWriter out, Deflation deflation) {
-    out.octet(NUMBER);
+  public void write(SeriesWriter out) {
+    out.body().octet(NUMBER);
   }
 }

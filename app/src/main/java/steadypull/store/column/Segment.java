@@ -29,14 +29,14 @@ public final class Segment {
   public static Segment decode(byte[] bytes) throws DamagedSegmentException {
     ByteReader in = SegmentFormat.open(SegmentFormat.SEGMENT, bytes);
     int[] channels = ChannelList.read(in);
-    try (Inflation inflation = new Inflation()) {
-      Timeline timeline = Timeline.read(in, channels.length, inflation);
+    try (SeriesReader series = new SeriesReader(in)) {
+      Timeline timeline = Timeline.read(series, channels.length);
       int[] counts = timeline.counts(channels.length);
       double[][] values = new double[channels.length][];
       for (int column = 0; column < values.length; column++) {
-        values[column] = ValueSeries.read(in, counts[column], inflation);
+        values[column] = ValueSeries.read(series, counts[column]);
       }
-      in.requireEnd();
+      series.requireEnd();
       return new Segment(channels, timeline, values);
     }
   }

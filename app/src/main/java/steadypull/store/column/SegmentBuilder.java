@@ -87,11 +87,12 @@ public final class SegmentBuilder {
     int[] present = ChannelList.of(channels, size);
     int[] places = places(present);
     ChannelList.write(out, present);
-    try (Deflation deflation = new Deflation()) {
-      Timeline.of(times, places, size).write(out, deflation);
+    try (SeriesWriter series = new SeriesWriter()) {
+      Timeline.of(times, places, size).write(series);
       for (Column column : columns(places, present.length)) {
-        ValueSeries.write(out, column.values(), column.size(), deflation);
+        ValueSeries.write(series, column.values(), column.size());
       }
+      series.finish(out);
     }
     return SegmentFormat.finish(out);
   }
@@ -104,9 +105,7 @@ public final class SegmentBuilder {
   public byte[] encodeOverview() {
     requireSamples();
     int[] present = ChannelList.of(channels, size);
-    try (Deflation deflation = new Deflation()) {
-      return Overview.encode(present, columns(places(present), present.length), deflation);
-    }
+    return Overview.encode(present, columns(places(present), present.length));
   }
 
   /** Forgets the samples and keeps the room. */

@@ -13,12 +13,13 @@ import java.util.zip.CRC32C;
  *
  * body of a segment
  * channels  unsigned   how many, then each: unsigned, how far after the one before, the first after -1
+ * pool      block      see {@link SeriesWriter}
  * timeline             see {@link Timeline}
  * columns              each channel's values in the order of the channels, see {@link ValueSeries};
  *                      the timeline says how many
  * </pre>
  *
- * Numbers: {@link ByteWriter}. Series of integers: {@link IntegerSeries}.
+ * Numbers: {@link ByteWriter}. Series of integers: {@link SeriesWriter}.
  */
 final class SegmentFormat {
   /** The most samples of a segment; keeps what hostile bytes can ask for within bounds. */

@@ -25,29 +25,10 @@ final class Symbols {
     }
   }
 
-  static void read(ByteReader in, long[] highs, int count) throws DamagedSegmentException {
-    if (in.remaining() == count) {
-      readPlain(in, highs, count);
-      return;
-    }
-    for (int i = 0; i < count; i++) {
+  static void read(ByteReader in, long[] highs) throws DamagedSegmentException {
+    for (int i = 0; i < highs.length; i++) {
       int octet = in.octet();
       highs[i] = octet < ESCAPE ? octet : ESCAPE + in.unsigned();
-    }
-    in.requireEnd();
-  }
-
-  /** As many octets as numbers: there can be no escape among them. */
-  private static void readPlain(ByteReader in, long[] highs, int count)
-      throws DamagedSegmentException {
-    int from = in.skip(count);
-    byte[] octets = in.array();
-    for (int i = 0; i < count; i++) {
-      int octet = octets[from + i] & 0xFF;
-      if (octet == ESCAPE) {
-        throw new DamagedSegmentException("a number after its mark", "the end");
-      }
-      highs[i] = octet;
     }
   }
 }

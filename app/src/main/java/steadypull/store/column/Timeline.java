@@ -16,7 +16,7 @@ import java.util.Map;
  * shapes    unsigned   how many, then a block: for each the number of its columns, and those
  *                      (all unsigned)
  * which     series     the shape of each arrival, {@link IntegerSeries}
- * times     series     of the arrivals, microseconds
+ * times                see {@link ArrivalTimes}
  * </pre>
  */
 final class Timeline {
@@ -113,9 +113,9 @@ final class Timeline {
     return found;
   }
 
-  void write(ByteWriter out, Deflation deflation) {
-    out.unsigned(times.length);
-    out.unsigned(shapes.length);
+  void write(SeriesWriter out) {
+    out.body().unsigned(times.length);
+    out.body().unsigned(shapes.length);
     ByteWriter lists = new ByteWriter();
     for (int[] shape : shapes) {
       lists.unsigned(shape.length);
@@ -123,25 +123,22 @@ final class Timeline {
         lists.unsigned(column);
       }
     }
-    deflation.write(out, lists.array(), lists.size());
-    long[] which = Arrays.stream(shapeOf).asLongStream().toArray();
-    IntegerSeries.write(out, which, which.length, deflation);
-    IntegerSeries.write(out, times, times.length, deflation);
+    out.block(lists);
+    out.repeating(Arrays.stream(shapeOf).asLongStream().toArray(), shapeOf.length);
+    ArrivalTimes.write(out, times, shapeOf);
   }
 
-  static Timeline read(ByteReader in, int columns, Inflation inflation)
-      throws DamagedSegmentException {
-    int arrivals = atLeastOne(in.count(SegmentFormat.MOST_SAMPLES, "arrivals"), "arrivals");
-    int[][] shapes = readShapes(in, columns, inflation);
-    int[] shapeOf = which(IntegerSeries.read(in, arrivals, inflation), shapes.length);
-    return new Timeline(IntegerSeries.read(in, arrivals, inflation), shapeOf, shapes);
+  static Timeline read(SeriesReader in, int columns) throws DamagedSegmentException {
+    int arrivals = in.body().count(SegmentFormat.MOST_SAMPLES, "arrivals");
+    atLeastOne(arrivals, "arrivals");
+    int[][] shapes = readShapes(in, columns);
+    int[] shapeOf = which(in.series(arrivals), shapes.length);
+    return new Timeline(ArrivalTimes.read(in, shapeOf), shapeOf, shapes);
   }
 
-  private static int[][] readShapes(ByteReader in, int columns, Inflation inflation)
-      throws DamagedSegmentException {
-    int count = in.count(SegmentFormat.MOST_SAMPLES, "shapes");
-    byte[] block = inflation.read(in, 4 * SegmentFormat.MOST_SAMPLES);
-    ByteReader lists = new ByteReader(block, 0, block.length);
+  private static int[][] readShapes(SeriesReader in, int columns) throws DamagedSegmentException {
+    int count = in.body().count(SegmentFormat.MOST_SAMPLES, "shapes");
+    ByteReader lists = in.block();
     List<int[]> shapes = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       int columnsOfShape = lists.count(lists.remaining(), "columns of a shape");

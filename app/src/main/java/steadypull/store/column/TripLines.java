@@ -90,11 +90,11 @@ public final class TripLines {
 
   /** A bucket lies on two columns at most; where its extremes lie is not known, if so. */
   private static void drawBucket(Buckets buckets, int i, PixelWindow window, PixelLine line) {
-    int first = window.column(buckets.firstMicros(i));
-    int last = window.column(buckets.lastMicros(i));
+    int first = window.column(buckets.firstMicros[i]);
+    int last = window.column(buckets.lastMicros[i]);
     int middle = window.column(buckets.startMicros(i) + buckets.widthMicros() / 2);
-    line.addFirst(first, buckets.firstMicros(i), buckets.firsts[i]);
-    line.addLast(last, buckets.lastMicros(i), buckets.lasts[i]);
+    line.addFirst(first, buckets.firstMicros[i], buckets.firsts[i]);
+    line.addLast(last, buckets.lastMicros[i], buckets.lasts[i]);
     line.widen(Math.clamp(middle, first, last), buckets.leasts[i], buckets.greatests[i]);
   }
 

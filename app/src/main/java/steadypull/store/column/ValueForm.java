@@ -17,17 +17,16 @@ sealed interface ValueForm permits Dyadic, Decimal, Affine, Dictionary, PlainBit
   void values(long[] integers, double[] values) throws DamagedSegmentException;
 
   /** Writes everything but the integers, the form's number first. */
-  void write(ByteWriter out, Deflation deflation);
+  void write(SeriesWriter out);
 
   /** Reads what {@link #write} wrote for so many values. */
-  static ValueForm read(ByteReader in, int count, Inflation inflation)
-      throws DamagedSegmentException {
-    int number = in.octet();
+  static ValueForm read(SeriesReader in, int count) throws DamagedSegmentException {
+    int number = in.body().octet();
     return switch (number) {
-      case Dyadic.NUMBER -> Dyadic.read(in);
-      case Decimal.NUMBER -> Decimal.read(in);
-      case Affine.NUMBER -> Affine.read(in);
-      case Dictionary.NUMBER -> Dictionary.read(in, count, inflation);
+      case Dyadic.NUMBER -> Dyadic.read(in.body());
+      case Decimal.NUMBER -> Decimal.read(in.body());
+      case Affine.NUMBER -> Affine.read(in.body());
+      case Dictionary.NUMBER -> Dictionary.read(in, count);
       case PlainBits.NUMBER -> new PlainBits();
       default -> throw new DamagedSegmentException("a form of values, 0 to 4", "" + number);
     };

@@ -4,17 +4,16 @@ package steadypull.store.column;
 final class ValueSeries {
   private ValueSeries() {}
 
-  static void write(ByteWriter out, double[] values, int count, Deflation deflation) {
-    ValueForm form = FormSearch.of(values, count, deflation);
-    form.write(out, deflation);
-    IntegerSeries.write(out, form.integers(values, count), count, deflation);
+  static void write(SeriesWriter out, double[] values, int count) {
+    ValueForm form = FormSearch.of(values, count, out);
+    form.write(out);
+    out.series(form.integers(values, count), count);
   }
 
-  static double[] read(ByteReader in, int count, Inflation inflation)
-      throws DamagedSegmentException {
-    ValueForm form = ValueForm.read(in, count, inflation);
+  static double[] read(SeriesReader in, int count) throws DamagedSegmentException {
+    ValueForm form = ValueForm.read(in, count);
     double[] values = new double[count];
-    form.values(IntegerSeries.read(in, count, inflation), values);
+    form.values(in.series(count), values);
     requireFinite(values);
     return values;
   }
