@@ -9,6 +9,14 @@ final class Deflation implements AutoCloseable {
   private final Deflater deflater = new Deflater(LEVEL, true);
   private byte[] room = new byte[4096];
 
+  Deflation() {
+    // For data that are noise with a pattern: short matches, which cost more than they save, are
+    // left out (zlib manual, deflateInit2, Z_FILTERED).
+    deflater.setStrategy(Deflater.FILTERED);
+    // The first call takes up the strategy and may end early; let it be one without data.
+    deflater.deflate(room, 0, 0);
+  }
+
   void write(ByteWriter out, byte[] octets, int length) {
     int deflated = deflate(octets, length);
     out.unsigned(length);

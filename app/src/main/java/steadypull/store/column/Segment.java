@@ -6,16 +6,16 @@ import java.util.Arrays;
 public final class Segment {
   private final int[] channels;
   private final Timeline timeline;
-  private final double[][] values;
+  private final Column[] columns;
   private final int size;
   private final long firstMicros;
   private final long lastMicros;
 
-  private Segment(int[] channels, Timeline timeline, double[][] values) {
+  private Segment(int[] channels, Timeline timeline, Column[] columns) {
     this.channels = channels;
     this.timeline = timeline;
-    this.values = values;
-    this.size = Arrays.stream(values).mapToInt(column -> column.length).sum();
+    this.columns = columns;
+    this.size = Arrays.stream(columns).mapToInt(Column::size).sum();
     this.firstMicros = timeline.firstMicros();
     this.lastMicros = timeline.lastMicros();
   }
@@ -32,12 +32,13 @@ public final class Segment {
     try (SeriesReader series = new SeriesReader(in)) {
       Timeline timeline = Timeline.read(series, channels.length);
       int[] counts = timeline.counts(channels.length);
-      double[][] values = new double[channels.length][];
-      for (int column = 0; column < values.length; column++) {
-        values[column] = ValueSeries.read(series, counts[column]);
+      long[][] times = timeline.columnTimes(counts);
+      Column[] columns = new Column[channels.length];
+      for (int column = 0; column < columns.length; column++) {
+        columns[column] = new Column(times[column], ValueSeries.read(series, counts[column]));
       }
       series.requireEnd();
-      return new Segment(channels, timeline, values);
+      return new Segment(channels, timeline, columns);
     }
   }
 
@@ -67,21 +68,19 @@ public final class Segment {
     for (int arrival = 0; arrival < timeline.arrivals(); arrival++) {
       long timeMicros = timeline.timeMicros(arrival);
       for (int column : timeline.shape(arrival)) {
-        sink.sample(channels[column], timeMicros, values[column][told[column]++]);
+        sink.sample(channels[column], timeMicros, columns[column].value(told[column]++));
       }
     }
   }
 
   /** The samples of one channel; empty if it does not occur. */
   public Column column(int channel) {
-    int column = Arrays.binarySearch(channels, channel);
-    return column < 0
-        ? new Column(new long[0], new double[0])
-        : new Column(timeline.times(column, values[column].length), values[column]);
+    int place = Arrays.binarySearch(channels, channel);
+    return place < 0 ? new Column(new long[0], new double[0]) : columns[place];
   }
 
   /** About the room it takes in memory. */
   int octets() {
-    return Double.BYTES * size + (Long.BYTES + Integer.BYTES) * timeline.arrivals();
+    return (Long.BYTES + Double.BYTES) * size + (Long.BYTES + Integer.BYTES) * timeline.arrivals();
   }
 }

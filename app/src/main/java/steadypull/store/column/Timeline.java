@@ -99,15 +99,14 @@ final class Timeline {
     return counts;
   }
 
-  /** The times of a column's samples. */
-  long[] times(int column, int count) {
-    long[] found = new long[count];
-    int next = 0;
+  /** The times of each column's samples. */
+  long[][] columnTimes(int[] counts) {
+    long[][] found = new long[counts.length][];
+    Arrays.setAll(found, column -> new long[counts[column]]);
+    int[] filled = new int[counts.length];
     for (int arrival = 0; arrival < times.length; arrival++) {
-      for (int present : shape(arrival)) {
-        if (present == column) {
-          found[next++] = times[arrival];
-        }
+      for (int column : shape(arrival)) {
+        found[column][filled[column]++] = times[arrival];
       }
     }
     return found;
