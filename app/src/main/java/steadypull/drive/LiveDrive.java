@@ -4,22 +4,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
-import java.util.Queue;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
-import steadypull.adapter.LinkState;
-import steadypull.adapter.ReaderListener;
-import steadypull.adapter.Reading;
 import steadypull.adapter.VehicleReader;
 import steadypull.adapter.capture.Capture;
-import steadypull.adapter.diagnostic.ControlUnitIdentity;
-import steadypull.adapter.diagnostic.FreezeFrame;
-import steadypull.adapter.diagnostic.TroubleCodeReport;
 import steadypull.channel.UnitSystem;
 import steadypull.store.TripEvent;
 
@@ -29,19 +17,12 @@ import steadypull.store.TripEvent;
  * fails on either thread ends the drive with its trip sealed.
  */
 final class LiveDrive implements RunningDrive {
-  private static final int MOST_WAITING = 2048;
   private static final Duration PORT_PATIENCE = Duration.ofSeconds(5);
 
   /** A little more than the reader takes for the last trouble codes. */
   private static final Duration LAST_PATIENCE = Duration.ofSeconds(2);
 
-  private final BlockingQueue<Arrival> arrivals = new LinkedBlockingQueue<>();
-
-  /** What a person did goes before readings that wait: nobody presses "Got it" for later. */
-  private final Queue<Arrival> calls = new ConcurrentLinkedQueue<>();
-
-  private boolean isReleased;
-  private final Semaphore room = new Semaphore(MOST_WAITING);
+  private final ArrivalQueue arrivals = new ArrivalQueue();
   private final CompletableFuture<DriveOutcome> outcome = new CompletableFuture<>();
   private final VehicleReader reader;
   private final Optional<ReceiverThread> receiver;
@@ -50,6 +31,7 @@ final class LiveDrive implements RunningDrive {
   private final DriveLog log;
   private final Thread portThread;
   private final Thread pipelineThread;
+  private boolean isReleased;
 
   /** Prepares a drive; nothing is opened before {@link #start}. */
   LiveDrive(
@@ -57,7 +39,7 @@ final class LiveDrive implements RunningDrive {
     long startNanos = route.source().clock().nanoTime();
     Instant start = wall.instant();
     log = new DriveLog(route, keeping, new TripClock(start, startNanos), observer);
-    reader = new VehicleReader(route.source(), route.readerSettings(), new Intake());
+    reader = new VehicleReader(route.source(), route.readerSettings(), new PortIntake(arrivals));
     capture = route.capture();
     this.observer = observer;
     receiver =
@@ -65,7 +47,8 @@ final class LiveDrive implements RunningDrive {
             .receiver()
             .map(
                 source ->
-                    new ReceiverThread(source, route.source().clock(), this::putWhenThereIsRoom));
+                    new ReceiverThread(
+                        source, route.source().clock(), arrivals::putWhenThereIsRoom));
     portThread = Thread.ofPlatform().name("port").unstarted(this::readPort);
     pipelineThread = Thread.ofPlatform().name("pipeline").unstarted(this::runPipeline);
   }
@@ -83,32 +66,32 @@ final class LiveDrive implements RunningDrive {
 
   @Override
   public void mark() {
-    call(new Arrival.Answered(TripEvent.Kind.MARK));
+    arrivals.call(new Arrival.Answered(TripEvent.Kind.MARK));
   }
 
   @Override
   public void acknowledge() {
-    call(new Arrival.Answered(TripEvent.Kind.ACKNOWLEDGED));
+    arrivals.call(new Arrival.Answered(TripEvent.Kind.ACKNOWLEDGED));
   }
 
   @Override
   public void snooze() {
-    call(new Arrival.Answered(TripEvent.Kind.SNOOZED));
+    arrivals.call(new Arrival.Answered(TripEvent.Kind.SNOOZED));
   }
 
   @Override
   public void show() {
-    call(new Arrival.Answered(TripEvent.Kind.RESUMED));
+    arrivals.call(new Arrival.Answered(TripEvent.Kind.RESUMED));
   }
 
   @Override
   public void speakIn(UnitSystem units) {
-    call(new Arrival.UnitsChosen(units));
+    arrivals.call(new Arrival.UnitsChosen(units));
   }
 
   @Override
   public void close() {
-    put(new Arrival.End());
+    arrivals.put(new Arrival.End());
     if (Thread.currentThread() != pipelineThread) {
       outcome.handle((ended, fault) -> true).join();
     }
@@ -166,14 +149,11 @@ final class LiveDrive implements RunningDrive {
     try {
       boolean isReading = log.hearsVehicle();
       while (isReading) {
-        Arrival next = arrivals.poll(LAST_PATIENCE.toMillis(), TimeUnit.MILLISECONDS);
-        if (next != null && needsRoom(next)) {
-          room.release();
-        }
-        if (next instanceof Arrival.Diagnosed told) {
+        Optional<Arrival> next = arrivals.poll(LAST_PATIENCE.toMillis());
+        if (next.orElse(null) instanceof Arrival.Diagnosed told) {
           log.takeLast(told);
         }
-        isReading = next != null && !(next instanceof Arrival.PortEnded);
+        isReading = next.isPresent() && !(next.get() instanceof Arrival.PortEnded);
       }
     } catch (InterruptedException hurried) {
       Thread.currentThread().interrupt();
@@ -184,33 +164,16 @@ final class LiveDrive implements RunningDrive {
     boolean isGoing = true;
     while (isGoing) {
       Arrival next = arrivals.take();
-      if (needsRoom(next)) {
-        room.release();
-      }
       takeCalls();
       isGoing = log.take(next);
     }
   }
 
-  private static boolean needsRoom(Arrival arrival) {
-    return switch (arrival) {
-      case Arrival.Heard heard -> true;
-      case Arrival.LinkChanged changed -> true;
-      case Arrival.Located located -> true;
-      case Arrival.ReceiverChanged changed -> true;
-      case Arrival.Diagnosed told -> false;
-      case Arrival.PortEnded ended -> false;
-      case Arrival.Answered answered -> false;
-      case Arrival.UnitsChosen chosen -> false;
-      case Arrival.Called called -> false;
-      case Arrival.Failed failed -> false;
-      case Arrival.End end -> false;
-    };
-  }
-
   private void takeCalls() {
-    for (Arrival call = calls.poll(); call != null; call = calls.poll()) {
-      log.take(call);
+    for (Optional<Arrival> call = arrivals.pollCall();
+        call.isPresent();
+        call = arrivals.pollCall()) {
+      log.take(call.get());
     }
   }
 
@@ -237,66 +200,9 @@ final class LiveDrive implements RunningDrive {
     try {
       reader.run();
     } catch (RuntimeException | Error fault) {
-      put(new Arrival.Failed(fault));
+      arrivals.put(new Arrival.Failed(fault));
     } finally {
-      put(new Arrival.PortEnded());
-    }
-  }
-
-  /** Never waits. */
-  private void call(Arrival arrival) {
-    calls.add(arrival);
-    put(new Arrival.Called());
-  }
-
-  /** Never waits. */
-  private void put(Arrival arrival) {
-    arrivals.add(arrival);
-  }
-
-  /** The reader waits while the pipeline is behind. */
-  private void putWhenThereIsRoom(Arrival arrival) {
-    try {
-      room.acquire();
-      put(arrival);
-    } catch (InterruptedException ending) {
-      Thread.currentThread().interrupt();
-    }
-  }
-
-  private final class Intake implements ReaderListener {
-    @Override
-    public void reading(Reading reading) {
-      putWhenThereIsRoom(new Arrival.Heard(reading));
-    }
-
-    @Override
-    public void linkState(LinkState state, long nanoTime) {
-      putWhenThereIsRoom(new Arrival.LinkChanged(state, nanoTime));
-    }
-
-    @Override
-    public void troubleCodes(TroubleCodeReport report, long nanoTime) {
-      DiagnosisText.of(report)
-          .forEach(
-              (status, detail) ->
-                  put(
-                      new Arrival.Diagnosed(
-                          TripEvent.Kind.CODES, status.name(), detail, nanoTime)));
-    }
-
-    @Override
-    public void freezeFrame(FreezeFrame frame, long nanoTime) {
-      tell("frame of " + frame.controlUnit(), DiagnosisText.of(frame), nanoTime);
-    }
-
-    @Override
-    public void identified(ControlUnitIdentity identity, long nanoTime) {
-      tell("identity of " + identity.controlUnit(), DiagnosisText.of(identity), nanoTime);
-    }
-
-    private void tell(String subject, String detail, long nanoTime) {
-      put(new Arrival.Diagnosed(TripEvent.Kind.VEHICLE, subject, detail, nanoTime));
+      arrivals.put(new Arrival.PortEnded());
     }
   }
 }
