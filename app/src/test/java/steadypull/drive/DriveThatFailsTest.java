@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,7 +75,7 @@ class DriveThatFailsTest {
   // Whoever begins another drive at once must find the port free.
   @Test
   void aDriveHasEndedOnlyWhenItsPortIsClosed() throws Exception {
-    Port port = new Port(find(ADDRESS), Double.POSITIVE_INFINITY, 200);
+    Port port = new Port(find(ADDRESS), Double.POSITIVE_INFINITY, 1);
     try (TripLibrary library = TripLibrary.open(folder)) {
       CompletableFuture<DriveSnapshot> connected = new CompletableFuture<>();
       PipelineOutput waiting =
@@ -89,7 +90,13 @@ class DriveThatFailsTest {
       RunningDrive drive = begin(library, port, waiting);
       connected.join();
       assertThat(port.open).isEqualTo(1);
-      drive.close();
+      CompletableFuture<Void> closed = CompletableFuture.runAsync(drive::close);
+
+      port.closing.await();
+      assertThat(drive.outcome()).isNotDone();
+      assertThat(closed).isNotDone();
+      port.mayClose.countDown();
+      closed.join();
 
       assertThat(port.open).isZero();
     }
@@ -163,17 +170,18 @@ class DriveThatFailsTest {
     return DemoWorld.links().find(address).orElseThrow();
   }
 
-  /** A bench whose port fails at a time, and whose closing takes a while of the day. */
+  /** A bench whose port fails at a time, and whose closing waits until it may. */
   private static final class Port implements LinkSource {
     private final LinkSource bench;
     private final double failsAtSeconds;
-    private final long closingMillis;
+    private final CountDownLatch closing = new CountDownLatch(1);
+    private final CountDownLatch mayClose;
     private volatile int open;
 
-    Port(LinkSource bench, double failsAtSeconds, long closingMillis) {
+    Port(LinkSource bench, double failsAtSeconds, int waitsToClose) {
       this.bench = bench;
       this.failsAtSeconds = failsAtSeconds;
-      this.closingMillis = closingMillis;
+      this.mayClose = new CountDownLatch(waitsToClose);
     }
 
     @Override
@@ -212,14 +220,31 @@ class DriveThatFailsTest {
 
         @Override
         public void close() {
-          long closed = System.nanoTime() + closingMillis * 1_000_000;
-          while (System.nanoTime() < closed) {
-            Thread.onSpinWait();
-          }
+          closing.countDown();
+          awaitUninterruptibly(mayClose);
           link.close();
           open--;
         }
       };
+    }
+
+    /**
+     * The drive interrupts its port's thread to hurry it; a port that is slow to close stays so.
+     */
+    private static void awaitUninterruptibly(CountDownLatch latch) {
+      boolean wasHurried = false;
+      boolean isOpen = false;
+      while (!isOpen) {
+        try {
+          latch.await();
+          isOpen = true;
+        } catch (InterruptedException hurried) {
+          wasHurried = true;
+        }
+      }
+      if (wasHurried) {
+        Thread.currentThread().interrupt();
+      }
     }
   }
 }
