@@ -29,7 +29,7 @@ class FloorsTest {
           List.of("ui"),
           List.of("report"),
           List.of("drive", "compare", "fleet"),
-          List.of("advice", "plan", "review"),
+          List.of("advice", "plan", "review", "tablet"),
           List.of("thermal", "exchange"),
           List.of("store"),
           List.of("road"),

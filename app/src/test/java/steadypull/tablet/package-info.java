@@ -1,0 +1,4 @@
+@NullMarked
+package steadypull.tablet;
+
+import org.jspecify.annotations.NullMarked;
