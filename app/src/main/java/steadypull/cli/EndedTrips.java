@@ -3,15 +3,17 @@ package steadypull.cli;
 import java.io.PrintWriter;
 import steadypull.advice.AdviceEvent;
 import steadypull.drive.DriveSnapshot;
+import steadypull.drive.EndedTrip;
 import steadypull.drive.PipelineOutput;
 import steadypull.drive.RawCapture;
 import steadypull.drive.ReceiverNews;
+import steadypull.drive.TabletReport;
 import steadypull.store.TripEntry;
 import steadypull.thermal.Forecast;
 
 /**
- * Prints the id of each trip that a switched-off engine ends while the drive goes on. Everything is
- * passed on. Pipeline thread only.
+ * Prints the id of each trip that ends while the drive goes on. Everything is passed on. Pipeline
+ * thread only.
  */
 final class EndedTrips implements PipelineOutput {
   private final PrintWriter results;
@@ -40,6 +42,11 @@ final class EndedTrips implements PipelineOutput {
   }
 
   @Override
+  public void tablet(TabletReport report) {
+    next.tablet(report);
+  }
+
+  @Override
   public void captured(RawCapture.Kept kept) {
     next.captured(kept);
   }
@@ -60,11 +67,23 @@ final class EndedTrips implements PipelineOutput {
   }
 
   @Override
-  public void tripEnded(String tripId) {
-    results.println(tripId);
+  public void tripEnded(EndedTrip ended) {
+    results.println(ended.tripId());
     results.flush();
-    diagnostics.println(
-        "The engine is off, so this trip has ended. The next start begins another; Ctrl-C ends.");
+    diagnostics.println(why(ended.cause()));
     diagnostics.flush();
+  }
+
+  private static String why(EndedTrip.Cause cause) {
+    return switch (cause) {
+      case ENGINE_OFF ->
+          "The engine is off, so this trip has ended. The next start begins another; Ctrl-C ends.";
+      case BATTERY_NEARLY_EMPTY ->
+          "This trip is sealed before the tablet goes off. Recording goes on in another; Ctrl-C"
+              + " ends.";
+      case LONG_SLEEP ->
+          "The tablet slept for long, so this trip has ended. Recording goes on in another; Ctrl-C"
+              + " ends.";
+    };
   }
 }

@@ -6,6 +6,7 @@ import steadypull.adapter.position.PositionReport;
 import steadypull.adapter.position.ReceiverState;
 import steadypull.channel.UnitSystem;
 import steadypull.store.TripEvent;
+import steadypull.tablet.TabletNews;
 
 /** What reaches the pipeline's thread from other threads. A closed set. */
 sealed interface Arrival {
@@ -27,6 +28,9 @@ sealed interface Arrival {
    */
   record Diagnosed(TripEvent.Kind kind, String subject, String detail, long nanoTime)
       implements Arrival {}
+
+  /** The tablet that records has news of itself. */
+  record TabletTold(TabletNews news, long nanoTime) implements Arrival {}
 
   /** A person did something; it counts from the moment that the pipeline takes it. */
   record Answered(TripEvent.Kind kind) implements Arrival {}

@@ -75,7 +75,7 @@ final class ArrivalQueue {
     return switch (arrival) {
       case Arrival.Heard _, Arrival.LinkChanged _ -> true;
       case Arrival.Located _, Arrival.ReceiverChanged _ -> true;
-      case Arrival.Diagnosed _ -> false;
+      case Arrival.Diagnosed _, Arrival.TabletTold _ -> false;
       case Arrival.Answered _, Arrival.UnitsChosen _, Arrival.Called _ -> false;
       case Arrival.PortEnded _, Arrival.Failed _, Arrival.End _ -> false;
     };

@@ -13,6 +13,7 @@ import steadypull.channel.Sample;
 import steadypull.channel.UnitSystem;
 import steadypull.store.TripEvent;
 import steadypull.store.TripLibrary;
+import steadypull.tablet.TabletNews;
 
 /**
  * Hands a drive's arrivals to the trip under way. A trip begins with its first reading: what was
@@ -62,6 +63,10 @@ final class DriveLog {
         yield true;
       }
       case Arrival.Diagnosed told -> diagnosed(told);
+      case Arrival.TabletTold(TabletNews news, long nanoTime) -> {
+        tabletTold(news, nanoTime);
+        yield true;
+      }
       case Arrival.Answered(TripEvent.Kind kind) -> {
         trip.answered(kind);
         yield true;
@@ -160,18 +165,31 @@ final class DriveLog {
       trip.answeredBy(LinkStates.whoAnswers(connected));
     }
     if (trip.isEndedByEngine(event.timeMicros())) {
-      endTrip(nanoTime);
+      endTrip(nanoTime, EndedTrip.Cause.ENGINE_OFF);
     }
     return true;
   }
 
-  /** The engine is off: ends the trip and waits for the next one. */
-  private void endTrip(long nanoTime) {
+  /** A tablet that may go off any minute, or was away for long, has its trip brought to safety. */
+  private void tabletTold(TabletNews news, long nanoTime) {
+    boolean isNeedless = news instanceof TabletNews.MayFallAsleep && route.setup().demo();
+    if (isNeedless || isOver(nanoTime)) {
+      return;
+    }
+    trip.tabletTold(news, nanoTime);
+    Optional<EndedTrip.Cause> cause = TripSafety.endedBy(news);
+    if (trip.isBegun() && cause.isPresent()) {
+      endTrip(nanoTime, cause.get());
+    }
+  }
+
+  /** Ends the trip and waits for the next one. */
+  private void endTrip(long nanoTime, EndedTrip.Cause cause) {
     Optional<String> ended = seal();
     ended.ifPresent(earlierTripIds::add);
     trip = trip.overAt(nanoTime);
     trip.open();
-    ended.ifPresent(observer::tripEnded);
+    ended.ifPresent(id -> observer.tripEnded(new EndedTrip(id, cause)));
   }
 
   /** What is told before the first reading belongs to no trip. */

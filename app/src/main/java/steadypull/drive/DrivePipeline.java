@@ -45,6 +45,7 @@ public final class DrivePipeline {
   private final RoadBehind road = new RoadBehind();
   private final LinkMeter link = new LinkMeter();
   private final DiagnosisLog diagnosis;
+  private final TabletNotices tablet = new TabletNotices();
   private Derate derate = new Derate.None();
   private Forecast forecast = new Forecast(0, new Forecast.Assumption.LoadHeld(), List.of());
   private long nowMicros;
@@ -102,8 +103,12 @@ public final class DrivePipeline {
       case ACKNOWLEDGED -> answer(event, advisor::acknowledge);
       case SNOOZED -> answer(event, advisor::snooze);
       case RESUMED -> answer(event, advisor::show);
+      case CLOCK, TABLET -> {
+        keep(event);
+        tablet.take(event);
+      }
       // What an earlier run said or noted about itself is said anew, or belongs to that run.
-      case ADVICE, SHOWN, CLOCK, RECORDING -> {}
+      case ADVICE, SHOWN, RECORDING -> {}
     }
   }
 
@@ -141,6 +146,11 @@ public final class DrivePipeline {
   /** The latest moment that the pipeline has seen, microseconds since trip start. */
   public long nowMicros() {
     return nowMicros;
+  }
+
+  /** What was told of the tablet. */
+  TabletNotices tablet() {
+    return tablet;
   }
 
   private void take(Sample sample) {
@@ -210,7 +220,8 @@ public final class DrivePipeline {
         timeMicros,
         new SnapshotMaker.Parts(forecast, forecaster, derate, advisor, latest, traces, road),
         link.summary(timeMicros, latest),
-        diagnosis.diagnosis());
+        diagnosis.diagnosis(),
+        tablet);
   }
 
   private OptionalDouble fresh(Channel channel, long timeMicros) {

@@ -3,9 +3,11 @@ package steadypull.drive;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import steadypull.advice.AdviceLine;
 import steadypull.channel.Channel;
+import steadypull.tablet.TabletNews;
 import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.role.AssumedPlaces;
 
@@ -14,7 +16,8 @@ import steadypull.vehicle.role.AssumedPlaces;
  * change of the advice line.
  *
  * @param timeMicros microseconds since trip start
- * @param clock the trip's clock: its start plus the time; in the wall's time on a live drive
+ * @param clock the trip's clock: its start plus the time, and what the tablet's clock was set by
+ *     since; in the wall's time on a live drive
  * @param vehicle the vehicle
  * @param demo whether the vehicle is simulated
  * @param recording whether samples are kept
@@ -26,6 +29,7 @@ import steadypull.vehicle.role.AssumedPlaces;
  * @param strips thermal channels, first to run out first; the screen shows the first four
  * @param road the road strip
  * @param diagnosis what the control units told about faults and about themselves
+ * @param tablet what is to be shown of the tablet that records
  */
 public record DriveSnapshot(
     long timeMicros,
@@ -39,11 +43,13 @@ public record DriveSnapshot(
     OptionalDouble snoozeSeconds,
     List<StripState> strips,
     RoadState road,
-    Diagnosis diagnosis) {
+    Diagnosis diagnosis,
+    Optional<TabletNews> tablet) {
   public DriveSnapshot {
     Objects.requireNonNull(clock);
     Objects.requireNonNull(vehicle);
     Objects.requireNonNull(diagnosis);
+    Objects.requireNonNull(tablet);
     if (adviceSinceMicros > timeMicros) {
       throw new IllegalArgumentException(
           "The advice line cannot stand since %d us at %d us"
@@ -78,7 +84,8 @@ public record DriveSnapshot(
         snoozeSeconds,
         strips,
         road,
-        diagnosis);
+        diagnosis,
+        tablet);
   }
 
   /** The same moment with the link closed for a reason. */
@@ -97,6 +104,7 @@ public record DriveSnapshot(
         snoozeSeconds,
         strips,
         road,
-        diagnosis);
+        diagnosis,
+        tablet);
   }
 }

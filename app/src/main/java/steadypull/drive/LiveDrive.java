@@ -10,6 +10,7 @@ import steadypull.adapter.VehicleReader;
 import steadypull.adapter.capture.Capture;
 import steadypull.channel.UnitSystem;
 import steadypull.store.TripEvent;
+import steadypull.tablet.Tablet;
 
 /**
  * A drive in progress: the reader on the port's thread, everything else on one pipeline thread
@@ -26,6 +27,7 @@ final class LiveDrive implements RunningDrive {
   private final CompletableFuture<DriveOutcome> outcome = new CompletableFuture<>();
   private final VehicleReader reader;
   private final Optional<ReceiverThread> receiver;
+  private final TabletThread tablet;
   private final Optional<Capture> capture;
   private final PipelineOutput observer;
   private final DriveLog log;
@@ -33,11 +35,19 @@ final class LiveDrive implements RunningDrive {
   private final Thread pipelineThread;
   private boolean isReleased;
 
+  /**
+   * What lies around a drive.
+   *
+   * @param wall tells when it begins
+   * @param tablet records it
+   */
+  record Surroundings(InstantSource wall, Tablet tablet) {}
+
   /** Prepares a drive; nothing is opened before {@link #start}. */
   LiveDrive(
-      DriveRoute route, DriveLog.Keeping keeping, InstantSource wall, PipelineOutput observer) {
+      DriveRoute route, DriveLog.Keeping keeping, Surroundings around, PipelineOutput observer) {
     long startNanos = route.source().clock().nanoTime();
-    Instant start = wall.instant();
+    Instant start = around.wall().instant();
     log = new DriveLog(route, keeping, new TripClock(start, startNanos), observer);
     reader = new VehicleReader(route.source(), route.readerSettings(), new PortIntake(arrivals));
     capture = route.capture();
@@ -49,6 +59,7 @@ final class LiveDrive implements RunningDrive {
                 source ->
                     new ReceiverThread(
                         source, route.source().clock(), arrivals::putWhenThereIsRoom));
+    tablet = new TabletThread(around.tablet(), route.source().clock(), arrivals::put);
     portThread = Thread.ofPlatform().name("port").unstarted(this::readPort);
     pipelineThread = Thread.ofPlatform().name("pipeline").unstarted(this::runPipeline);
   }
@@ -57,6 +68,7 @@ final class LiveDrive implements RunningDrive {
     pipelineThread.start();
     portThread.start();
     receiver.ifPresent(ReceiverThread::start);
+    tablet.start();
   }
 
   @Override
@@ -132,6 +144,7 @@ final class LiveDrive implements RunningDrive {
     portThread.interrupt();
     awaitPort();
     receiver.ifPresent(ReceiverThread::close);
+    tablet.close();
     if (!isReleased) {
       isReleased = true;
       capture.ifPresent(this::endCapture);

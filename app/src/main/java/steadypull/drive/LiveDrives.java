@@ -11,6 +11,7 @@ import steadypull.adapter.link.LinkSource;
 import steadypull.adapter.link.ListeningSource;
 import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
+import steadypull.tablet.Tablet;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.VehicleFileException;
@@ -26,6 +27,7 @@ public final class LiveDrives implements DriveDesk {
   private final InstantSource wall;
   private final String softwareVersion;
   private final Optional<String> receiver;
+  private final Tablet tablet;
 
   /**
    * A desk over one library.
@@ -42,7 +44,14 @@ public final class LiveDrives implements DriveDesk {
       DriveWords words,
       InstantSource wall,
       String softwareVersion) {
-    this(library, new PortBook(offers), words, wall, softwareVersion, Optional.empty());
+    this(
+        library,
+        new PortBook(offers),
+        words,
+        wall,
+        softwareVersion,
+        Optional.empty(),
+        Tablet.unwatched());
   }
 
   private LiveDrives(
@@ -51,13 +60,15 @@ public final class LiveDrives implements DriveDesk {
       DriveWords words,
       InstantSource wall,
       String softwareVersion,
-      Optional<String> receiver) {
+      Optional<String> receiver,
+      Tablet tablet) {
     this.library = library;
     this.ports = ports;
     this.words = words;
     this.wall = wall;
     this.softwareVersion = softwareVersion;
     this.receiver = receiver;
+    this.tablet = tablet;
   }
 
   /**
@@ -66,7 +77,17 @@ public final class LiveDrives implements DriveDesk {
    * @param address a device, {@code tcp://host:port} or {@code demo-receiver:SCENARIO}
    */
   public LiveDrives listeningTo(String address) {
-    return new LiveDrives(library, ports, words, wall, softwareVersion, Optional.of(address));
+    return new LiveDrives(
+        library, ports, words, wall, softwareVersion, Optional.of(address), tablet);
+  }
+
+  /**
+   * The same desk on a tablet that is watched and kept awake while a drive lasts.
+   *
+   * @param watched the machine that records
+   */
+  public LiveDrives on(Tablet watched) {
+    return new LiveDrives(library, ports, words, wall, softwareVersion, receiver, watched);
   }
 
   @Override
@@ -149,7 +170,7 @@ public final class LiveDrives implements DriveDesk {
     try {
       DriveLog.Keeping keeping =
           new DriveLog.Keeping(library, label, ZoneId.systemDefault(), softwareVersion);
-      return new LiveDrive(route, keeping, wall, observer);
+      return new LiveDrive(route, keeping, new LiveDrive.Surroundings(wall, tablet), observer);
     } catch (IllegalArgumentException unreadable) {
       route.capture().ifPresent(Capture::close);
       throw new DriveException(

@@ -19,6 +19,9 @@ public interface PipelineOutput {
   /** The satellite receiver of a live drive is found, knows its place, or is gone. */
   default void receiver(ReceiverNews news) {}
 
+  /** The tablet that records has news of itself. */
+  default void tablet(TabletReport report) {}
+
   /** The raw capture of a live drive is complete. */
   default void captured(RawCapture.Kept kept) {}
 
@@ -33,12 +36,10 @@ public interface PipelineOutput {
   default void second(DriveSnapshot snapshot) {}
 
   /**
-   * The engine has been off for a while, which ended a trip; the next reading begins another. The
-   * trip that ends with the drive is told by the drive's outcome instead.
-   *
-   * @param tripId the trip, sealed
+   * A trip has ended while the drive goes on; the next reading begins another. The trip that ends
+   * with the drive is told by the drive's outcome instead.
    */
-  default void tripEnded(String tripId) {}
+  default void tripEnded(EndedTrip ended) {}
 
   /** The advice line has changed between two seconds, by a person's answer. */
   default void answered(DriveSnapshot snapshot) {}

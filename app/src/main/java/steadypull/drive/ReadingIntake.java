@@ -29,16 +29,18 @@ final class ReadingIntake {
   private static final long GIVEN_UP_NANOS = 30_000_000_000L;
 
   private final SensorRoles roles;
-  private final TripClock clock;
   private final Map<Channel, Heard> chosen = new HashMap<>();
 
-  ReadingIntake(SensorRoles roles, TripClock clock) {
+  ReadingIntake(SensorRoles roles) {
     this.roles = roles;
-    this.clock = clock;
   }
 
-  /** The samples that a reading gives: usually one; none if a better source is being heard. */
-  List<Sample> samples(Reading reading) {
+  /**
+   * The samples that a reading gives: usually one; none if a better source is being heard.
+   *
+   * @param clock tells when in the trip it was heard
+   */
+  List<Sample> samples(Reading reading, TripClock clock) {
     List<Sample> samples = new ArrayList<>(1);
     for (Channel channel : roles.channelsOf(reading.signal().key())) {
       Source source =

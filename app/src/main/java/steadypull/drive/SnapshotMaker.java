@@ -43,7 +43,8 @@ final class SnapshotMaker {
     this.start = start;
   }
 
-  DriveSnapshot make(long nowMicros, Parts parts, LinkSummary link, Diagnosis diagnosis) {
+  DriveSnapshot make(
+      long nowMicros, Parts parts, LinkSummary link, Diagnosis diagnosis, TabletNotices tablet) {
     AdviceLine line = parts.advisor().line();
     if (line.state() != state) {
       state = line.state();
@@ -51,7 +52,7 @@ final class SnapshotMaker {
     }
     return new DriveSnapshot(
         nowMicros,
-        start.plus(nowMicros, ChronoUnit.MICROS),
+        start.plus(nowMicros, ChronoUnit.MICROS).plus(tablet.clockSetBy()),
         setup.vehicle(),
         setup.demo(),
         new RecordingState.Off(),
@@ -61,7 +62,8 @@ final class SnapshotMaker {
         parts.advisor().snoozeSeconds(),
         strips(nowMicros, parts, line),
         road(nowMicros, parts),
-        diagnosis);
+        diagnosis,
+        tablet.notice(nowMicros));
   }
 
   private List<StripState> strips(long nowMicros, Parts parts, AdviceLine line) {

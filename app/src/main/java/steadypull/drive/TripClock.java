@@ -1,5 +1,6 @@
 package steadypull.drive;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 
@@ -14,6 +15,19 @@ record TripClock(Instant start, long startNanos) {
   /** Microseconds from the anchor to a moment on the link's clock; never negative. */
   long micros(long nanoTime) {
     return Math.max(0, (nanoTime - startNanos) / 1000);
+  }
+
+  /**
+   * The same tie after the link's clock stood still while time passed: what comes from now on lies
+   * later in the trip.
+   */
+  TripClock stoodFor(Duration length) {
+    return new TripClock(start, startNanos - length.toNanos());
+  }
+
+  /** The same tie after the wall's clock was set, for a trip that is still to begin. */
+  TripClock wallSetBy(Duration by) {
+    return new TripClock(start.plus(by), startNanos);
   }
 
   /** The same tie, anchored at a later moment. */

@@ -1,8 +1,10 @@
 package steadypull.drive;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import steadypull.adapter.Reading;
+import steadypull.adapter.link.LinkClock;
 import steadypull.adapter.position.PositionReport;
 import steadypull.channel.Sample;
 import steadypull.channel.UnitSystem;
@@ -11,6 +13,7 @@ import steadypull.store.NewTrip;
 import steadypull.store.TripDetails;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
+import steadypull.tablet.TabletNews;
 
 /**
  * One trip of a drive, or the wait for one: everything that begins anew when a trip does. What is
@@ -23,8 +26,10 @@ final class TripUnderWay {
   private final DriveRoute route;
   private final DriveLog.Keeping keeping;
   private final PipelineOutput observer;
-  private final TripClock clock;
   private final boolean begun;
+  private final List<TabletNews> standing;
+  private final long startNanos;
+  private TripClock clock;
   private final ReadingIntake intake;
   private final DiagnosisIntake diagnoses = new DiagnosisIntake();
   private final EngineOffWait engineOff = new EngineOffWait();
@@ -41,8 +46,10 @@ final class TripUnderWay {
     this.keeping = keeping;
     this.observer = observer;
     this.clock = clock;
+    this.startNanos = clock.startNanos();
     this.begun = false;
-    this.intake = new ReadingIntake(route.roles(), clock);
+    this.standing = List.of();
+    this.intake = new ReadingIntake(route.roles());
     this.output = new TripOutput(begun, observer, Optional.empty());
     this.pipeline = new DrivePipeline(route.setup(), clock.start(), output);
     this.units = route.setup().units();
@@ -54,9 +61,11 @@ final class TripUnderWay {
     this.route = before.route;
     this.keeping = before.keeping;
     this.observer = before.observer;
-    this.clock = before.clock.anchoredAt(nanoTime);
+    this.clock = before.clock.wallSetBy(before.pipeline.tablet().clockSetBy()).anchoredAt(nanoTime);
+    this.startNanos = nanoTime;
     this.begun = begun;
-    this.intake = new ReadingIntake(route.roles(), clock);
+    this.standing = before.pipeline.tablet().standing();
+    this.intake = new ReadingIntake(route.roles());
     this.output = new TripOutput(begun, observer, before.shown());
     this.pipeline = new DrivePipeline(route.setup(), clock.start(), output);
     this.units = before.units;
@@ -83,6 +92,7 @@ final class TripUnderWay {
       output.describe(whoAnswers);
     }
     pipeline.accept(new TripEntry.OfEvent(link.toTripEvent()));
+    standing.forEach(news -> pipeline.accept(new TripEntry.OfEvent(TabletText.event(0, news))));
   }
 
   private NewTrip newTrip() {
@@ -102,7 +112,7 @@ final class TripUnderWay {
 
   /** When it began, on the link's clock. */
   long startNanos() {
-    return clock.startNanos();
+    return startNanos;
   }
 
   /** Microseconds from the beginning to a moment on the link's clock; never negative. */
@@ -117,7 +127,7 @@ final class TripUnderWay {
 
   /** The samples that a reading makes. */
   List<Sample> samples(Reading reading) {
-    return intake.samples(reading);
+    return intake.samples(reading, clock);
   }
 
   /** Takes what the vehicle told. */
@@ -190,6 +200,21 @@ final class TripUnderWay {
     if (begun && diagnoses.isNews(told)) {
       pipeline.accept(new TripEntry.OfEvent(new TripEvent(timeMicros, told.kind(), told.detail())));
     }
+  }
+
+  /** Takes what the tablet tells of itself. A sleep that the link's clock missed is caught up. */
+  void tabletTold(TabletNews news, long nanoTime) {
+    // What ends a trip by a long sleep is told as of before it: the sleep is no part of the trip.
+    boolean isEnd = TripSafety.endedBy(news).filter(EndedTrip.Cause.LONG_SLEEP::equals).isPresent();
+    long told = isEnd ? 0 : clock.micros(nanoTime);
+    TabletReport report = new TabletReport(Math.max(pipeline.nowMicros(), told), news);
+    pipeline.accept(new TripEntry.OfEvent(TabletText.event(report.timeMicros(), news)));
+    if (news instanceof TabletNews.Slept(Duration length, boolean monotonicStood)
+        && monotonicStood
+        && LinkClock.machine().equals(route.source().clock())) {
+      clock = clock.stoodFor(length);
+    }
+    observer.tablet(report);
   }
 
   /** Takes a person's answer, as of the present. */

@@ -45,7 +45,9 @@ public record TripEvent(long timeMicros, Kind kind, String detail) {
     /** Something about the vehicle that was learnt during the trip. */
     VEHICLE,
     /** The trouble codes that the vehicle told have changed, or were told for the first time. */
-    CODES;
+    CODES,
+    /** The tablet itself: battery, charger, sleep. */
+    TABLET;
 
     /** The word used in the library and in files. */
     public String word() {

@@ -5,6 +5,7 @@ package steadypull.ui;
  *
  * @param vehicle name of the vehicle
  * @param note what is known about it; may be empty
+ * @param noteTone neutral unless it asks for something
  * @param recording whether samples are kept
  * @param recordingTone neutral while they are
  * @param link the link in words
@@ -15,6 +16,7 @@ package steadypull.ui;
 record HeaderFace(
     String vehicle,
     String note,
+    Tone noteTone,
     String recording,
     Tone recordingTone,
     String link,

@@ -47,6 +47,7 @@ final class HeaderView extends Pane {
     recording.setText(face.recording());
     link.setText(face.link());
     clock.setText(face.clock());
+    paint(note, face.noteTone(), "second");
     paint(recording, face.recordingTone(), "second");
     paint(dot, face.recordingTone(), "good");
     paint(link, face.linkTone(), "second");

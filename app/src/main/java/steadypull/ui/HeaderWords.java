@@ -21,17 +21,20 @@ final class HeaderWords {
   private final Words words;
   private final QuantityFormat quantities;
   private final ZoneId zone;
+  private final TabletWords tablet;
 
   HeaderWords(Words words, QuantityFormat quantities, ZoneId zone) {
     this.words = words;
     this.quantities = quantities;
     this.zone = zone;
+    this.tablet = new TabletWords(words, quantities);
   }
 
   HeaderFace face(DriveSnapshot snapshot) {
     return new HeaderFace(
         snapshot.vehicle().name(),
-        note(snapshot),
+        tablet.notice(snapshot).orElseGet(() -> note(snapshot)),
+        TabletWords.tone(snapshot),
         recording(snapshot),
         snapshot.recording() instanceof RecordingState.Failed ? Tone.DANGER : Tone.NEUTRAL,
         link(snapshot.link()),

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import steadypull.drive.EndedTrip;
 import steadypull.drive.PipelineOutput;
 
 class EndedTripsTest {
@@ -48,7 +49,7 @@ class EndedTripsTest {
 
   @Test
   void endedTripIsPrintedAlone() {
-    trips.tripEnded("20300101T000000Z-abcd");
+    trips.tripEnded(new EndedTrip("20300101T000000Z-abcd", EndedTrip.Cause.ENGINE_OFF));
 
     assertThat(results.toString()).isEqualToIgnoringNewLines("20300101T000000Z-abcd");
     assertThat(passedOn).isEmpty();

@@ -5,6 +5,7 @@ import java.util.Optional;
 import steadypull.adapter.ReaderSettings;
 import steadypull.adapter.Reading;
 import steadypull.adapter.diagnostic.Signal;
+import steadypull.adapter.link.LinkSource;
 import steadypull.demo.DemoWorld;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.CoolingLayout;
@@ -15,11 +16,17 @@ final class DriveLogs {
   private DriveLogs() {}
 
   static DriveLog log(TripLibrary library, DriveEnd end, PipelineOutput observer) throws Exception {
+    return log(library, DemoWorld.links().find("demo:cool-day").orElseThrow(), end, observer);
+  }
+
+  /** A log of a drive from a source that nobody opens; its clock tells whose time it is. */
+  static DriveLog log(TripLibrary library, LinkSource source, DriveEnd end, PipelineOutput observer)
+      throws Exception {
     Vehicle vehicle = Vehicle.unknown("rig", CoolingLayout.AIR_TO_AIR);
     library.save(vehicle);
     return new DriveLog(
         new DriveRoute(
-            DemoWorld.links().find("demo:cool-day").orElseThrow(),
+            source,
             DemoDrives.ENGLISH.setup(vehicle, false),
             ReaderSettings.Pace.POLITE,
             end,

@@ -165,8 +165,9 @@ class EngineOffTripTest {
     }
 
     @Override
-    public void tripEnded(String tripId) {
-      ended.add(tripId);
+    public void tripEnded(EndedTrip trip) {
+      assertThat(trip.cause()).isEqualTo(EndedTrip.Cause.ENGINE_OFF);
+      ended.add(trip.tripId());
     }
   }
 }

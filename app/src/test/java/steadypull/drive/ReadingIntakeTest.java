@@ -17,13 +17,14 @@ import steadypull.vehicle.VehicleSignal;
 
 class ReadingIntakeTest {
   private static final long START_NANOS = 7_000_000_000L;
+  private static final TripClock CLOCK = new TripClock(Instant.EPOCH, START_NANOS);
   private static final Vehicle WATER = Vehicle.unknown("rig", CoolingLayout.WATER_TO_AIR);
 
   @Test
   void aReadingIsStampedFromTheStartOfTheTrip() {
     ReadingIntake intake = intake(WATER);
 
-    assertThat(intake.samples(reading("7E8", "01.05", 88, 2.5)))
+    assertThat(intake.samples(reading("7E8", "01.05", 88, 2.5), CLOCK))
         .containsExactly(new Sample(Channels.ENGINE_COOLANT_TEMP, 2_500_000, 88));
   }
 
@@ -31,19 +32,19 @@ class ReadingIntakeTest {
   void aGearboxThatAnswersTooDoesNotOverwriteTheEngine() {
     ReadingIntake intake = intake(WATER);
 
-    assertThat(intake.samples(reading("7E8", "01.0C", 1800, 1))).hasSize(1);
-    assertThat(intake.samples(reading("7E9", "01.0C", 1790, 1.01))).isEmpty();
-    assertThat(intake.samples(reading("7E8", "01.0C", 1810, 2))).hasSize(1);
+    assertThat(intake.samples(reading("7E8", "01.0C", 1800, 1), CLOCK)).hasSize(1);
+    assertThat(intake.samples(reading("7E9", "01.0C", 1790, 1.01), CLOCK)).isEmpty();
+    assertThat(intake.samples(reading("7E8", "01.0C", 1810, 2), CLOCK)).hasSize(1);
   }
 
   @Test
   void theSecondBestSourceStepsInWhenTheBestHasBeenSilentForHalfAMinute() {
     ReadingIntake intake = intake(WATER);
-    intake.samples(reading("7E8", "01.05", 88, 0));
+    intake.samples(reading("7E8", "01.05", 88, 0), CLOCK);
 
-    assertThat(intake.samples(reading("7E8", "01.67.1", 88, 29))).isEmpty();
-    assertThat(intake.samples(reading("7E8", "01.67.1", 88, 31))).hasSize(1);
-    assertThat(intake.samples(reading("7E8", "01.05", 89, 32)))
+    assertThat(intake.samples(reading("7E8", "01.67.1", 88, 29), CLOCK)).isEmpty();
+    assertThat(intake.samples(reading("7E8", "01.67.1", 88, 31), CLOCK)).hasSize(1);
+    assertThat(intake.samples(reading("7E8", "01.05", 89, 32), CLOCK))
         .as("the best source is back")
         .hasSize(1);
   }
@@ -52,10 +53,10 @@ class ReadingIntakeTest {
   void theWaterCircuitIsOnlySoughtWhereTheVehicleHasOne() {
     Reading second = reading("7E8", "01.67.2", 70, 1);
 
-    assertThat(intake(WATER).samples(second))
+    assertThat(intake(WATER).samples(second, CLOCK))
         .extracting(Sample::channel)
         .containsExactly(Channels.CHARGE_COOLANT_TEMP);
-    assertThat(intake(WATER.withLayout(CoolingLayout.AIR_TO_AIR)).samples(second)).isEmpty();
+    assertThat(intake(WATER.withLayout(CoolingLayout.AIR_TO_AIR)).samples(second, CLOCK)).isEmpty();
   }
 
   @Test
@@ -63,10 +64,10 @@ class ReadingIntakeTest {
     Vehicle vehicle = WATER.withSources(List.of(new SignalSource("charge_air_temp_out", "01.0F")));
     ReadingIntake intake = intake(vehicle);
 
-    assertThat(intake.samples(reading("7E8", "01.0F", 61, 1)))
+    assertThat(intake.samples(reading("7E8", "01.0F", 61, 1), CLOCK))
         .extracting(Sample::channel)
         .containsExactlyInAnyOrder(Channels.CHARGE_AIR_TEMP_OUT, Channels.INTAKE_AIR_TEMP);
-    assertThat(intake.samples(reading("7E8", "01.77.1", 75, 2))).isEmpty();
+    assertThat(intake.samples(reading("7E8", "01.77.1", 75, 2), CLOCK)).isEmpty();
   }
 
   /** Else the air before the cooler would be shown, and warned of, as the air behind it. */
@@ -92,7 +93,7 @@ class ReadingIntakeTest {
   }
 
   private static List<Channel> channels(ReadingIntake intake, String key) {
-    return intake.samples(reading("7E8", key, 80, 1)).stream().map(Sample::channel).toList();
+    return intake.samples(reading("7E8", key, 80, 1), CLOCK).stream().map(Sample::channel).toList();
   }
 
   @Test
@@ -113,13 +114,13 @@ class ReadingIntakeTest {
                     -40,
                     215)));
 
-    assertThat(intake(vehicle).samples(reading("7E9", "22.1E1C.0", 91.5, 1)))
+    assertThat(intake(vehicle).samples(reading("7E9", "22.1E1C.0", 91.5, 1), CLOCK))
         .containsExactly(new Sample(Channels.TRANSMISSION_FLUID_TEMP, 1_000_000, 91.5));
   }
 
   @Test
   void whatNobodyWantsGivesNoSample() {
-    assertThat(intake(WATER).samples(reading("7E8", "01.A6", 98765.4, 1))).isEmpty();
+    assertThat(intake(WATER).samples(reading("7E8", "01.A6", 98765.4, 1), CLOCK)).isEmpty();
   }
 
   @Test
@@ -136,7 +137,7 @@ class ReadingIntakeTest {
   }
 
   private static ReadingIntake intake(Vehicle vehicle) {
-    return new ReadingIntake(new SensorRoles(vehicle), new TripClock(Instant.EPOCH, START_NANOS));
+    return new ReadingIntake(new SensorRoles(vehicle));
   }
 
   private static Reading reading(String unit, String key, double value, double seconds) {

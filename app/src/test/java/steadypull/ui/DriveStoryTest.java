@@ -254,7 +254,8 @@ class DriveStoryTest {
             calm.snoozeSeconds(),
             calm.strips(),
             calm.road(),
-            calm.diagnosis()));
+            calm.diagnosis(),
+            calm.tablet()));
     assertThat(shell.root().getStyleClass()).contains("night");
   }
 

@@ -2,6 +2,8 @@ package steadypull.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +23,7 @@ import steadypull.drive.Diagnosis;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.StripState;
 import steadypull.drive.StripState.StripLevel;
+import steadypull.tablet.TabletNews;
 import steadypull.ui.AdviceFace.Answer;
 import steadypull.vehicle.TroubleCodes;
 
@@ -258,7 +261,8 @@ class DriveWordsTest {
         seconds,
         moment.strips(),
         moment.road(),
-        moment.diagnosis());
+        moment.diagnosis(),
+        moment.tablet());
   }
 
   @Test
@@ -279,6 +283,32 @@ class DriveWordsTest {
     assertThat(stale.linkTone()).isEqualTo(Tone.CAUTION);
     assertThat(stale.shortBars()).isEqualTo(1);
     assertThat(header.face(Moments.linkLost()).shortBars()).isEqualTo(5);
+  }
+
+  /** The tablet's own life comes before a mass that the driver knows, as loud as it is pressing. */
+  @Test
+  void headerTellsOfTheTabletAsLoudAsItIs() {
+    assertThat(header(new TabletNews.OnBattery(63)))
+        .extracting(HeaderFace::note, HeaderFace::noteTone)
+        .containsExactly("Charger unplugged, battery 63 %", Tone.NEUTRAL);
+    assertThat(header(new TabletNews.OnBattery(12)).noteTone()).isEqualTo(Tone.CAUTION);
+    assertThat(header(new TabletNews.BatteryUnder(20, 18)))
+        .extracting(HeaderFace::note, HeaderFace::noteTone)
+        .containsExactly("Battery under 20 %: plug in the charger", Tone.CAUTION);
+    assertThat(header(new TabletNews.BatteryNearlyEmpty(5)))
+        .extracting(HeaderFace::note, HeaderFace::noteTone)
+        .containsExactly("Battery nearly empty, trip kept: charge", Tone.DANGER);
+    Instant clock = Moments.CLOCK;
+    assertThat(header(new TabletNews.ClockSet(clock, clock.minusSeconds(3600), false)).note())
+        .isEqualTo("Tablet clock set back by 1:00:00");
+    assertThat(header(new TabletNews.ClockSet(clock, clock.plusSeconds(90), false)).note())
+        .isEqualTo("Tablet clock set forward by 0:01:30");
+    assertThat(header(new TabletNews.Slept(Duration.ofMinutes(12), true)).note())
+        .isEqualTo("Tablet slept for 0:12:00");
+  }
+
+  private HeaderFace header(TabletNews news) {
+    return new HeaderWords(words, metric, ZoneOffset.UTC).face(Moments.calm(news));
   }
 
   @Test

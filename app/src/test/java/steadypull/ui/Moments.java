@@ -1,5 +1,6 @@
 package steadypull.ui;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +20,7 @@ import steadypull.drive.RoadState;
 import steadypull.drive.StripState;
 import steadypull.drive.StripState.StripLevel;
 import steadypull.drive.Trace;
+import steadypull.tablet.TabletNews;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Driveline;
 import steadypull.vehicle.Rig;
@@ -55,7 +57,17 @@ final class Moments {
         Map.entry("link-lost", linkLost()),
         Map.entry("learning", learning()),
         Map.entry("stale", stale()),
-        Map.entry("first-second", firstSecond()));
+        Map.entry("first-second", firstSecond()),
+        Map.entry("charger-unplugged", calm(new TabletNews.OnBattery(63))),
+        Map.entry("battery-low", calm(new TabletNews.BatteryUnder(20, 19))),
+        Map.entry("battery-nearly-empty", calm(new TabletNews.BatteryNearlyEmpty(5))),
+        Map.entry("charger-plugged-in", calm(new TabletNews.Charging(64))),
+        Map.entry("may-fall-asleep", calm(new TabletNews.MayFallAsleep("no bus"))),
+        Map.entry(
+            "clock-back", calm(new TabletNews.ClockSet(CLOCK, CLOCK.minusSeconds(3600), true))),
+        Map.entry(
+            "clock-forward", calm(new TabletNews.ClockSet(CLOCK, CLOCK.plusSeconds(90), true))),
+        Map.entry("slept", calm(new TabletNews.Slept(Duration.ofMinutes(12), true))));
   }
 
   static DriveSnapshot calm() {
@@ -68,6 +80,25 @@ final class Moments {
             Optional.empty()),
         calmStrips(),
         road(2.4, 86));
+  }
+
+  /** The calm moment of a tablet that has news of itself. */
+  static DriveSnapshot calm(TabletNews news) {
+    DriveSnapshot calm = calm();
+    return new DriveSnapshot(
+        calm.timeMicros(),
+        calm.clock(),
+        calm.vehicle(),
+        calm.demo(),
+        calm.recording(),
+        calm.link(),
+        calm.advice(),
+        calm.adviceSinceMicros(),
+        calm.snoozeSeconds(),
+        calm.strips(),
+        calm.road(),
+        calm.diagnosis(),
+        Optional.of(news));
   }
 
   static List<StripState> calmStrips() {
@@ -307,7 +338,8 @@ final class Moments {
             : OptionalDouble.empty(),
         strips,
         road,
-        diagnosis);
+        diagnosis,
+        Optional.empty());
   }
 
   /** A stored code with its freeze frame, and one that is only suspected. */

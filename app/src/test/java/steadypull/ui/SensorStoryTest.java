@@ -200,7 +200,8 @@ class SensorStoryTest {
         calm.snoozeSeconds(),
         calm.strips(),
         calm.road(),
-        calm.diagnosis());
+        calm.diagnosis(),
+        calm.tablet());
   }
 
   private void drive() {
