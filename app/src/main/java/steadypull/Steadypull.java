@@ -10,6 +10,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import steadypull.cli.Program;
 import steadypull.cli.SteadypullCommand;
+import steadypull.tablet.Tablet;
 
 /** Starts the program. */
 public final class Steadypull {
@@ -31,13 +32,15 @@ public final class Steadypull {
 
   private static Program program() {
     DemoBench bench = new DemoBench();
+    String system = System.getProperty("os.name");
     return new Program(
         List.of(bench.offer()),
         bench,
         System.getenv(),
         System.getProperty("user.home"),
-        System.getProperty("os.name"),
+        system,
         InstantSource.system(),
+        Tablet.ofThisMachine(system, System.getenv(), InstantSource.system()),
         version());
   }
 

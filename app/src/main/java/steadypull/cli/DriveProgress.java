@@ -13,6 +13,7 @@ import steadypull.drive.PipelineOutput;
 import steadypull.drive.RawCapture;
 import steadypull.drive.ReceiverNews;
 import steadypull.drive.StripState;
+import steadypull.drive.TabletReport;
 
 /**
  * Tells a terminal what a live drive does: link changes, advice and trouble codes as they come, and
@@ -56,6 +57,12 @@ final class DriveProgress implements PipelineOutput {
       out.printf("%s  %s%n", time(news.timeMicros()), ReceiverWords.of(news));
       out.flush();
     }
+  }
+
+  @Override
+  public void tablet(TabletReport report) {
+    out.printf("%s  %s%n", time(report.timeMicros()), report.sentence());
+    out.flush();
   }
 
   @Override

@@ -10,6 +10,8 @@ import steadypull.drive.PipelineOutput;
 import steadypull.drive.RawCapture;
 import steadypull.drive.ReceiverNews;
 import steadypull.drive.RecordingState;
+import steadypull.drive.TabletReport;
+import steadypull.tablet.TabletNews;
 
 /**
  * Tells a terminal only what goes wrong with link and recording, once until it is right again, and
@@ -31,6 +33,13 @@ final class DriveTroubles implements PipelineOutput {
   public void receiver(ReceiverNews news) {
     if (news.state() == ReceiverNews.State.ABSENT) {
       tell(news.timeMicros(), ReceiverWords.of(news));
+    }
+  }
+
+  @Override
+  public void tablet(TabletReport report) {
+    if (!(report.news() instanceof TabletNews.Charging)) {
+      tell(report.timeMicros(), report.sentence());
     }
   }
 

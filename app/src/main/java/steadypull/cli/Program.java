@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import steadypull.drive.LinkOffer;
+import steadypull.tablet.Tablet;
 
 /**
  * What the commands get from outside: the only way in which they learn of the machine. Immutable.
@@ -15,6 +16,7 @@ import steadypull.drive.LinkOffer;
  * @param homeFolder the user's home
  * @param operatingSystem as in the system property {@code os.name}
  * @param wall the wall's clock
+ * @param tablet the machine that records
  * @param version version of the program
  */
 public record Program(
@@ -24,11 +26,13 @@ public record Program(
     String homeFolder,
     String operatingSystem,
     InstantSource wall,
+    Tablet tablet,
     String version) {
   public Program {
     offers = List.copyOf(offers);
     environment = Map.copyOf(environment);
     Objects.requireNonNull(demo);
     Objects.requireNonNull(wall);
+    Objects.requireNonNull(tablet);
   }
 }

@@ -180,7 +180,8 @@ public final class SteadypullCommand implements Callable<Integer> {
 
   LiveDrives drives(TripLibrary open, RuleSet rules) {
     LiveDrives drives =
-        new LiveDrives(open, program.offers(), words(rules), program.wall(), program.version());
+        new LiveDrives(open, program.offers(), words(rules), program.wall(), program.version())
+            .on(program.tablet());
     return receiver == null ? drives : drives.listeningTo(receiver);
   }
 

@@ -21,6 +21,7 @@ import steadypull.drive.Pace;
 import steadypull.drive.PipelineOutput;
 import steadypull.drive.ReceiverNews;
 import steadypull.drive.RunningDrive;
+import steadypull.drive.TabletReport;
 import steadypull.ui.DrivePictures;
 
 /**
@@ -111,6 +112,11 @@ final class TerminalDrive {
     @Override
     public void receiver(ReceiverNews news) {
       progress.receiver(news);
+    }
+
+    @Override
+    public void tablet(TabletReport report) {
+      progress.tablet(report);
     }
 
     @Override

@@ -15,6 +15,7 @@ import java.util.Optional;
 import steadypull.demo.DemoWorld;
 import steadypull.demo.road.Scenario;
 import steadypull.drive.LinkOffer;
+import steadypull.tablet.Tablet;
 
 /** Somebody at a terminal: types commands and reads what comes back. */
 final class Desk {
@@ -69,6 +70,7 @@ final class Desk {
         "/home/nobody",
         "Linux",
         InstantSource.fixed(NOW),
+        Tablet.unwatched(),
         "0.0-test");
   }
 
