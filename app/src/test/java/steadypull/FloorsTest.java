@@ -157,6 +157,22 @@ class FloorsTest {
         .check(HOUSE);
   }
 
+  /** Whatever runs beside us must end with us: the room that knows how is the only one. */
+  @Test
+  void onlyTheTabletStartsCommandsOfTheSystem() {
+    assertThat(HOUSE.contain("steadypull.tablet.ChildAwake")).isTrue();
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("steadypull.tablet..")
+        .should()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("java.lang.ProcessBuilder")
+        .orShould()
+        .dependOnClassesThat()
+        .resideInAPackage("java.lang.foreign..")
+        .check(HOUSE);
+  }
+
   @Test
   void onlyTheStoreKnowsTheDatabase() {
     noClasses()

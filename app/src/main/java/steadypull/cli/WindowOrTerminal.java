@@ -49,14 +49,19 @@ final class WindowOrTerminal {
 
   private int window(LiveDrives drives, Optional<String> port, Optional<String> vehicle)
       throws Exception {
-    SteadypullWindow.open(
-        drives,
+    WindowSettings settings =
         new WindowSettings(
             port,
             vehicle,
             main.locale(),
             main.format().system(),
-            ScreenSettings.in(main.libraryFolder().resolve(SCREEN_SETTINGS))));
+            ScreenSettings.in(main.libraryFolder().resolve(SCREEN_SETTINGS)));
+    try (SealingDesk desk = new SealingDesk(drives)) {
+      SteadypullWindow window = new SteadypullWindow(desk, settings);
+      try (var _ = StopSignals.call(window::leave)) {
+        window.open();
+      }
+    }
     return 0;
   }
 }

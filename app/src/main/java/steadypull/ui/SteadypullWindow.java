@@ -23,7 +23,10 @@ public final class SteadypullWindow {
   private final ExecutorService background =
       Executors.newSingleThreadExecutor(Thread.ofPlatform().name("desk").daemon().factory());
 
-  private SteadypullWindow(DriveDesk desk, WindowSettings settings) {
+  private final AtomicReference<@Nullable Runnable> leaving = new AtomicReference<>();
+
+  /** Prepares a window; nothing is shown before {@link #open}. */
+  public SteadypullWindow(DriveDesk desk, WindowSettings settings) {
     this.desk = desk;
     this.settings = settings;
   }
@@ -35,11 +38,7 @@ public final class SteadypullWindow {
    * @throws WindowException if there is no display or a system library is missing; the message
    *     names it and the package that brings it
    */
-  public static void open(DriveDesk desk, WindowSettings settings) throws WindowException {
-    new SteadypullWindow(desk, settings).run();
-  }
-
-  private void run() throws WindowException {
+  public void open() throws WindowException {
     try {
       Platform.startup(this::show);
       closed.await();
@@ -53,6 +52,19 @@ public final class SteadypullWindow {
     Throwable found = trouble.get();
     if (found != null) {
       throw new WindowException(GraphicsTrouble.explain(found), found);
+    }
+  }
+
+  /**
+   * Asks the window to close as its own button does: a running drive ends first, its trip sealed.
+   * Any thread; returns at once.
+   */
+  public void leave() {
+    Runnable shown = leaving.get();
+    if (shown == null) {
+      closed.countDown();
+    } else {
+      FxThread.later(shown);
     }
   }
 
@@ -89,6 +101,7 @@ public final class SteadypullWindow {
           event.consume();
           shell.leave(() -> close(stage));
         });
+    leaving.set(() -> shell.leave(() -> close(stage)));
     shell.showStart();
     settings.port().ifPresent(port -> shell.begin(port, settings.vehicle()));
     stage.show();

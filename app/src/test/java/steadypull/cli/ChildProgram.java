@@ -21,23 +21,37 @@ final class ChildProgram implements AutoCloseable {
   }
 
   static ChildProgram start(Path library, String... arguments) throws IOException {
+    ProcessBuilder builder = program(library, List.of(), arguments);
+    builder.environment().remove("DISPLAY");
+    return new ChildProgram(builder.start());
+  }
+
+  /** With its window open, on JavaFX's own platform that needs no display. */
+  static ChildProgram startWindow(Path library, String... arguments) throws IOException {
+    ProcessBuilder builder =
+        program(library, List.of("-Dglass.platform=Headless", "-Dprism.order=sw"), arguments);
+    builder.environment().put("DISPLAY", ":none");
+    return new ChildProgram(builder.start());
+  }
+
+  private static ProcessBuilder program(Path library, List<String> options, String... arguments) {
     List<String> command =
         new ArrayList<>(
             List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "--sun-misc-unsafe-memory-access=allow",
                 "--enable-native-access=ALL-UNNAMED",
-                "-XX:TieredStopAtLevel=1",
-                "-cp",
-                System.getProperty(
-                    "surefire.test.class.path", System.getProperty("java.class.path")),
-                "steadypull.Steadypull",
-                "--library",
-                library.toString()));
+                "-XX:TieredStopAtLevel=1"));
+    command.addAll(options);
+    command.addAll(
+        List.of(
+            "-cp",
+            System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+            "steadypull.Steadypull",
+            "--library",
+            library.toString()));
     Collections.addAll(command, arguments);
-    ProcessBuilder builder = new ProcessBuilder(command);
-    builder.environment().remove("DISPLAY");
-    return new ChildProgram(builder.start());
+    return new ProcessBuilder(command);
   }
 
   /** Reads diagnostics up to a line; fails if the program ends without it. */

@@ -36,9 +36,10 @@ class TabletToldTest {
   void everyNewsIsALineWithItsTime() {
     assertThat(tell(new DriveProgress(new PrintWriter(told), FORMAT)))
         .containsExactly(
-            "0:01:01  This computer may fall asleep while recording: keep it awake in its settings.",
-            "0:01:01  The tablet's battery is nearly empty (5 %). The trip is kept; recording goes on"
-                + " in a new trip. Connect the charger.",
+            "0:01:01  This computer may fall asleep while recording: keep it awake in its"
+                + " settings.",
+            "0:01:01  The tablet's battery is nearly empty (5 %). The trip is kept; recording goes"
+                + " on in a new trip. Connect the charger.",
             "0:01:01  The tablet's clock went forward by 1:00:00, from 2026-07-15T17:46:02Z to"
                 + " 2026-07-15T18:46:02Z. The trip's times are not touched.",
             "0:01:01  The tablet is on its charger (6 %).");
