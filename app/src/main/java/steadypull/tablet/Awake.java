@@ -1,6 +1,7 @@
 package steadypull.tablet;
 
 import java.util.Objects;
+import java.util.function.BooleanSupplier;
 
 /** Whether the machine is kept awake. A closed set. */
 public sealed interface Awake extends AutoCloseable {
@@ -10,10 +11,12 @@ public sealed interface Awake extends AutoCloseable {
   /**
    * It is, until this is closed.
    *
+   * @param holds whether what keeps it awake is still there
    * @param release lets it sleep again
    */
-  record Held(Runnable release) implements Awake {
+  record Held(BooleanSupplier holds, Runnable release) implements Awake {
     public Held {
+      Objects.requireNonNull(holds);
       Objects.requireNonNull(release);
     }
 

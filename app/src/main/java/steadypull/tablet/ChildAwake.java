@@ -66,7 +66,8 @@ record ChildAwake(List<List<String>> commands) implements Tablet.AwakeKeeper {
     }
     return held.isEmpty()
         ? new Awake.NotHeld(String.join("; ", refusals))
-        : new Awake.Held(() -> held.forEach(ChildAwake::end));
+        : new Awake.Held(
+            () -> held.stream().anyMatch(Process::isAlive), () -> held.forEach(ChildAwake::end));
   }
 
   private static void begin(List<String> command, List<Process> held, List<String> refusals) {

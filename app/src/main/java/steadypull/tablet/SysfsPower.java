@@ -1,6 +1,7 @@
 package steadypull.tablet;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +32,8 @@ record SysfsPower(Path folder) implements Tablet.PowerSupply {
     try (DirectoryStream<Path> found = Files.newDirectoryStream(folder)) {
       found.forEach(supplies::add);
       return of(supplies);
-    } catch (IOException | NumberFormatException untold) {
+    } catch (IOException | DirectoryIteratorException | NumberFormatException untold) {
+      // Also what is unplugged while it is read; the next look tells more.
       return new Power.CouldNotTell();
     }
   }

@@ -48,7 +48,8 @@ public record Tablet(AwakeKeeper awake, PowerSupply power, Clocks clocks) {
 
   /** A tablet that nobody watches: a replay's, or a machine of no interest. */
   public static Tablet unwatched() {
-    return new Tablet(() -> new Awake.Held(() -> {}), Power.CouldNotTell::new, Optional::empty);
+    return new Tablet(
+        () -> new Awake.Held(() -> true, () -> {}), Power.CouldNotTell::new, Optional::empty);
   }
 
   /**

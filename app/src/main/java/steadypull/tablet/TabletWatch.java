@@ -15,6 +15,7 @@ public final class TabletWatch implements AutoCloseable {
   private final PowerWatch power = new PowerWatch();
   private final ClockWatch clocks = new ClockWatch();
   private final Awake awake;
+  private boolean isLetGoTold;
   private int looks;
 
   /**
@@ -31,13 +32,22 @@ public final class TabletWatch implements AutoCloseable {
     }
   }
 
-  /** Looks at clocks, and now and then at the battery. */
+  /** Looks at clocks, and now and then at the battery and at what keeps the tablet awake. */
   public void look() {
     tablet.clocks().read().ifPresent(reading -> clocks.take(reading).forEach(news));
     if (looks % LOOKS_BETWEEN_POWER == 0) {
       power.take(tablet.power().read()).ifPresent(news);
+      tellIfLetGo();
     }
     looks++;
+  }
+
+  /** A system service may be restarted meanwhile, and its lock be gone. */
+  private void tellIfLetGo() {
+    if (!isLetGoTold && awake instanceof Awake.Held held && !held.holds().getAsBoolean()) {
+      isLetGoTold = true;
+      news.accept(new TabletNews.MayFallAsleep("What kept it awake has ended by itself."));
+    }
   }
 
   /** Lets the tablet sleep again. */

@@ -31,6 +31,6 @@ record WindowsAwake(Optional<Need> need) implements Tablet.AwakeKeeper {
     if (need.isEmpty() || !need.get().say(CONTINUOUS | SYSTEM_AND_DISPLAY)) {
       return new Awake.NotHeld("SetThreadExecutionState failed");
     }
-    return new Awake.Held(() -> need.get().say(CONTINUOUS));
+    return new Awake.Held(() -> true, () -> need.get().say(CONTINUOUS));
   }
 }

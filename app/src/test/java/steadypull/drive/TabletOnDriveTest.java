@@ -27,7 +27,8 @@ class TabletOnDriveTest {
 
   private Awake hold() {
     awake.add("held by " + Thread.currentThread().getName());
-    return new Awake.Held(() -> awake.add("released by " + Thread.currentThread().getName()));
+    return new Awake.Held(
+        () -> true, () -> awake.add("released by " + Thread.currentThread().getName()));
   }
 
   /** Lets a drive begin on a tablet and waits until the tablet has told something. */

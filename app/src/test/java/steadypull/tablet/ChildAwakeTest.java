@@ -42,6 +42,7 @@ class ChildAwakeTest {
     ProcessHandle child = standInProcess();
     assertThat(awake).isInstanceOf(Awake.Held.class);
     assertThat(child.isAlive()).isTrue();
+    assertThat(((Awake.Held) awake).holds().getAsBoolean()).isTrue();
 
     awake.close();
 

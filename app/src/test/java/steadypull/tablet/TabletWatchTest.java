@@ -7,9 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 
 class TabletWatchTest {
+  private static final Awake HELD = new Awake.Held(() -> true, () -> {});
+
   private final List<TabletNews> news = new ArrayList<>();
   private final List<String> asked = new ArrayList<>();
   private Instant wall = Instant.parse("2026-07-15T17:45:12Z");
@@ -34,7 +37,7 @@ class TabletWatchTest {
   @Test
   void aWatchHoldsTheTabletAwakeUntilItIsClosed() {
     List<String> released = new ArrayList<>();
-    try (TabletWatch watch = watch(new Awake.Held(() -> released.add("released")))) {
+    try (TabletWatch watch = watch(new Awake.Held(() -> true, () -> released.add("released")))) {
       watch.look();
       assertThat(released).isEmpty();
     }
@@ -53,8 +56,21 @@ class TabletWatchTest {
   }
 
   @Test
+  void aLockThatIsLostOnTheWayIsToldOnce() {
+    AtomicBoolean holds = new AtomicBoolean(true);
+    TabletWatch watch = watch(new Awake.Held(holds::get, () -> {}));
+    watch.look();
+    assertThat(news).isEmpty();
+    holds.set(false);
+    for (int second = 0; second < 70; second++) {
+      watch.look();
+    }
+    assertThat(news).singleElement().isInstanceOf(TabletNews.MayFallAsleep.class);
+  }
+
+  @Test
   void theBatteryIsAskedAtOnceAndThenEveryThirtySeconds() {
-    TabletWatch watch = watch(new Awake.Held(() -> {}));
+    TabletWatch watch = watch(HELD);
     watch.look();
     assertThat(asked).hasSize(1);
     power = new Power.Battery(80, false, true);
@@ -69,7 +85,7 @@ class TabletWatchTest {
 
   @Test
   void clocksAreLookedAtEverySecond() {
-    TabletWatch watch = watch(new Awake.Held(() -> {}));
+    TabletWatch watch = watch(HELD);
     watch.look();
     wall = wall.plusSeconds(120);
     watch.look();
