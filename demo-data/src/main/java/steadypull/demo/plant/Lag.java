@@ -4,6 +4,8 @@ package steadypull.demo.plant;
 final class Lag {
   private final double seconds;
   private double value;
+  private double lastSpan = Double.NaN;
+  private double share; // of the way to the target that the last span goes
 
   Lag(double seconds, double start) {
     this.seconds = seconds;
@@ -12,7 +14,11 @@ final class Lag {
 
   /** Moves towards a target over a span; exact while the target stands still. */
   double follow(double target, double span) {
-    value += (target - value) * -Math.expm1(-span / seconds);
+    if (span != lastSpan) {
+      share = -Math.expm1(-span / seconds);
+      lastSpan = span;
+    }
+    value += (target - value) * share;
     return value;
   }
 

@@ -131,6 +131,11 @@ public final class Plant {
     return distance;
   }
 
+  /** Road speed, m/s. */
+  public double speed() {
+    return speed;
+  }
+
   /** The truth behind the sensors. */
   public PlantState state() {
     var motion =

@@ -30,12 +30,12 @@ public record Weather(
   }
 
   /** Outside air at a height above the start, degC. */
-  double celsius(double metresAboveStart) {
+  public double celsius(double metresAboveStart) {
     return celsiusAtStart - LAPSE * metresAboveStart;
   }
 
   /** Pressure at an altitude, kPa. */
-  static double kilopascals(double altitude) {
+  public static double kilopascals(double altitude) {
     return SEA_LEVEL_KILOPASCALS * Math.pow(1 - LAPSE * altitude / SEA_LEVEL_KELVIN, EXPONENT);
   }
 }
