@@ -14,6 +14,7 @@ import steadypull.demo.bench.ReceiverLinks;
 import steadypull.demo.road.Drive;
 import steadypull.demo.road.Scenario;
 import steadypull.demo.road.Scenarios;
+import steadypull.demo.season.Season;
 
 /**
  * The door to the invented world. Safe from any thread; a drive belongs to one thread at a time.
@@ -53,6 +54,11 @@ public final class DemoWorld {
    */
   public static Drive drive(Scenario scenario, long seed) {
     return new Drive(scenario, seed);
+  }
+
+  /** The demo library's content, from a seed; the same seed gives the same samples. */
+  public static Season season(long seed) {
+    return Season.of(seed);
   }
 
   /**

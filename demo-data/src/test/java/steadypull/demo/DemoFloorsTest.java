@@ -1,5 +1,7 @@
 package steadypull.demo;
 
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -59,6 +61,17 @@ class DemoFloorsTest {
         .orShould()
         .dependOnClassesThat()
         .haveFullyQualifiedName("java.time.Instant")
+        .check(OURS);
+  }
+
+  @Test
+  void seasonNeverReadsTheMachinesClock() {
+    noClasses()
+        .that()
+        .resideInAPackage("..demo.season")
+        .should()
+        .callMethodWhere(
+            target(nameMatching("now|nanoTime|currentTimeMillis|systemDefault|getDefault")))
         .check(OURS);
   }
 
