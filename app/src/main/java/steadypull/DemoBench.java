@@ -11,6 +11,7 @@ import steadypull.demo.DemoWorld;
 import steadypull.demo.bench.BenchServer;
 import steadypull.demo.bench.PseudoTerminal;
 import steadypull.demo.road.Scenario;
+import steadypull.demo.season.Season;
 import steadypull.drive.LinkOffer;
 import steadypull.drive.PortChoice;
 
@@ -70,6 +71,11 @@ final class DemoBench implements DemoDesk {
                     scenario.sentence(),
                     Math.toIntExact(scenario.duration().toSeconds())))
         .toList();
+  }
+
+  @Override
+  public List<SeasonTrip> season(long seed) {
+    return Season.of(seed).trips().stream().<SeasonTrip>map(DemoSeasonTrip::new).toList();
   }
 
   @Override

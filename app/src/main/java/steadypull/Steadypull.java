@@ -30,7 +30,7 @@ public final class Steadypull {
     System.exit(status);
   }
 
-  private static Program program() {
+  static Program program() {
     DemoBench bench = new DemoBench();
     String system = System.getProperty("os.name");
     return new Program(

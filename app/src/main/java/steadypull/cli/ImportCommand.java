@@ -53,6 +53,10 @@ final class ImportCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
+    if (SeasonImport.isMeant(files.getFirst().toString())) {
+      takeSeason(main, files.getFirst().toString());
+      return 0;
+    }
     Optional<Rig> towed = rig == null ? Optional.empty() : Optional.of(VehicleFile.readRig(rig));
     // Every file is read before the first is taken: a fault in the last leaves the library as it
     // was.
@@ -67,6 +71,13 @@ final class ImportCommand implements Callable<Integer> {
       }
     }
     return 0;
+  }
+
+  private static void takeSeason(SteadypullCommand main, String address) throws Exception {
+    try (TripLibrary library = main.openLibrary()) {
+      SeasonImport.of(main.program(), address).into(library).forEach(main.out()::println);
+      main.out().flush();
+    }
   }
 
   private String take(

@@ -27,6 +27,11 @@ public final class AddedTrip {
     return trip.id();
   }
 
+  /** Keeps who answered on the trip, in place of what was kept before. */
+  public void describe(LinkIdentity link) {
+    TripRow.describe(handle, trip.key(), link);
+  }
+
   /** Adds a sample. */
   public void append(Sample sample) {
     append(new TripEntry.OfSample(sample));

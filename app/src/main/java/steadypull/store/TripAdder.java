@@ -1,5 +1,6 @@
 package steadypull.store;
 
+import java.util.Optional;
 import java.util.UUID;
 import org.jdbi.v3.core.Handle;
 import steadypull.vehicle.Vehicle;
@@ -21,13 +22,33 @@ public final class TripAdder {
     VehicleRows.save(handle, vehicle.name(), VehicleJson.write(vehicle));
   }
 
+  /** Keeps a vehicle unless there is one of the same name. */
+  public void saveIfNew(Vehicle vehicle) {
+    if (VehicleRows.file(handle, vehicle.name()).isEmpty()) {
+      save(vehicle);
+    }
+  }
+
+  /** The id here of the trip with that own id, or empty if this library does not hold it. */
+  public Optional<String> findOrigin(String origin) {
+    return handle
+        .createQuery(Sql.of("selectTripOfOrigin"))
+        .bind("origin", origin)
+        .mapTo(String.class)
+        .findOne();
+  }
+
   /** Begins a trip that is new to every library. */
   public AddedTrip begin(NewTrip trip) {
     return begin(trip, UUID.randomUUID().toString());
   }
 
-  /** Begins a trip that has an own id already, one that no trip of this library has. */
-  AddedTrip begin(NewTrip trip, String origin) {
+  /**
+   * Begins a trip that has an own id already.
+   *
+   * @param origin the trip's own id; no trip of this library has it
+   */
+  public AddedTrip begin(NewTrip trip, String origin) {
     String id = TripRow.freeId(handle, trip.start());
     return new AddedTrip(handle, TripRow.insert(handle, trip, id, origin));
   }

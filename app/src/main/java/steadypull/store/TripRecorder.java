@@ -66,13 +66,7 @@ public final class TripRecorder implements AutoCloseable {
   public void describe(LinkIdentity link) throws LibraryException {
     requireOpen();
     try {
-      handle
-          .createUpdate(Sql.of("updateTripLink"))
-          .bind("tripKey", tripKey)
-          .bind("adapter", link.adapter())
-          .bind("protocol", link.protocol())
-          .bind("vehicleNumberHash", link.vehicleNumberHash())
-          .execute();
+      TripRow.describe(handle, tripKey, link);
     } catch (JdbiException e) {
       throw LibraryFault.of("keep who answers on trip " + tripId, file, e);
     }

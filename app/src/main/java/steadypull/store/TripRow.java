@@ -71,6 +71,17 @@ record TripRow(String id, long key) {
         .bind("outsideCelsius", celsius.isPresent() ? celsius.getAsDouble() : null);
   }
 
+  /** Keeps who answered on a trip. */
+  static void describe(Handle handle, long tripKey, LinkIdentity link) {
+    handle
+        .createUpdate(Sql.of("updateTripLink"))
+        .bind("tripKey", tripKey)
+        .bind("adapter", link.adapter())
+        .bind("protocol", link.protocol())
+        .bind("vehicleNumberHash", link.vehicleNumberHash())
+        .execute();
+  }
+
   /** The key of a vehicle's file as trips keep it; trips with the same file share it. */
   static long vehicleKey(Handle handle, String vehicleFile) {
     return findVehicleKey(handle, vehicleFile)

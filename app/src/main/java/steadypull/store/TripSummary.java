@@ -21,8 +21,8 @@ import steadypull.channel.Channel;
  * @param distanceMetres from vehicle speed; empty if that was never measured
  * @param samples how many samples the trip holds
  * @param channels in the order in which they first appeared
- * @param gaps stretches longer than {@link #GAP_SECONDS} in which no channel had a sample, from the
- *     start of the trip to its end, earliest first
+ * @param gaps stretches longer than {@link #GAP_SECONDS} in which the vehicle told nothing, from
+ *     the start of the trip to its end, earliest first
  * @param sealed true if the trip was brought to its end; false while it is recorded and after a
  *     crash
  * @param details what people say of it

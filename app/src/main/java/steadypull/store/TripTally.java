@@ -12,8 +12,9 @@ import steadypull.channel.Sample;
 /**
  * Counts along what a summary says, so that nobody need read a trip to list it. One thread.
  *
- * <p>Distance is the integral of vehicle speed by trapezoids; where speed is silent for longer than
- * a gap, nothing is added, because nobody can tell.
+ * <p>Gaps are the vehicle's: positions come from a receiver of their own. Distance is the integral
+ * of vehicle speed by trapezoids; where speed is silent for longer than a gap, nothing is added,
+ * because nobody can tell.
  */
 final class TripTally {
   static final long GAP_MICROS = (long) (TripSummary.GAP_SECONDS * 1e6);
@@ -21,9 +22,9 @@ final class TripTally {
   private static final double METRES_PER_KM_H_AND_MICRO = 1e-6 / 3.6;
 
   private final Set<Channel> channels = new LinkedHashSet<>();
-  private final List<GapMicros> gaps = new ArrayList<>();
+  private final Silences vehicle = new Silences();
+  private final Silences receiver = new Silences();
   private long sampleCount;
-  private long lastSampleMicros;
   private long reachedMicros;
   private double distanceMetres;
   private boolean hasSpeed;
@@ -44,10 +45,8 @@ final class TripTally {
   private void add(Sample sample) {
     channels.add(sample.channel());
     sampleCount++;
-    if (sample.timeMicros() - lastSampleMicros > GAP_MICROS) {
-      gaps.add(new GapMicros(lastSampleMicros, sample.timeMicros()));
-    }
-    lastSampleMicros = Math.max(lastSampleMicros, sample.timeMicros());
+    boolean isPosition = Channels.located().contains(sample.channel());
+    (isPosition ? receiver : vehicle).end(sample.timeMicros());
     if (sample.channel().equals(Channels.VEHICLE_SPEED)) {
       addSpeed(sample);
     }
@@ -68,7 +67,7 @@ final class TripTally {
   }
 
   List<GapMicros> gaps() {
-    return List.copyOf(gaps);
+    return List.copyOf(heard().gaps);
   }
 
   long sampleCount() {
@@ -76,7 +75,7 @@ final class TripTally {
   }
 
   long lastSampleMicros() {
-    return lastSampleMicros;
+    return heard().lastMicros;
   }
 
   long reachedMicros() {
@@ -85,6 +84,26 @@ final class TripTally {
 
   OptionalDouble distanceMetres() {
     return hasSpeed ? OptionalDouble.of(distanceMetres) : OptionalDouble.empty();
+  }
+
+  /** A receiver that goes on does not hide that the vehicle is silent. */
+  private Silences heard() {
+    return vehicle.hasEnded ? vehicle : receiver;
+  }
+
+  /** The long silences of one speaker. */
+  private static final class Silences {
+    private final List<GapMicros> gaps = new ArrayList<>();
+    private long lastMicros;
+    private boolean hasEnded;
+
+    void end(long timeMicros) {
+      if (timeMicros - lastMicros > GAP_MICROS) {
+        gaps.add(new GapMicros(lastMicros, timeMicros));
+      }
+      lastMicros = Math.max(lastMicros, timeMicros);
+      hasEnded = true;
+    }
   }
 
   record GapMicros(long fromMicros, long toMicros) {}

@@ -100,6 +100,11 @@ final class Desk {
     }
 
     @Override
+    public List<SeasonTrip> season(long seed) {
+      return List.of();
+    }
+
+    @Override
     public Serving serve(String scenario, String place) throws IOException {
       throw new IOException("Could not serve " + scenario + " at " + place + ".");
     }

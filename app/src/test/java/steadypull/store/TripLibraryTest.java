@@ -88,6 +88,21 @@ class TripLibraryTest {
   }
 
   @Test
+  void aReceiverThatGoesOnDoesNotHideThatTheVehicleIsSilent() throws LibraryException {
+    List<Sample> samples = new ArrayList<>(List.of(speed(0, 50)));
+    IntStream.range(0, 20)
+        .mapToObj(second -> new Sample(Channels.ALTITUDE, second * 1_000_000L, 300))
+        .forEach(samples::add);
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      String positions = library.keep(trip(WATTLE, START, ""), samples.subList(1, 20), 19_000_000);
+      String both = library.keep(trip(WATTLE, START, ""), samples, 19_000_000);
+
+      assertThat(library.find(positions).gaps()).isEmpty();
+      assertThat(library.find(both).gaps()).containsExactly(new Gap(0, 19));
+    }
+  }
+
+  @Test
   void distanceIsUnknownWithoutSpeed() throws LibraryException {
     try (TripLibrary library = TripLibrary.open(folder)) {
       Sample coolant = new Sample(Channels.ENGINE_COOLANT_TEMP, 0, 90);
