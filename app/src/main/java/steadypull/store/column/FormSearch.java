@@ -1,5 +1,7 @@
 package steadypull.store.column;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Finds the form that values have. */
@@ -7,12 +9,12 @@ final class FormSearch {
   private FormSearch() {}
 
   /**
-   * The form that the values have by their making, else the shorter of those that hold any.
+   * The form that the values have by their making, else the shortest of those that hold any.
    *
    * @param out where it will be written; not written to
    */
   static ValueForm of(double[] values, int count, SeriesWriter out) {
-    return natural(values, count).orElseGet(() -> shorter(values, count, out));
+    return natural(values, count).orElseGet(() -> shortest(values, count, out));
   }
 
   private static Optional<ValueForm> natural(double[] values, int count) {
@@ -22,12 +24,24 @@ final class FormSearch {
         .or(() -> Affine.of(values, count));
   }
 
-  private static ValueForm shorter(double[] values, int count, SeriesWriter out) {
-    ValueForm plain = new PlainBits();
-    ValueForm counted = Dictionary.of(values, count);
-    return length(counted, values, count, out) < length(plain, values, count, out)
-        ? counted
-        : plain;
+  private static ValueForm shortest(double[] values, int count, SeriesWriter out) {
+    ValueForm shortest = new PlainBits();
+    int least = length(shortest, values, count, out);
+    for (ValueForm form : others(values, count)) {
+      int length = length(form, values, count, out);
+      if (length < least) {
+        least = length;
+        shortest = form;
+      }
+    }
+    return shortest;
+  }
+
+  private static List<ValueForm> others(double[] values, int count) {
+    List<ValueForm> others = new ArrayList<>();
+    others.add(Dictionary.of(values, count));
+    Grid.of(values, count).ifPresent(others::add);
+    return others;
   }
 
   private static int length(ValueForm form, double[] values, int count, SeriesWriter out) {

@@ -4,7 +4,7 @@ package steadypull.store.column;
  * How the values of a column come from integers, and back, bit for bit. Greater integers are
  * greater values, in every form.
  */
-sealed interface ValueForm permits Dyadic, Decimal, Affine, Dictionary, PlainBits {
+sealed interface ValueForm permits Dyadic, Decimal, Affine, Dictionary, PlainBits, Grid {
   /** Integers for values that are known to have this form. */
   long[] integers(double[] values, int count);
 
@@ -28,7 +28,8 @@ sealed interface ValueForm permits Dyadic, Decimal, Affine, Dictionary, PlainBit
       case Affine.NUMBER -> Affine.read(in.body());
       case Dictionary.NUMBER -> Dictionary.read(in, count);
       case PlainBits.NUMBER -> new PlainBits();
-      default -> throw new DamagedSegmentException("a form of values, 0 to 4", "" + number);
+      case Grid.NUMBER -> Grid.read(in.body());
+      default -> throw new DamagedSegmentException("a form of values, 0 to 5", "" + number);
     };
   }
 }
