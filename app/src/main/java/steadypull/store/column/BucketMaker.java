@@ -19,9 +19,12 @@ final class BucketMaker {
   /**
    * Buckets of samples.
    *
-   * @param samples at least one, times not descending
+   * @param samples times not descending
    */
   static Buckets of(Column samples) {
+    if (samples.size() == 0) {
+      return new Buckets(0, 0);
+    }
     BucketMaker maker = new BucketMaker(samples);
     int exponent = Buckets.LEAST_EXPONENT;
     int spans = maker.spans(exponent);

@@ -2,10 +2,14 @@ package steadypull.store.column;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import steadypull.store.column.PixelLine.Beside;
 
 /** The samples of one channel in the order in which they were added. Immutable. */
 public final class Column {
+  static final Column EMPTY = new Column(new long[0], new double[0]);
+
   private final long[] times;
   private final double[] values;
 
@@ -32,6 +36,28 @@ public final class Column {
   /** All values; not to be changed. */
   double[] values() {
     return values;
+  }
+
+  /** The sample with the greatest time before a moment; the last of several. */
+  Optional<Beside> lastBefore(long timeMicros) {
+    int found = -1;
+    for (int i = 0; i < times.length; i++) {
+      if (times[i] < timeMicros && (found < 0 || times[i] >= times[found])) {
+        found = i;
+      }
+    }
+    return found < 0 ? Optional.empty() : Optional.of(new Beside(times[found], values[found]));
+  }
+
+  /** The sample with the least time at a moment or after it; the first of several. */
+  Optional<Beside> firstFrom(long timeMicros) {
+    int found = -1;
+    for (int i = 0; i < times.length; i++) {
+      if (times[i] >= timeMicros && (found < 0 || times[i] < times[found])) {
+        found = i;
+      }
+    }
+    return found < 0 ? Optional.empty() : Optional.of(new Beside(times[found], values[found]));
   }
 
   /** The same samples by ascending time; those of equal times stay in their order. */

@@ -1,5 +1,7 @@
 package steadypull.store.column;
 
+import java.util.Optional;
+
 /**
  * What to draw of one channel, for each column of pixels: nothing, or the first, last, least and
  * greatest value in it. A line that goes from least to greatest in each column, and from the last
@@ -13,6 +15,11 @@ public final class PixelLine {
   private final double[] leasts;
   private final double[] greatests;
   private final boolean[] filled;
+  private Optional<Beside> before = Optional.empty();
+  private Optional<Beside> after = Optional.empty();
+
+  /** A sample outside the window, to or from which the line goes on. */
+  public record Beside(long timeMicros, double value) {}
 
   PixelLine(int columns) {
     this.firstMicros = new long[columns];
@@ -67,6 +74,16 @@ public final class PixelLine {
     return lastMicros[column];
   }
 
+  /** The last sample before the window, or empty if the trip has none. */
+  public Optional<Beside> before() {
+    return before;
+  }
+
+  /** The first sample after the window, or empty if the trip has none. */
+  public Optional<Beside> after() {
+    return after;
+  }
+
   /** True if the line has to be broken before a column: nothing came for longer than that. */
   public boolean isGapBefore(int column, long longestSilenceMicros) {
     if (!filled[column]) {
@@ -78,6 +95,11 @@ public final class PixelLine {
       }
     }
     return false;
+  }
+
+  void lieBetween(Optional<Beside> sampleBefore, Optional<Beside> sampleAfter) {
+    this.before = sampleBefore;
+    this.after = sampleAfter;
   }
 
   void add(int column, long timeMicros, double value) {

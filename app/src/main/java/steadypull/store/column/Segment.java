@@ -76,7 +76,7 @@ public final class Segment {
   /** The samples of one channel; empty if it does not occur. */
   public Column column(int channel) {
     int place = Arrays.binarySearch(channels, channel);
-    return place < 0 ? new Column(new long[0], new double[0]) : columns[place];
+    return place < 0 ? Column.EMPTY : columns[place];
   }
 
   /** About the room it takes in memory. */

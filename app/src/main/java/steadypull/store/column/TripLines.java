@@ -1,6 +1,8 @@
 package steadypull.store.column;
 
 import java.util.BitSet;
+import java.util.Optional;
+import steadypull.store.column.PixelLine.Beside;
 
 /**
  * Draws a trip: what each column of pixels shows of a channel, from the overviews where a column
@@ -9,11 +11,12 @@ import java.util.BitSet;
  * is lost.
  *
  * <p>Keeps what it unpacked, up to some tens of megabytes. A segment that is damaged leaves its
- * span empty and is told by {@link #damaged}. One thread.
+ * span empty and is told by {@link #damaged}; for a damaged overview the samples stand in. One
+ * thread.
  */
 public final class TripLines {
   private static final int OVERVIEW_OCTETS = 48 << 20;
-  private static final int SEGMENT_OCTETS = 24 << 20;
+  private static final int SEGMENT_OCTETS = 32 << 20;
 
   private final SegmentSource source;
   private final Unpacked<Overview> overviews = new Unpacked<>(OVERVIEW_OCTETS);
@@ -36,29 +39,29 @@ public final class TripLines {
   public PixelLine line(int channel, long fromMicros, long toMicros, int pixelColumns) {
     PixelWindow window = new PixelWindow(fromMicros, toMicros, pixelColumns);
     PixelLine line = new PixelLine(pixelColumns);
-    for (int number = 0; number < source.count(); number++) {
+    LineDrawing drawing = new LineDrawing(window, line);
+    int count = source.count();
+    for (int number = 0; number < count; number++) {
       if (source.firstMicros(number) < toMicros && source.lastMicros(number) >= fromMicros) {
-        draw(number, channel, window, line);
+        draw(number, channel, window, drawing);
       }
     }
+    line.lieBetween(before(channel, fromMicros), after(channel, toMicros));
     return line;
   }
 
-  /** The segments that could not be read so far: their numbers, set. */
+  /** The segments of which something could not be read so far: their numbers, set. */
   public BitSet damaged() {
     return (BitSet) damaged.clone();
   }
 
-  private void draw(int number, int channel, PixelWindow window, PixelLine line) {
+  private void draw(int number, int channel, PixelWindow window, LineDrawing drawing) {
     try {
-      Buckets buckets = overview(number).buckets(channel);
-      if (buckets.size() == 0) {
-        return;
-      }
-      if (window.columnsSpan(buckets.widthMicros())) {
-        drawBuckets(number, channel, buckets, window, line);
-      } else {
-        drawSamples(segment(number).column(channel), window, line);
+      Buckets buckets = buckets(number, channel);
+      if (!window.columnsSpan(buckets.widthMicros())) {
+        drawing.samples(column(number, channel));
+      } else if (drawing.buckets(buckets)) {
+        drawing.cut(column(number, channel), buckets.widthMicros());
       }
     } catch (DamagedSegmentException e) {
       // The rest of the trip is drawn; who asks is told by damaged().
@@ -66,74 +69,63 @@ public final class TripLines {
     }
   }
 
-  private void drawBuckets(
-      int number, int channel, Buckets buckets, PixelWindow window, PixelLine line)
-      throws DamagedSegmentException {
-    boolean isCut = false;
-    for (int i = 0; i < buckets.size(); i++) {
-      long start = buckets.startMicros(i);
-      boolean isBeyond = start >= window.toMicros();
-      boolean isBefore = start + buckets.widthMicros() <= window.fromMicros();
-      if (isBeyond || isBefore) {
-        continue;
-      }
-      if (window.holds(start) && window.holds(start + buckets.widthMicros() - 1)) {
-        drawBucket(buckets, i, window, line);
-      } else {
-        isCut = true;
+  private Optional<Beside> before(int channel, long timeMicros) {
+    for (int number = source.count() - 1; number >= 0; number--) {
+      if (source.firstMicros(number) < timeMicros) {
+        Optional<Beside> found = columnIfReadable(number, channel).lastBefore(timeMicros);
+        if (found.isPresent()) {
+          return found;
+        }
       }
     }
-    if (isCut) {
-      drawCut(segment(number).column(channel), buckets, window, line);
-    }
+    return Optional.empty();
   }
 
-  /** A bucket lies on two columns at most; where its extremes lie is not known, if so. */
-  private static void drawBucket(Buckets buckets, int i, PixelWindow window, PixelLine line) {
-    int first = window.column(buckets.firstMicros[i]);
-    int last = window.column(buckets.lastMicros[i]);
-    int middle = window.column(buckets.startMicros(i) + buckets.widthMicros() / 2);
-    line.addFirst(first, buckets.firstMicros[i], buckets.firsts[i]);
-    line.addLast(last, buckets.lastMicros[i], buckets.lasts[i]);
-    line.widen(Math.clamp(middle, first, last), buckets.leasts[i], buckets.greatests[i]);
-  }
-
-  /** Draws the samples of the buckets that the window cuts. */
-  private static void drawCut(Column samples, Buckets buckets, PixelWindow window, PixelLine line) {
-    long width = buckets.widthMicros();
-    long wholeFrom = Math.ceilDiv(window.fromMicros(), width) * width;
-    long wholeTo = Math.floorDiv(window.toMicros(), width) * width;
-    for (int i = 0; i < samples.size(); i++) {
-      long timeMicros = samples.timeMicros(i);
-      if (window.holds(timeMicros) && (timeMicros < wholeFrom || timeMicros >= wholeTo)) {
-        line.add(window.column(timeMicros), timeMicros, samples.value(i));
+  private Optional<Beside> after(int channel, long timeMicros) {
+    for (int number = 0; number < source.count(); number++) {
+      if (source.lastMicros(number) >= timeMicros) {
+        Optional<Beside> found = columnIfReadable(number, channel).firstFrom(timeMicros);
+        if (found.isPresent()) {
+          return found;
+        }
       }
+    }
+    return Optional.empty();
+  }
+
+  /** The samples of a channel; none where it does not occur or cannot be read. */
+  private Column columnIfReadable(int number, int channel) {
+    try {
+      // The overview is smaller, and kept: where it has no bucket there is nothing to unpack.
+      return buckets(number, channel).size() == 0 ? Column.EMPTY : column(number, channel);
+    } catch (DamagedSegmentException e) {
+      damaged.set(number);
+      return Column.EMPTY;
     }
   }
 
-  private static void drawSamples(Column samples, PixelWindow window, PixelLine line) {
-    for (int i = 0; i < samples.size(); i++) {
-      if (window.holds(samples.timeMicros(i))) {
-        line.add(window.column(samples.timeMicros(i)), samples.timeMicros(i), samples.value(i));
-      }
-    }
-  }
-
-  private Overview overview(int number) throws DamagedSegmentException {
+  /** The buckets of a channel; where the overview is damaged, from the samples. */
+  private Buckets buckets(int number, int channel) throws DamagedSegmentException {
     Overview kept = overviews.find(number);
-    if (kept == null) {
-      kept = Overview.decode(source.overview(number));
-      overviews.keep(number, kept, kept.octets());
+    if (kept != null) {
+      return kept.buckets(channel);
     }
-    return kept;
+    try {
+      Overview unpacked = Overview.decode(source.overview(number));
+      overviews.keep(number, unpacked, unpacked.octets());
+      return unpacked.buckets(channel);
+    } catch (DamagedSegmentException e) {
+      damaged.set(number);
+      return BucketMaker.of(column(number, channel).byTime());
+    }
   }
 
-  private Segment segment(int number) throws DamagedSegmentException {
+  private Column column(int number, int channel) throws DamagedSegmentException {
     Segment kept = segments.find(number);
     if (kept == null) {
       kept = Segment.decode(source.segment(number));
       segments.keep(number, kept, kept.octets());
     }
-    return kept;
+    return kept.column(channel);
   }
 }
