@@ -80,6 +80,7 @@ final class BucketTimes {
     for (int i = 0; i <= last; i++) {
       // The start of a sixteenth may lie before a first time that is exact.
       buckets.lastMicros[i] = Math.max(buckets.firstMicros[i], buckets.lastMicros[i]);
+      requireInside(buckets, i);
     }
   }
 
@@ -94,6 +95,17 @@ final class BucketTimes {
       }
       buckets.lastMicros[(int) where[i] - 1] += before[i];
       buckets.firstMicros[(int) where[i]] += after[i];
+    }
+  }
+
+  private static void requireInside(Buckets buckets, int bucket) throws DamagedSegmentException {
+    long start = buckets.startMicros(bucket);
+    long width = buckets.widthMicros();
+    if (Long.compareUnsigned(buckets.firstMicros[bucket] - start, width) >= 0
+        || Long.compareUnsigned(buckets.lastMicros[bucket] - start, width) >= 0) {
+      throw new DamagedSegmentException(
+          "times inside their bucket, " + width + " us from " + start,
+          buckets.firstMicros[bucket] + " and " + buckets.lastMicros[bucket]);
     }
   }
 

@@ -22,15 +22,19 @@ record PixelWindow(long fromMicros, long toMicros, int columns) {
 
   /** True if a column of pixels is at least that wide. */
   boolean columnsSpan(long micros) {
-    return Math.multiplyHigh(micros, columns) == 0 && micros * columns <= toMicros - fromMicros;
+    return fitsByColumns(micros) && micros * columns <= toMicros - fromMicros;
   }
 
   /** The column of a moment that the window holds. */
   int column(long timeMicros) {
     long since = timeMicros - fromMicros;
-    if (Math.multiplyHigh(since, columns) == 0 && since * columns >= 0) {
+    if (fitsByColumns(since)) {
       return (int) (since * columns / (toMicros - fromMicros));
     }
     return (int) Math.min(columns - 1, since / ((toMicros - fromMicros) / columns));
+  }
+
+  private boolean fitsByColumns(long micros) {
+    return Math.multiplyHigh(micros, columns) == 0 && micros * columns >= 0;
   }
 }
