@@ -15,6 +15,7 @@ import org.tomlj.TomlTable;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.NearMatch;
+import steadypull.toml.TomlText;
 
 /** Reads the text of a rule file; collects every fault instead of stopping at the first. */
 final class RuleReader {
