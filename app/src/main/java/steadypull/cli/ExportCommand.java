@@ -1,9 +1,8 @@
 package steadypull.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -11,7 +10,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.channel.Sample;
 import steadypull.exchange.ExportChoice;
+import steadypull.exchange.OutgoingFile;
 import steadypull.exchange.TripTable;
+import steadypull.store.LibraryException;
 import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
@@ -21,7 +22,9 @@ import steadypull.store.TripSummary;
     name = "export",
     mixinStandardHelpOptions = true,
     header = "Writes a trip as a trip table (CSV).",
-    description = "Derived channels such as road_grade are written too.")
+    description =
+        "Derived channels such as road_grade are written too. Ctrl-C ends it; the file is then as"
+            + " it was.")
 final class ExportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
@@ -33,7 +36,7 @@ final class ExportCommand implements Callable<Integer> {
       required = true,
       paramLabel = "FILE",
       converter = PlainText.Place.class,
-      description = "Where to write, such as trip.csv.")
+      description = "Where to write, such as trip.csv or trip.csv.gz.")
   private Path to = Path.of("");
 
   @Option(names = "--measured-only", description = "Leaves out the derived channels.")
@@ -47,19 +50,46 @@ final class ExportCommand implements Callable<Integer> {
     SteadypullCommand main = Parents.require(parent);
     try (TripLibrary library = main.openLibrary()) {
       TripSummary summary = library.find(trip);
-      ExportChoice choice = new ExportChoice(measuredOnly, noPositions);
-      List<Sample> samples = new ArrayList<>();
-      library.replay(
-          summary.id(),
-          entry -> {
-            if (entry instanceof TripEntry.OfSample(Sample sample)
-                && choice.includes(sample.channel())) {
-              samples.add(sample);
-            }
-          });
-      TripTable.write(to, samples, choice);
-      main.err().printf("Wrote %d samples to %s.%n", samples.size(), to);
+      long samples =
+          switch (OutgoingFile.of(to)) {
+            case OutgoingFile.Table(Path file) -> table(main, library, summary, file);
+            case OutgoingFile.Trip(Path file) -> throw notWritten(file);
+            case OutgoingFile.Track(Path file) -> throw notWritten(file);
+          };
+      main.err().printf("Wrote %d samples to %s.%n", samples, to);
     }
     return 0;
+  }
+
+  private long table(SteadypullCommand main, TripLibrary library, TripSummary summary, Path file)
+      throws Exception {
+    TransferProgress progress = new TransferProgress(main.err());
+    try (var _ = StopSignals.call(progress::stop)) {
+      return TripTable.<LibraryException>write(
+          file,
+          summary.channels(),
+          taker -> pour(library, summary.id(), taker),
+          new ExportChoice(measuredOnly, noPositions),
+          progress.watch("Writing " + file.getFileName(), Math.max(1, summary.samples())));
+    } finally {
+      progress.finish();
+    }
+  }
+
+  private static void pour(TripLibrary library, String tripId, Consumer<Sample> taker)
+      throws LibraryException {
+    library.replay(
+        tripId,
+        entry -> {
+          if (entry instanceof TripEntry.OfSample(Sample sample)) {
+            taker.accept(sample);
+          }
+        });
+  }
+
+  private static CommandFailure notWritten(Path file) {
+    return new CommandFailure(
+        "Could not write %s: expected a trip table such as trip.csv, found a name of another kind. This version takes trip tables only."
+            .formatted(file));
   }
 }

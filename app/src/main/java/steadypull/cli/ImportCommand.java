@@ -9,24 +9,26 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import steadypull.exchange.ImportedTable;
-import steadypull.exchange.TripTable;
+import steadypull.exchange.IncomingFile;
+import steadypull.exchange.MappingText;
 import steadypull.exchange.VehicleFile;
-import steadypull.store.NewTrip;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.Rig;
-import steadypull.vehicle.Vehicle;
 
-/** Takes trip tables into the library, each whole or not at all. */
+/** Takes files into the library, all of them or none. */
 @Command(
     name = "import",
     mixinStandardHelpOptions = true,
     header = "Takes trip tables (CSV) into the library.",
     description =
         "Prints each new trip's id on a line. A table is taken whole or not at all; a fault in one"
-            + " of several files leaves the library as it was.")
+            + " of several files leaves the library as it was. Tables of other programs come in"
+            + " through a mapping (--map), and the library keeps it for tables with the same header"
+            + " line. Packed tables (gzip) are read as they are. Ctrl-C ends it; nothing is taken"
+            + " then.")
 final class ImportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
@@ -50,55 +52,70 @@ final class ImportCommand implements Callable<Integer> {
       description = "Run label, such as baseline.")
   private String label = "";
 
+  @Option(
+      names = "--map",
+      paramLabel = "MAP.toml",
+      converter = PlainText.Place.class,
+      description = "How to read tables of another program.")
+  private @Nullable Path map;
+
+  @Option(
+      names = "--start",
+      paramLabel = "MOMENT",
+      converter = StartOption.class,
+      description = {
+        "When the trip started, such as 2026-07-15T17:45:12Z;",
+        "else the table tells it, or the time of the file."
+      })
+  private @Nullable Instant start;
+
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
-    if (SeasonImport.isMeant(files.getFirst().toString())) {
-      takeSeason(main, files.getFirst().toString());
-      return 0;
-    }
-    Optional<Rig> towed = rig == null ? Optional.empty() : Optional.of(VehicleFile.readRig(rig));
-    // Every file is read before the first is taken: a fault in the last leaves the library as it
-    // was.
-    List<ImportedTable> tables = new ArrayList<>();
-    for (Path file : files) {
-      tables.add(TripTable.read(file));
-    }
-    try (TripLibrary library = main.openLibrary()) {
-      for (int each = 0; each < tables.size(); each++) {
-        main.out().println(take(main, library, towed, files.get(each), tables.get(each)));
-        main.out().flush();
-      }
-    }
+    refuseContradictions(main);
+    take(main).forEach(main.out()::println);
+    main.out().flush();
     return 0;
   }
 
-  private static void takeSeason(SteadypullCommand main, String address) throws Exception {
-    try (TripLibrary library = main.openLibrary()) {
-      SeasonImport.of(main.program(), address).into(library).forEach(main.out()::println);
-      main.out().flush();
+  private void refuseContradictions(SteadypullCommand main) {
+    if (start != null && files.size() > 1) {
+      throw new ParameterException(
+          main.commandLine().getSubcommands().get("import"),
+          "--start expected one FILE, found " + files.size());
     }
   }
 
-  private String take(
-      SteadypullCommand main,
-      TripLibrary library,
-      Optional<Rig> towed,
-      Path file,
-      ImportedTable table)
-      throws Exception {
-    Vehicle known = vehicleFor(library, table);
-    library.save(known);
-    Vehicle towing = towed.map(known::withRig).orElse(known);
-    Instant start = main.program().wall().instant();
-    NewTrip trip =
-        new NewTrip(towing, start, label, file.getFileName().toString(), main.program().version());
-    return library.keep(trip, table.samples(), table.endMicros());
+  private List<String> take(SteadypullCommand main) throws Exception {
+    Optional<Rig> towed = rig == null ? Optional.empty() : Optional.of(VehicleFile.readRig(rig));
+    Optional<MappingText> mapping =
+        map == null ? Optional.empty() : Optional.of(MappingText.read(map));
+    String name = vehicle == null ? "Imported" : vehicle;
+    List<Path> tables = tables();
+    try (TripLibrary library = main.openLibrary()) {
+      return new TableImport(
+              main,
+              library,
+              new TableImport.Wishes(name, towed, label, mapping, Optional.ofNullable(start)))
+          .take(tables);
+    }
   }
 
-  private Vehicle vehicleFor(TripLibrary library, ImportedTable table) throws Exception {
-    String name = vehicle == null ? "Imported" : vehicle;
-    Optional<Vehicle> known = library.vehicle(name);
-    return known.isPresent() ? known.get() : TableVehicle.of(name, table.samples());
+  private List<Path> tables() throws CommandFailure {
+    List<Path> tables = new ArrayList<>();
+    for (Path file : files) {
+      switch (IncomingFile.of(file)) {
+        case IncomingFile.Table(Path table) -> tables.add(table);
+        case IncomingFile.Trip(Path trip) -> throw notTaken(trip, "a trip file");
+        case IncomingFile.Route(Path route) -> throw notTaken(route, "a route or track");
+      }
+    }
+    return tables;
+  }
+
+  private static CommandFailure notTaken(Path file, String found) {
+    return new CommandFailure(
+        "Could not import %s: expected a trip table such as trip.csv, found %s. This version takes trip tables only."
+            .formatted(file, found));
   }
 }

@@ -1,9 +1,11 @@
 package steadypull.exchange;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.zip.ZipException;
 import org.jspecify.annotations.Nullable;
 
 /** What a file system found wrong, in words. Stateless. */
@@ -14,8 +16,17 @@ final class FileFault {
     return switch (fault) {
       case NoSuchFileException _ -> "no file of that name";
       case AccessDeniedException _ -> "that it may not be read";
+      case EOFException _ -> "a gzip file that breaks off";
+      case ZipException _ -> "a damaged gzip file (" + fault.getMessage() + ")";
       default -> fault.getClass().getSimpleName() + ": " + fault.getMessage();
     };
+  }
+
+  /** A table that cannot be read at all. */
+  static TableException unreadable(Path file, String found) {
+    return new TableException(
+        "Could not read %s: expected a file with a trip table, found %s. Nothing was imported; check the path."
+            .formatted(CellPlace.shown(file), found));
   }
 
   /**

@@ -1,7 +1,10 @@
 package steadypull.exchange;
 
+import java.io.BufferedOutputStream;
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -21,6 +24,11 @@ final class NewFile {
     void writeTo(Writer out) throws IOException;
   }
 
+  /** Writes the content as bytes. */
+  interface Bytes<X extends Exception> {
+    void writeTo(OutputStream out) throws IOException, X;
+  }
+
   private final Path target;
 
   NewFile(Path target) {
@@ -28,30 +36,42 @@ final class NewFile {
   }
 
   void fill(Content content) throws IOException {
+    this.<IOException>fillBytes(
+        bytes -> {
+          Writer out = new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8));
+          content.writeTo(out);
+          out.flush();
+        });
+  }
+
+  <X extends Exception> void fillBytes(Bytes<X> content) throws IOException, X {
     if (!Files.exists(target)) {
       replace(target, content);
     } else if (Files.isRegularFile(target)) {
       replace(target.toRealPath(), content);
     } else {
-      try (BufferedWriter out =
-          Files.newBufferedWriter(target, StandardCharsets.UTF_8, StandardOpenOption.WRITE)) {
-        content.writeTo(out);
-      }
+      write(target, StandardOpenOption.WRITE, content);
     }
   }
 
-  private static void replace(Path file, Content content) throws IOException {
+  private static <X extends Exception> void replace(Path file, Bytes<X> content)
+      throws IOException, X {
     Path unfinished =
         file.resolveSibling("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
     try {
-      try (BufferedWriter out =
-          Files.newBufferedWriter(
-              unfinished, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
-        content.writeTo(out);
-      }
+      write(unfinished, StandardOpenOption.CREATE_NEW, content);
       move(unfinished, file);
     } finally {
       Files.deleteIfExists(unfinished);
+    }
+  }
+
+  private static <X extends Exception> void write(
+      Path file, StandardOpenOption how, Bytes<X> content) throws IOException, X {
+    try (OutputStream out =
+        new BufferedOutputStream(
+            Files.newOutputStream(file, StandardOpenOption.WRITE, how), 1 << 16)) {
+      content.writeTo(out);
     }
   }
 

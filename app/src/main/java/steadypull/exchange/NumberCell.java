@@ -1,60 +1,44 @@
 package steadypull.exchange;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.regex.Pattern;
 
-/** Numbers as table cells hold them: decimal digits, a point, perhaps an exponent. */
-final class NumberCell {
-  /** Longer than any number that a program writes, short enough for any number to be cheap. */
-  private static final int LONGEST = 400;
-
-  private static final Pattern NUMBER =
-      Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,4})?");
-
+/**
+ * Numbers in cells: what is read, what is refused, what is written. One thread.
+ *
+ * @param point what parts whole from fraction, {@code .} or {@code ,}
+ */
+record NumberCell(NumberScan scan, char point) {
   /** Outside of these a plain number would need too many zeros. */
   private static final double LEAST_PLAIN = 1e-7;
 
   private static final double GREATEST_PLAIN = 1e15;
   private static final int MICROS_DIGITS = 6;
 
-  /** A trip lasts at most a year; a greater time is a clock's, not a trip's. */
-  private static final double LONGEST_TRIP_SECONDS = 366 * 86_400.0;
-
-  private NumberCell() {}
-
-  /** The finite value of a cell that is not empty. */
-  static double value(String cell, CellPlace place) throws TableException {
-    String text = cell.strip();
-    if (text.length() > LONGEST || !NUMBER.matcher(text).matches()) {
-      throw place.refusal("a number such as 96.5", whatIs(text), commaAdvice(text));
-    }
-    double value = Double.parseDouble(text);
-    if (!Double.isFinite(value)) {
-      throw place.refusal("a number up to 1.7e308", CellPlace.quoted(text));
-    }
-    return value;
+  NumberCell(char point) {
+    this(new NumberScan(), point);
   }
 
-  /** The time of a cell in microseconds, rounded to the nearest. */
-  static long micros(String cell, CellPlace place) throws TableException {
-    double seconds = value(cell, place);
-    if (seconds < 0) {
-      throw place.refusal("seconds since the start of the trip, 0 or more", whatIs(cell.strip()));
+  /** Whether the text is a number, of whatever size. */
+  boolean accepts(String text) {
+    if (point == '.') {
+      return scan.accepts(text);
     }
-    if (seconds > LONGEST_TRIP_SECONDS) {
-      throw place.refusal(
-          "seconds since the start of the trip, at most a year",
-          whatIs(cell.strip()),
-          " A time of the clock must be turned into seconds since the start.");
+    return text.indexOf('.') < 0 && scan.accepts(text.replace(point, '.'));
+  }
+
+  /** The finite value of a cell that is not empty. */
+  double value(String cell, CellPlace.Of place) throws TableException {
+    String text = cell.strip();
+    if (!accepts(text)) {
+      throw place
+          .here()
+          .refusal("a number such as 96" + point + "5", CellPlace.whatIs(text), advice(text));
     }
-    if (seconds < LEAST_PLAIN) {
-      return 0;
+    double value = scan.value();
+    if (!Double.isFinite(value)) {
+      throw place.here().refusal("a number up to 1.7e308", CellPlace.quoted(text));
     }
-    return new BigDecimal(cell.strip())
-        .movePointRight(MICROS_DIGITS)
-        .setScale(0, RoundingMode.HALF_EVEN)
-        .longValueExact();
+    return value;
   }
 
   /** The shortest text that reads back as the same value, without a superfluous {@code .0}. */
@@ -62,11 +46,16 @@ final class NumberCell {
     if (value == 0) {
       return "0";
     }
-    BigDecimal shortest = new BigDecimal(Double.toString(value)).stripTrailingZeros();
+    if (value == (int) value) {
+      return Integer.toString((int) value);
+    }
     double size = Math.abs(value);
-    return size >= LEAST_PLAIN && size < GREATEST_PLAIN
-        ? shortest.toPlainString()
-        : shortest.toString();
+    String shortest = Double.toString(value);
+    if (size >= 1e-3 && size < 1e7) {
+      return shortest;
+    }
+    BigDecimal exact = new BigDecimal(shortest).stripTrailingZeros();
+    return size >= LEAST_PLAIN && size < GREATEST_PLAIN ? exact.toPlainString() : exact.toString();
   }
 
   /** Microseconds as seconds, with no more digits than needed. */
@@ -74,17 +63,12 @@ final class NumberCell {
     return BigDecimal.valueOf(micros, MICROS_DIGITS).stripTrailingZeros().toPlainString();
   }
 
-  private static String whatIs(String text) {
-    if (text.indexOf('\uFFFD') >= 0) {
-      return "bytes that are not UTF-8";
+  private String advice(String text) {
+    if (point == '.' && text.matches("[+-]?[0-9]+,[0-9]+")) {
+      return " Write a decimal point, not a comma.";
     }
-    if (text.indexOf('\0') >= 0) {
-      return "a NUL character in " + CellPlace.quoted(text);
-    }
-    return CellPlace.quoted(text);
-  }
-
-  private static String commaAdvice(String text) {
-    return text.matches("[+-]?[0-9]+,[0-9]+") ? " Write a decimal point, not a comma." : "";
+    return point == ',' && text.indexOf('.') >= 0
+        ? " The mapping says that a comma parts the fraction."
+        : "";
   }
 }

@@ -1,15 +1,20 @@
 package steadypull.exchange;
 
 import java.io.IOException;
-import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import steadypull.channel.Channel;
 import steadypull.channel.Sample;
 
 /**
  * Trip tables: CSV after RFC 4180 in UTF-8, first column {@code time[s]}, then one column for each
- * channel, headed {@code id[unit]}; an empty cell means "no sample then". Stateless.
+ * channel, headed {@code id[unit]}; an empty cell means "no sample then". A table may be packed
+ * (gzip): when read, its first bytes tell; when written, the ending {@code .gz}. Stateless.
  *
  * <p>What is written comes back the same: times to one microsecond, values bit for bit. Time
  * increases from row to row, and a row holds one value of a channel; if a channel has two samples
@@ -18,50 +23,80 @@ import steadypull.channel.Sample;
 public final class TripTable {
   private TripTable() {}
 
-  /** Reads a table whole or not at all. */
-  public static ImportedTable read(Path file) throws TableException {
+  /** Understands a table of our own form up to its first row. */
+  public static IncomingTable open(Path file) throws TableException {
     refuseOtherKinds(file);
-    return new TableReader(file).read();
+    return IncomingTable.open(file, Optional.empty(), ZoneOffset.UTC);
+  }
+
+  /**
+   * Understands a table of another program, with the help of a mapping, up to its first row.
+   *
+   * @param here where its clock was, unless table or mapping tell
+   */
+  public static IncomingTable open(Path file, MappingText mapping, ZoneId here)
+      throws TableException {
+    refuseOtherKinds(file);
+    return IncomingTable.open(file, Optional.of(mapping.mapping()), here);
+  }
+
+  /**
+   * The first line of a table as it stands in the file: what tables of one kind have in common. At
+   * most 100 000 characters.
+   */
+  public static String headerLine(Path file) throws TableException {
+    return HeaderLine.of(file);
+  }
+
+  /** Whether a header line is that of our own form. */
+  public static boolean isOwnForm(String headerLine) {
+    return headerLine.strip().startsWith(OwnHeader.TIME)
+        || headerLine.strip().startsWith("\"" + OwnHeader.TIME);
+  }
+
+  /** Reads a table of our own form into memory, whole or not at all. */
+  public static ImportedTable read(Path file) throws TableException {
+    IncomingTable table = open(file);
+    List<Sample> samples = new ArrayList<>();
+    long endMicros = table.read(samples::add, TransferWatch.NONE);
+    return new ImportedTable(table.channels(), samples, endMicros, table.conversions());
   }
 
   /**
    * Writes a table in place of whatever was there; a fault leaves the old file as it was.
    *
-   * @param samples in any order; they are sorted by time
+   * @param channels every channel that the source may have; those without samples get a column too
+   * @param samples about in time order; poured out a second time if they are far from it
+   * @return how many samples were written
+   * @throws TableException if the file cannot be written or the watch has ended it
    */
-  public static void write(Path file, Iterable<Sample> samples, ExportChoice choice)
-      throws TableException {
-    refuseOtherKinds(file);
-    Path target = file.toAbsolutePath();
-    if (Files.isDirectory(target)) {
+  public static <X extends Exception> long write(
+      Path file,
+      List<Channel> channels,
+      SampleSource<X> samples,
+      ExportChoice choice,
+      TransferWatch watch)
+      throws TableException, X {
+    if (Files.isDirectory(file.toAbsolutePath())) {
       throw new TableException(
           "Could not write %s: expected the name of a file, found a folder. Add a file name."
-              .formatted(file));
+              .formatted(CellPlace.shown(file)));
     }
     try {
-      new NewFile(target).fill(out -> TableWriter.write(out, samples, choice));
+      return new TableFile(file).write(channels, samples, choice, watch);
     } catch (IOException e) {
       throw new TableException(
           "Could not write %s: expected a folder that takes a file, found %s. Choose another place or make room."
-              .formatted(file, FileFault.whileWriting(e, file)),
+              .formatted(CellPlace.shown(file), FileFault.whileWriting(e, file)),
           e);
     }
   }
 
-  /** Writes a table to wherever text can go; the caller closes it. */
-  public static void write(Writer out, Iterable<Sample> samples, ExportChoice choice)
-      throws IOException {
-    TableWriter.write(out, samples, choice);
-  }
-
   private static void refuseOtherKinds(Path file) throws TableException {
-    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    for (String ending : new String[] {".trip", ".gpx", ".gz"}) {
-      if (name.endsWith(ending)) {
-        throw new TableException(
-            "Could not use %s: expected a trip table such as trip.csv, found a name that ends in %s. This version takes trip tables only."
-                .formatted(file, ending));
-      }
+    switch (IncomingFile.of(file)) {
+      case IncomingFile.Table _ -> {}
+      case IncomingFile.Trip _ -> throw FileFault.unreadable(file, "a trip file");
+      case IncomingFile.Route _ -> throw FileFault.unreadable(file, "a route or track (XML)");
     }
   }
 }

@@ -11,39 +11,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 
 class TripTableRefusalTest {
   @TempDir Path folder;
-
-  // RFC 4180, Shafranovich, "Common Format and MIME Type for CSV Files", 2005, section 2, rules 1
-  // to 7: line ends, missing last line end, header, commas, quotes, quoted line ends, doubled
-  // quotes.
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "time[s],gear[1]\r\n0,3\r\n",
-        "time[s],gear[1]\r\n0,3",
-        "time[s],gear[1]\n0,3\n",
-        "\"time[s]\",\"gear[1]\"\r\n\"0\",\"3\"\r\n",
-        "\uFEFFtime[s],gear[1]\r\n0,3\r\n",
-      })
-  void everyFormOfTheStandardIsRead(String text) throws Exception {
-    assertThat(read(text).samples()).containsExactly(new Sample(Channels.GEAR, 0, 3));
-  }
-
-  // Rules 6 and 7 of the same section.
-  @Test
-  void quotedHeadersMayHoldCommasLineEndsAndDoubledQuotes() throws Exception {
-    ImportedTable table = read("time[s],\"own[a,\"\"b\"\"]\"\r\n0,3\r\n");
-
-    assertThat(table.channels()).containsExactly(new Channel("own", "a,\"b\""));
-    assertThatThrownBy(() -> read("time[s],\"gear\r\n[1]\"\r\n0,3\r\n"))
-        .hasMessageContaining("line 1, column 2: expected a header of the form id[unit]");
-  }
 
   @Test
   void foreignUnitsBecomeOurs() throws Exception {
@@ -66,10 +39,10 @@ class TripTableRefusalTest {
         .containsExactly(100.0, 80.4672, 137.8951, 304.8, 1850.0, 20.0);
     assertThat(table.conversions())
         .containsExactly(
-            "engine_coolant_temp[degF]",
-            "vehicle_speed[mph]",
-            "manifold_pressure[psi]",
-            "altitude[ft]");
+            "engine_coolant_temp[degF] to degC",
+            "vehicle_speed[mph] to km/h",
+            "manifold_pressure[psi] to kPa",
+            "altitude[ft] to m");
   }
 
   @ParameterizedTest
@@ -143,7 +116,7 @@ class TripTableRefusalTest {
         .hasMessageContaining("line 1, column 2")
         .hasMessageContaining("found bytes that are not UTF-8");
     assertThatThrownBy(() -> read("time[s],gear[1]\n0,3".getBytes(StandardCharsets.UTF_16)))
-        .hasMessageContaining("line 1, column 1");
+        .hasMessageContaining("line 1: expected UTF-8, found UTF-16");
   }
 
   @Test
@@ -198,12 +171,12 @@ class TripTableRefusalTest {
 
   @Test
   void otherKindsOfFilesAreNamed() {
-    for (String name : new String[] {"a.trip", "b.GPX", "c.csv.gz"}) {
-      assertThatThrownBy(() -> TripTable.read(folder.resolve(name)))
-          .isInstanceOf(TableException.class)
-          .hasMessageContaining(name)
-          .hasMessageContaining("trip tables only");
-    }
+    assertThatThrownBy(() -> TripTable.read(folder.resolve("a.trip")))
+        .isInstanceOf(TableException.class)
+        .hasMessageContaining("a.trip: expected a file with a trip table, found a trip file");
+    assertThatThrownBy(() -> TripTable.read(folder.resolve("b.GPX")))
+        .isInstanceOf(TableException.class)
+        .hasMessageContaining("b.GPX: expected a file with a trip table, found a route or track");
     assertThatThrownBy(() -> TripTable.read(folder.resolve("none.csv")))
         .hasMessageContaining("found no file of that name");
     assertThatThrownBy(() -> TripTable.read(folder)).hasMessageContaining("found a folder");

@@ -1,0 +1,149 @@
+package steadypull.exchange;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.time.temporal.TemporalAccessor;
+
+/**
+ * Turns the time cells of one table, in their order, into moments: microseconds since the first row
+ * (clocks), since 1970 (epochs) or as counted. One thread.
+ *
+ * <p>A time of day that goes back by more than twelve hours has passed midnight; one that goes back
+ * by less is a clock that was set, which nobody can tell from a damaged table.
+ */
+final class RowClock {
+  /** A trip lasts at most a year; a greater time is a clock's, not a trip's. */
+  private static final double LONGEST_TRIP_SECONDS = 366 * 86_400.0;
+
+  /** The year 2920; milliseconds that were taken for seconds lie beyond. */
+  private static final double LATEST_EPOCH_SECONDS = 3e10;
+
+  private static final int MICROS_TENS = 6;
+  private static final long DAY_MICROS = ChronoUnit.DAYS.getDuration().toNanos() / 1000;
+
+  private final TimeForm form;
+  private final NumberCell numbers;
+  private final Instant fileTime;
+  private final ZoneId zone;
+  private long midnightMicros;
+  private long lastOfDayMicros = -1;
+  private boolean isDayOfFile;
+
+  /**
+   * A clock for one reading of a table.
+   *
+   * @param fileTime when the file was last written; tells the day where nothing else does
+   * @param here where the table was written if nobody tells it
+   */
+  RowClock(TimeForm form, char decimal, Instant fileTime, ZoneId here) {
+    this.form = form;
+    this.numbers = new NumberCell(decimal);
+    this.fileTime = fileTime;
+    this.zone = form instanceof TimeForm.Clock clock ? clock.zone().orElse(here) : here;
+  }
+
+  /** What is known of the start of the trip once the first row was read. */
+  TableStart start(long firstMicros) {
+    boolean isMoment =
+        switch (form) {
+          case TimeForm.Counted counted -> counted.zero() == TimeForm.Zero.EPOCH;
+          case TimeForm.Clock _ -> true;
+        };
+    if (!isMoment) {
+      return new TableStart.TimeOfFile(fileTime);
+    }
+    Instant first = Instant.EPOCH.plus(firstMicros, ChronoUnit.MICROS);
+    return isDayOfFile ? new TableStart.DayOfFile(first) : new TableStart.Told(first);
+  }
+
+  /** The moment that a cell tells, microseconds since the zero of its form. */
+  long micros(String cell, CellPlace.Of place) throws TableException {
+    return switch (form) {
+      case TimeForm.Counted counted -> counted(counted, cell, place);
+      case TimeForm.Clock clock -> moment(clock, cell.strip(), place);
+    };
+  }
+
+  private long counted(TimeForm.Counted counted, String cell, CellPlace.Of place)
+      throws TableException {
+    double seconds = numbers.value(cell, place) * Math.pow(10, counted.tens() - MICROS_TENS);
+    boolean isTripTime = counted.zero() == TimeForm.Zero.TRIP;
+    if (seconds < 0) {
+      throw place
+          .here()
+          .refusal(
+              isTripTime ? "seconds since the start of the trip, 0 or more" : "a time of 0 or more",
+              CellPlace.whatIs(cell.strip()));
+    }
+    if (isTripTime && seconds > LONGEST_TRIP_SECONDS) {
+      throw place
+          .here()
+          .refusal(
+              "seconds since the start of the trip, at most a year",
+              CellPlace.whatIs(cell.strip()),
+              " A time of the clock must be turned into seconds since the start, or told by a"
+                  + " mapping (--map).");
+    }
+    if (seconds > LATEST_EPOCH_SECONDS) {
+      throw place.here().refusal("a time before the year 2900", CellPlace.whatIs(cell.strip()));
+    }
+    return numbers.scan().scaled(counted.tens());
+  }
+
+  private long moment(TimeForm.Clock clock, String text, CellPlace.Of place) throws TableException {
+    try {
+      TemporalAccessor found =
+          clock
+              .reader()
+              .parseBest(text, OffsetDateTime::from, LocalDateTime::from, LocalTime::from);
+      return switch (found) {
+        case OffsetDateTime moment -> micros(moment.toInstant());
+        case LocalDateTime local -> micros(local.atZone(zone).toInstant());
+        default -> ofDay(clock, LocalTime.from(found), place);
+      };
+    } catch (DateTimeException | ArithmeticException e) {
+      throw place.here().refusal("a time of the form " + clock.pattern(), CellPlace.whatIs(text));
+    }
+  }
+
+  /** Counted in hours of the clock since the first day, so that a table over midnight goes on. */
+  private long ofDay(TimeForm.Clock clock, LocalTime time, CellPlace.Of place)
+      throws TableException {
+    long ofDay = time.toNanoOfDay() / 1000;
+    if (lastOfDayMicros < 0) {
+      midnightMicros = micros(dayOne(clock, time).atTime(time).atZone(zone).toInstant()) - ofDay;
+    } else if (lastOfDayMicros - ofDay >= DAY_MICROS / 2) {
+      midnightMicros += DAY_MICROS;
+    } else if (lastOfDayMicros > ofDay) {
+      throw place
+          .here()
+          .refusal(
+              "a time after the row before, " + LocalTime.ofNanoOfDay(lastOfDayMicros * 1000),
+              CellPlace.quoted(time.toString()),
+              " Only midnight may turn a clock back.");
+    }
+    lastOfDayMicros = ofDay;
+    return midnightMicros + ofDay;
+  }
+
+  /** The last day on which that time came before the file was written, if nobody tells the day. */
+  private LocalDate dayOne(TimeForm.Clock clock, LocalTime time) {
+    if (clock.date().isPresent()) {
+      return clock.date().get();
+    }
+    isDayOfFile = true;
+    LocalDateTime written = LocalDateTime.ofInstant(fileTime, zone);
+    LocalDate day = written.toLocalDate();
+    return time.isAfter(written.toLocalTime()) ? day.minusDays(1) : day;
+  }
+
+  private static long micros(Instant moment) {
+    return ChronoUnit.MICROS.between(Instant.EPOCH, moment);
+  }
+}

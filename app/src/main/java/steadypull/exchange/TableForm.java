@@ -1,0 +1,14 @@
+package steadypull.exchange;
+
+/**
+ * How the text of a table is laid out.
+ *
+ * @param separator what parts the fields, not a quote or a line end
+ * @param decimal what parts whole from fraction: {@code .} or {@code ,}
+ * @param encoding how bytes are text
+ * @param isRagged whether rows may lack fields at their end
+ */
+record TableForm(char separator, char decimal, TextEncoding encoding, boolean isRagged) {
+  /** Our own tables: RFC 4180 in UTF-8. */
+  static final TableForm OWN = new TableForm(',', '.', TextEncoding.UTF_8, false);
+}
