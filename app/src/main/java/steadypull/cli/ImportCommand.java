@@ -13,6 +13,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.exchange.IncomingFile;
+import steadypull.exchange.MappingProposal;
 import steadypull.exchange.MappingText;
 import steadypull.exchange.VehicleFile;
 import steadypull.store.TripLibrary;
@@ -26,9 +27,9 @@ import steadypull.vehicle.Rig;
     description =
         "Prints each new trip's id on a line. A table is taken whole or not at all; a fault in one"
             + " of several files leaves the library as it was. Tables of other programs come in"
-            + " through a mapping (--map), and the library keeps it for tables with the same header"
-            + " line. Packed tables (gzip) are read as they are. Ctrl-C ends it; nothing is taken"
-            + " then.")
+            + " through a mapping: --propose-map writes a first guess, --map takes it, and the"
+            + " library keeps it for tables with the same header line. Packed tables (gzip) are"
+            + " read as they are. Ctrl-C ends it; nothing is taken then.")
 final class ImportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
@@ -60,6 +61,11 @@ final class ImportCommand implements Callable<Integer> {
   private @Nullable Path map;
 
   @Option(
+      names = "--propose-map",
+      description = "Only writes a first guess of a mapping for one FILE, for you to correct.")
+  private boolean proposeMap;
+
+  @Option(
       names = "--start",
       paramLabel = "MOMENT",
       converter = StartOption.class,
@@ -73,12 +79,21 @@ final class ImportCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
     refuseContradictions(main);
-    take(main).forEach(main.out()::println);
+    if (proposeMap) {
+      main.out().print(MappingProposal.of(files.getFirst()));
+    } else {
+      take(main).forEach(main.out()::println);
+    }
     main.out().flush();
     return 0;
   }
 
   private void refuseContradictions(SteadypullCommand main) {
+    if (proposeMap && (files.size() > 1 || map != null)) {
+      throw new ParameterException(
+          main.commandLine().getSubcommands().get("import"),
+          "--propose-map expected one FILE and no --map, found more");
+    }
     if (start != null && files.size() > 1) {
       throw new ParameterException(
           main.commandLine().getSubcommands().get("import"),

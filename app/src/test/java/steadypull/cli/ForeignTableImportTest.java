@@ -69,6 +69,21 @@ class ForeignTableImportTest {
   }
 
   @Test
+  void theFirstGuessGoesToStandardOutputAndIsTakenAsItIs() throws Exception {
+    Desk.Answer proposed = importing(table, "--propose-map");
+    Files.writeString(map, proposed.out());
+    Desk.Answer taken = importing(table, "--map", map);
+
+    assertThat(proposed.status()).isZero();
+    assertThat(proposed.err()).isEmpty();
+    assertThat(desk.type("trips").lines()).hasSize(1);
+    assertThat(taken.line()).startsWith("20260710T094512Z-");
+    assertThat(taken.err())
+        .contains("drive.csv: The table tells no day; the file's time gives 2026-07-10T09:45:12Z")
+        .contains("drive.csv: Converted Coolant Temp (°F) to degC.");
+  }
+
+  @Test
   void aMappingIsKeptForItsKindOfTableButNotItsDay() throws Exception {
     Desk.Answer first = importing(table, "--map", map);
     Path next =
@@ -126,6 +141,8 @@ class ForeignTableImportTest {
   void contradictingOptionsAreWrongUsage() {
     for (Object[] options :
         new Object[][] {
+          {"--propose-map", "--map", map},
+          {"--propose-map", table},
           {"--start", "noon"},
           {table, "--start", "2026-07-15T17:45:12Z"}
         }) {

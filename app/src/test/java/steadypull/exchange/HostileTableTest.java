@@ -84,6 +84,7 @@ class HostileTableTest {
 
     assertThat(TripTable.headerLine(file)).hasSize(100_000);
     assertThatThrownBy(() -> TripTable.read(file)).isInstanceOf(TableException.class);
+    assertThatThrownBy(() -> MappingProposal.of(file)).isInstanceOf(TableException.class);
   }
 
   @Test
@@ -231,6 +232,11 @@ class HostileTableTest {
       }
       try {
         ForeignTables.read(file(bad), new MappingText("map.toml", toml, true));
+      } catch (TableException e) {
+        assertThat(e).as("seed 77, round %d", round).hasMessageContaining("hostile.csv");
+      }
+      try {
+        MappingProposal.of(file(bad));
       } catch (TableException e) {
         assertThat(e).as("seed 77, round %d", round).hasMessageContaining("hostile.csv");
       }
