@@ -21,7 +21,13 @@ final class ChildProgram implements AutoCloseable {
   }
 
   static ChildProgram start(Path library, String... arguments) throws IOException {
-    ProcessBuilder builder = program(library, List.of(), arguments);
+    return start(List.of(), library, arguments);
+  }
+
+  /** Starts it with options for Java, such as how much memory it may have. */
+  static ChildProgram start(List<String> javaOptions, Path library, String... arguments)
+      throws IOException {
+    ProcessBuilder builder = program(library, javaOptions, arguments);
     builder.environment().remove("DISPLAY");
     return new ChildProgram(builder.start());
   }
