@@ -81,6 +81,8 @@ final class ImportCommand implements Callable<Integer> {
     refuseContradictions(main);
     if (proposeMap) {
       main.out().print(MappingProposal.of(files.getFirst()));
+    } else if (SeasonImport.isMeant(files.getFirst().toString())) {
+      takeSeason(main, files.getFirst().toString()).forEach(main.out()::println);
     } else {
       take(main).forEach(main.out()::println);
     }
@@ -98,6 +100,13 @@ final class ImportCommand implements Callable<Integer> {
       throw new ParameterException(
           main.commandLine().getSubcommands().get("import"),
           "--start expected one FILE, found " + files.size());
+    }
+  }
+
+  private static List<String> takeSeason(SteadypullCommand main, String address)
+      throws Exception {
+    try (TripLibrary library = main.openLibrary()) {
+      return SeasonImport.of(main.program(), address).into(library);
     }
   }
 
