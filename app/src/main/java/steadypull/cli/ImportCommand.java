@@ -103,8 +103,7 @@ final class ImportCommand implements Callable<Integer> {
     }
   }
 
-  private static List<String> takeSeason(SteadypullCommand main, String address)
-      throws Exception {
+  private static List<String> takeSeason(SteadypullCommand main, String address) throws Exception {
     try (TripLibrary library = main.openLibrary()) {
       return SeasonImport.of(main.program(), address).into(library);
     }

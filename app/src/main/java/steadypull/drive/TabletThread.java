@@ -15,7 +15,7 @@ import steadypull.tablet.TabletWatch;
  */
 final class TabletThread implements AutoCloseable {
   private static final long BETWEEN_LOOKS_MILLIS = 1000;
-  private static final Duration PATIENCE = Duration.ofSeconds(2);
+  private static final Duration PATIENCE = Duration.ofSeconds(5);
 
   private final Tablet tablet;
   private final LinkClock stamps;

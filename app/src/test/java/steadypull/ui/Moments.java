@@ -58,9 +58,14 @@ final class Moments {
         Map.entry("learning", learning()),
         Map.entry("stale", stale()),
         Map.entry("first-second", firstSecond()),
-        Map.entry("charger-unplugged", calm(new TabletNews.OnBattery(63))),
         Map.entry("battery-low", calm(new TabletNews.BatteryUnder(20, 19))),
-        Map.entry("battery-nearly-empty", calm(new TabletNews.BatteryNearlyEmpty(5))),
+        Map.entry("battery-nearly-empty", calm(new TabletNews.BatteryNearlyEmpty(5))));
+  }
+
+  /** What else the header may say of the tablet. */
+  static Map<String, DriveSnapshot> notices() {
+    return Map.ofEntries(
+        Map.entry("charger-unplugged", calm(new TabletNews.OnBattery(63))),
         Map.entry("charger-plugged-in", calm(new TabletNews.Charging(64))),
         Map.entry("may-fall-asleep", calm(new TabletNews.MayFallAsleep("no bus"))),
         Map.entry(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -45,7 +46,9 @@ class ReadableTextTest {
   @ParameterizedTest
   @MethodSource("readers")
   void driveIsReadableInEveryState(Locale locale, UnitSystem units) {
-    for (Map.Entry<String, DriveSnapshot> moment : Moments.all().entrySet()) {
+    Map<String, DriveSnapshot> moments = new HashMap<>(Moments.all());
+    moments.putAll(Moments.notices());
+    for (Map.Entry<String, DriveSnapshot> moment : moments.entrySet()) {
       Words words = new Words(locale);
       DriveModel model =
           new DriveModel(
