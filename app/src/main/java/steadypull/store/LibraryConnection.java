@@ -1,12 +1,14 @@
 package steadypull.store;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.HandleCallback;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
+import steadypull.store.LibraryException.Reason;
 
 /**
  * The way to one library file. Each question and each change is a transaction on a connection of
@@ -19,23 +21,65 @@ final class LibraryConnection implements AutoCloseable {
   /** Open as long as the library, so that its files do not come and go with every question. */
   private final Handle keeper;
 
-  private LibraryConnection(Path file, Jdbi jdbi, Handle keeper) {
+  /** Where it is a copy that is read, and for reading only; null: the library itself. */
+  private final @Nullable ReadingCopy copy;
+
+  private final boolean isToRead;
+
+  private LibraryConnection(
+      Path file, Jdbi jdbi, Handle keeper, @Nullable ReadingCopy copy, boolean isToRead) {
     this.file = file;
     this.jdbi = jdbi;
     this.keeper = keeper;
+    this.copy = copy;
+    this.isToRead = isToRead;
   }
 
   /** Opens the library of a folder, or begins one, and brings it to the present form. */
   static LibraryConnection open(Path folder, Duration busyTimeout) throws LibraryException {
-    Path file = LibraryFile.create(folder);
-    Jdbi jdbi = LibraryFile.connect(file, busyTimeout);
-    Handle keeper = handle(jdbi, file);
+    return open(folder, LibraryFile.in(folder), busyTimeout, null, false);
+  }
+
+  /**
+   * Opens the library of a folder and changes nothing in it. What is not there is read as an empty
+   * library that leaves nothing behind; where nothing may be written, a private copy is read.
+   */
+  static LibraryConnection openToRead(Path folder, Duration busyTimeout) throws LibraryException {
+    if (ReadingCopy.isNeeded(folder)) {
+      return openCopy(folder, busyTimeout);
+    }
     try {
-      Schema.bringUpToDate(keeper, file);
-      return new LibraryConnection(file, jdbi, keeper);
+      return open(folder, LibraryFile.in(folder), busyTimeout, null, true);
+    } catch (LibraryException e) {
+      if (e.reason() == Reason.READ_ONLY && Files.isReadable(LibraryFile.in(folder))) {
+        return openCopy(folder, busyTimeout);
+      }
+      throw e;
+    }
+  }
+
+  private static LibraryConnection openCopy(Path folder, Duration busyTimeout)
+      throws LibraryException {
+    ReadingCopy copy = ReadingCopy.of(folder);
+    try {
+      return open(copy.folder(), LibraryFile.in(folder), busyTimeout, copy, true);
+    } catch (LibraryException e) {
+      copy.close();
+      throw e;
+    }
+  }
+
+  private static LibraryConnection open(
+      Path folder, Path named, Duration busyTimeout, @Nullable ReadingCopy copy, boolean isToRead)
+      throws LibraryException {
+    Jdbi jdbi = LibraryFile.connect(LibraryFile.create(folder), busyTimeout);
+    Handle keeper = handle(jdbi, named);
+    try {
+      Schema.bringUpToDate(keeper, named);
+      return new LibraryConnection(named, jdbi, keeper, copy, isToRead);
     } catch (JdbiException e) {
       keeper.close();
-      throw LibraryFault.of("open the library", file, e);
+      throw LibraryFault.of("open the library", named, e);
     } catch (LibraryException e) {
       keeper.close();
       throw e;
@@ -48,6 +92,9 @@ final class LibraryConnection implements AutoCloseable {
 
   /** A connection for somebody who closes it. */
   Handle handle() throws LibraryException {
+    if (isToRead) {
+      throw LibraryFault.openedToRead(file);
+    }
     return handle(jdbi, file);
   }
 
@@ -56,9 +103,10 @@ final class LibraryConnection implements AutoCloseable {
    *
    * @param tried for the message of a fault, such as {@code list the trips}
    */
-  <T> T ask(String tried, Function<Handle, T> question) throws LibraryException {
+  <T, X extends Exception> T ask(String tried, HandleCallback<T, X> question)
+      throws X, LibraryException {
     try {
-      return jdbi.withHandle(handle -> Transaction.read(handle, question::apply));
+      return jdbi.<T, X>withHandle(handle -> Transaction.read(handle, question));
     } catch (JdbiException e) {
       throw LibraryFault.of(tried, file, e);
     }
@@ -81,6 +129,9 @@ final class LibraryConnection implements AutoCloseable {
   @Override
   public void close() {
     keeper.close();
+    if (copy != null) {
+      copy.close();
+    }
   }
 
   private static Handle handle(Jdbi jdbi, Path file) throws LibraryException {

@@ -74,6 +74,14 @@ enum LibraryFault {
         tried, file, thrown.getClass().getSimpleName() + ": " + thrown.getMessage(), thrown);
   }
 
+  /** Somebody wants to change what was opened for reading. */
+  static LibraryException openedToRead(Path file) {
+    return new LibraryException(
+        Reason.READ_ONLY,
+        "Could not change the library %s: expected one opened for writing, found one opened for reading. Open it again for writing."
+            .formatted(file));
+  }
+
   private static LibraryFault ofCode(int primaryCode) {
     return switch (primaryCode) {
       case 5, 6 -> BUSY; // SQLITE_BUSY, SQLITE_LOCKED

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
+import java.util.List;
 import org.jdbi.v3.core.Jdbi;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
@@ -17,6 +18,11 @@ import org.sqlite.SQLiteDataSource;
  */
 final class LibraryFile {
   private static final String NAME = "library.sqlite";
+  private static final String LOG_ENDING = "-wal";
+
+  /** The files that SQLite may make for a library, the library's own first. */
+  static final List<String> NAMES = List.of(NAME, NAME + LOG_ENDING, NAME + "-shm");
+
   private static final String OWNER_ONLY_FOLDER = "rwx------";
   private static final String OWNER_ONLY_FILE = "rw-------";
 
@@ -24,7 +30,7 @@ final class LibraryFile {
 
   /** Makes folder and file if they are not there; a folder that is there keeps its rights. */
   static Path create(Path folder) throws LibraryException {
-    Path file = folder.resolve(NAME);
+    Path file = in(folder);
     try {
       Files.createDirectories(folder, ownerOnly(folder, OWNER_ONLY_FOLDER));
       if (!Files.exists(file)) {
@@ -36,12 +42,24 @@ final class LibraryFile {
     }
   }
 
+  /** Where the library of a folder lies. */
+  static Path in(Path folder) {
+    return folder.resolve(NAME);
+  }
+
+  /** Where the write-ahead log of a database lies. */
+  static Path logOf(Path file) {
+    return file.resolveSibling(file.getFileName() + LOG_ENDING);
+  }
+
   static Jdbi connect(Path file, Duration busyTimeout) {
     SQLiteConfig config = new SQLiteConfig();
     config.setJournalMode(SQLiteConfig.JournalMode.WAL);
     config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
     config.setBusyTimeout((int) busyTimeout.toMillis());
     config.enforceForeignKeys(true);
+    // What was deleted is overwritten, so that no salvage takes it for something that is there.
+    config.setPragma(SQLiteConfig.Pragma.SECURE_DELETE, "true");
     SQLiteDataSource source = new SQLiteDataSource(config);
     source.setUrl("jdbc:sqlite:" + file);
     return Jdbi.create(source);

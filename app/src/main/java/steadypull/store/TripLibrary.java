@@ -49,6 +49,16 @@ public final class TripLibrary implements AutoCloseable {
     }
   }
 
+  /**
+   * Opens the library of a folder to read it; nothing there changes, no trip that was left behind
+   * is brought to its end. A library that is not there is empty, and still not there afterwards;
+   * where nothing may be written, a private copy is read as it is at this moment. What would change
+   * something is refused.
+   */
+  public static TripLibrary openToRead(Path folder) throws LibraryException {
+    return new TripLibrary(LibraryConnection.openToRead(folder, BUSY_TIMEOUT), List.of());
+  }
+
   /** What was thrown away cannot be had back afterwards. */
   @Override
   public void close() {

@@ -1,0 +1,36 @@
+package steadypull.store;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What checking a library found. Immutable.
+ *
+ * @param isDamaged whether anything is not as it was written
+ * @param trips how many trips there are, whole or in part
+ * @param findings what was found, in words; empty if nothing is damaged
+ * @param lostParts samples that cannot be read any more
+ * @param losses what else is lost, in words
+ * @param salvaged folder of the new library with everything that could be read; empty if nothing is
+ *     damaged or nothing could be read
+ */
+public record CheckReport(
+    boolean isDamaged,
+    int trips,
+    List<String> findings,
+    List<LostPart> lostParts,
+    List<String> losses,
+    Optional<Path> salvaged) {
+  public CheckReport {
+    findings = List.copyOf(findings);
+    lostParts = List.copyOf(lostParts);
+    losses = List.copyOf(losses);
+    Objects.requireNonNull(salvaged);
+  }
+
+  static CheckReport ok(int trips) {
+    return new CheckReport(false, trips, List.of(), List.of(), List.of(), Optional.empty());
+  }
+}

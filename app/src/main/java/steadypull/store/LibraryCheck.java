@@ -1,0 +1,100 @@
+package steadypull.store;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import steadypull.store.LibraryException.Reason;
+import steadypull.store.page.DatabasePages;
+
+/**
+ * Verifies a library: the database's own form, every segment's check, and every trip against what
+ * it says of itself. What is damaged is salvaged into a new library beside, as far as it can be
+ * read; the damaged one is left as it is. One thread.
+ *
+ * <p>Not in a program that records: where a damaged file is read page by page, closing it lets go
+ * of the locks that the whole program holds on it (SQLite, "How To Corrupt An SQLite Database
+ * File", section 2.2).
+ */
+public final class LibraryCheck {
+  private static final Duration BUSY_TIMEOUT = Duration.ofSeconds(5);
+  private static final int MOST_FINDINGS = 20;
+
+  private LibraryCheck() {}
+
+  /**
+   * Checks the library of a folder; a folder without one holds no trips and is well.
+   *
+   * @throws LibraryException if the file is not a library, is of a newer version or cannot be read
+   *     at all, or if what can be salvaged cannot be written
+   */
+  public static CheckReport check(Path folder) throws LibraryException {
+    try (LibraryConnection library = LibraryConnection.openToRead(folder, BUSY_TIMEOUT)) {
+      // Inside one transaction: as long as it reads, nobody moves pages from the log into the file.
+      return library.ask("check the library", handle -> check(folder, handle));
+    } catch (LibraryException e) {
+      if (e.reason() != Reason.DAMAGED && e.reason() != Reason.NOT_A_LIBRARY) {
+        throw e;
+      }
+      return salvageUnopened(folder, e);
+    }
+  }
+
+  private static CheckReport check(Path folder, Handle handle) throws LibraryException {
+    List<String> findings = findings(handle);
+    return findings.isEmpty()
+        ? CheckReport.ok(new TripReader(handle).ids().size())
+        : salvage(folder, findings);
+  }
+
+  private static List<String> findings(Handle handle) {
+    List<String> findings =
+        new ArrayList<>(
+            handle
+                .createQuery("pragma integrity_check(" + MOST_FINDINGS + ")")
+                .mapTo(String.class)
+                .list());
+    findings.remove("ok");
+    if (findings.isEmpty()) {
+      findings.addAll(TripCheck.findings(handle));
+    }
+    return findings;
+  }
+
+  /** A file of another program must not be taken for a damaged library. */
+  private static CheckReport salvageUnopened(Path folder, LibraryException fault)
+      throws LibraryException {
+    CheckReport report = salvage(folder, List.of(String.valueOf(fault.getMessage())));
+    if (fault.reason() == Reason.NOT_A_LIBRARY && report.salvaged().isEmpty()) {
+      throw fault;
+    }
+    return report;
+  }
+
+  private static CheckReport salvage(Path folder, List<String> findings) throws LibraryException {
+    Path file = LibraryFile.in(folder);
+    try (DatabasePages pages = DatabasePages.open(file, LibraryFile.logOf(file))) {
+      LibraryFinds finds = LibraryFinds.of(pages);
+      if (!finds.isOfLibrary()) {
+        return new CheckReport(true, 0, findings, List.of(), List.of(), Optional.empty());
+      }
+      Salvage salvage = new Salvage(finds, pages);
+      Path salvaged = salvage.writeBeside(folder);
+      return new CheckReport(
+          true,
+          finds.trips().size(),
+          findings,
+          salvage.lostParts(),
+          salvage.losses(),
+          Optional.of(salvaged));
+    } catch (IOException e) {
+      throw LibraryFault.of("read the damaged library", file, e);
+    } catch (UncheckedIOException e) {
+      throw LibraryFault.of("read the damaged library", file, new IOException(e));
+    }
+  }
+}

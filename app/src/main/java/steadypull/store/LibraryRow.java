@@ -1,0 +1,77 @@
+package steadypull.store;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import steadypull.channel.Channel;
+import steadypull.store.page.FoundRow;
+
+/** What a row found in the pages of a library says. Immutable. */
+sealed interface LibraryRow {
+  /** A trip; see the columns of that table. */
+  record OfTrip(
+      long tripKey,
+      String id,
+      String origin,
+      String vehicleName,
+      long vehicleKey,
+      long startEpochMicros,
+      Optional<Integer> startOffsetSeconds,
+      TripDetails details,
+      String source,
+      LinkIdentity link,
+      String softwareVersion,
+      long reachedMicros,
+      long sampleCount,
+      List<Long> channelKeys,
+      boolean isSealed,
+      boolean isRemoved)
+      implements LibraryRow {
+    public OfTrip {
+      Objects.requireNonNull(details);
+      channelKeys = List.copyOf(channelKeys);
+    }
+  }
+
+  /** A trip's id, as an index keeps it beside the trip itself. */
+  record OfTripId(long tripKey, String id) implements LibraryRow {}
+
+  /**
+   * A segment.
+   *
+   * @param isWhole whether its samples can be read and are what the rest of the row says
+   */
+  record OfSegment(
+      FoundRow.Place place,
+      long tripKey,
+      long firstSample,
+      long sampleCount,
+      long firstMicros,
+      long lastMicros,
+      boolean isWhole)
+      implements LibraryRow {
+    long nextSample() {
+      return firstSample + sampleCount;
+    }
+  }
+
+  /** An event of a trip. */
+  record OfEvent(long tripKey, long sequence, long afterSamples, TripEvent event)
+      implements LibraryRow {}
+
+  /** A channel. */
+  record OfChannel(long channelKey, Channel channel) implements LibraryRow {}
+
+  /** A vehicle as it was when trips began. */
+  record OfTripVehicle(long vehicleKey, String vehicleFile) implements LibraryRow {}
+
+  /** A vehicle as it is. */
+  record OfVehicle(String name, String vehicleFile, long usedOrder, String sensorEvidence)
+      implements LibraryRow {}
+
+  /** A route. */
+  record OfRoute(String id, String name, String routeFile) implements LibraryRow {}
+
+  /** How a kind of table is read. */
+  record OfMapping(String headerLine, String mappingFile) implements LibraryRow {}
+}

@@ -1,0 +1,123 @@
+package steadypull.store;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jdbi.v3.core.Handle;
+import steadypull.store.page.DatabasePages;
+
+/** Writes what can be read of a damaged library into a new one beside it. One thread, one use. */
+final class Salvage {
+  private static final Duration NOBODY_ELSE_IS_THERE = Duration.ZERO;
+  private static final double MICROS_PER_SECOND = 1e6;
+
+  private final LibraryFinds finds;
+  private final DatabasePages pages;
+  private final List<LostPart> lostParts = new ArrayList<>();
+  private final List<String> losses = new ArrayList<>();
+
+  Salvage(LibraryFinds finds, DatabasePages pages) {
+    this.finds = finds;
+    this.pages = pages;
+  }
+
+  List<LostPart> lostParts() {
+    return List.copyOf(lostParts);
+  }
+
+  /** What else is lost, in words. */
+  List<String> losses() {
+    return List.copyOf(losses);
+  }
+
+  /**
+   * Writes the new library; if that fails, nothing of it stays.
+   *
+   * @param damaged the folder of the damaged library
+   * @return the new folder
+   */
+  Path writeBeside(Path damaged) throws LibraryException {
+    Path folder = freeFolder(damaged);
+    try (LibraryConnection library = LibraryConnection.open(folder, NOBODY_ELSE_IS_THERE)) {
+      for (LibraryRow.OfTrip trip : finds.trips()) {
+        library.change("salvage trip " + trip.id(), handle -> add(handle, trip));
+      }
+      library.change("salvage vehicles and routes", this::addTheRest);
+      finds.tripsWithoutRow().forEach(this::tellLost);
+      return folder;
+    } catch (LibraryException | UncheckedIOException e) {
+      remove(folder);
+      throw e;
+    }
+  }
+
+  private boolean add(Handle handle, LibraryRow.OfTrip trip) {
+    TripSalvage salvage = new TripSalvage(finds, pages, trip);
+    salvage.addTo(handle);
+    lostParts.addAll(salvage.lostParts());
+    losses.addAll(salvage.losses());
+    return true;
+  }
+
+  private boolean addTheRest(Handle handle) {
+    for (LibraryRow.OfVehicle vehicle : finds.vehicles()) {
+      VehicleRows.save(handle, vehicle.name(), vehicle.vehicleFile());
+      VehicleRows.keepEvidence(handle, vehicle.name(), vehicle.sensorEvidence());
+    }
+    finds
+        .mappings()
+        .forEach(
+            (headerLine, mapping) ->
+                handle
+                    .createUpdate(Sql.of("saveMapping"))
+                    .bind("headerLine", headerLine)
+                    .bind("mapping", mapping)
+                    .execute());
+    for (LibraryRow.OfRoute route : finds.routes()) {
+      handle
+          .createUpdate(Sql.of("insertRoute"))
+          .bind("id", route.id())
+          .bind("name", route.name())
+          .bind("routeFile", route.routeFile())
+          .execute();
+    }
+    return true;
+  }
+
+  /** Without its row nobody can tell what the samples of a trip are samples of. */
+  private void tellLost(long tripKey) {
+    String id = finds.tripId(tripKey);
+    OptionalDouble end =
+        finds.segments(tripKey).stream()
+            .mapToDouble(segment -> segment.lastMicros() / MICROS_PER_SECOND)
+            .max();
+    lostParts.add(
+        new LostPart(id == null ? "a trip without its id, number " + tripKey : id, true, 0, end));
+  }
+
+  private static Path freeFolder(Path damaged) {
+    Path place = damaged.toAbsolutePath().normalize();
+    for (int number = 1; ; number++) {
+      Path folder = place.resolveSibling(place.getFileName() + "-salvaged-" + number);
+      if (!Files.exists(folder)) {
+        return folder;
+      }
+    }
+  }
+
+  private static void remove(Path folder) throws LibraryException {
+    try {
+      for (String name : LibraryFile.NAMES) {
+        Files.deleteIfExists(folder.resolve(name));
+      }
+      Files.deleteIfExists(folder);
+    } catch (IOException e) {
+      throw LibraryFault.of("clear up after salvaging", folder, e);
+    }
+  }
+}

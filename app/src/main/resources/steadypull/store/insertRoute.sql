@@ -1,0 +1,1 @@
+insert into route (id, name, route_file) values (:id, :name, :routeFile)

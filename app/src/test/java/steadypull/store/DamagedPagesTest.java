@@ -1,0 +1,228 @@
+package steadypull.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.Statement;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.channel.Sample;
+import steadypull.vehicle.CoolingLayout;
+import steadypull.vehicle.Vehicle;
+
+/**
+ * Whatever page is overwritten: the salvage invents no sample, keeps all that lies elsewhere, and
+ * says truly what is lost. What a page held is told by SQLite's own dbstat table, which knows
+ * nothing of our reading of pages (https://www.sqlite.org/dbstat.html).
+ */
+class DamagedPagesTest {
+  private static final int PAGE_OCTETS = 4096;
+  private static final List<Channel> CHANNELS =
+      List.of(Channels.ENGINE_COOLANT_TEMP, Channels.VEHICLE_SPEED, Channels.ENGINE_SPEED);
+
+  @TempDir Path place;
+
+  private Path folder = Path.of("");
+  private final Map<String, List<TripEntry>> written = new HashMap<>();
+
+  @BeforeEach
+  void writeALibraryOfSeveralTrips() throws Exception {
+    folder = place.resolve("library");
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      library.save(Vehicle.unknown("Wattle 2", CoolingLayout.AIR_TO_AIR));
+      library.save(Vehicle.unknown("Banksia", CoolingLayout.WATER_TO_AIR));
+      library.keepMapping("Time,Coolant [C]", "[time]");
+      record(library, "Wattle 2", 40_000, 2_000, true);
+      record(library, "Banksia", 600, 20, true);
+      record(library, "Wattle 2", 900, 15, false);
+    }
+    try (TripLibrary library = TripLibrary.openToRead(folder)) {
+      for (TripSummary trip : library.trips(Optional.empty())) {
+        written.put(trip.id(), entries(library, trip.id()));
+      }
+    }
+  }
+
+  @Test
+  void aWholeLibraryIsWell() throws Exception {
+    CheckReport report = LibraryCheck.check(folder);
+
+    assertThat(report).isEqualTo(CheckReport.ok(3));
+    assertThat(place).isDirectoryContaining(path -> path.equals(folder));
+    assertThat(Files.list(place)).hasSize(1);
+  }
+
+  @Test
+  void whateverPageIsOverwrittenOnlyWhatItHeldIsLost() throws Exception {
+    Path file = folder.resolve("library.sqlite");
+    byte[] whole = Files.readAllBytes(file);
+    List<PageUse> pages = pages(file);
+    SplittableRandom random = new SplittableRandom(41);
+    for (PageUse page : pages) {
+      byte[] damaged = whole.clone();
+      byte[] noise = new byte[PAGE_OCTETS];
+      random.nextBytes(noise);
+      System.arraycopy(noise, 0, damaged, (page.number - 1) * PAGE_OCTETS, PAGE_OCTETS);
+      Files.write(file, damaged);
+
+      CheckReport report = LibraryCheck.check(folder);
+
+      assertThat(Files.readAllBytes(file)).isEqualTo(damaged);
+      assertThat(report.isDamaged()).as("%s", page).isTrue();
+      try (TripLibrary salvaged = TripLibrary.open(report.salvaged().orElseThrow())) {
+        Verdict verdict = judge(page, report, salvaged);
+        assertThat(verdict.lostSegments).as("%s", page).isLessThanOrEqualTo(page.segments());
+        assertThat(verdict.lostTrips).as("%s", page).isLessThanOrEqualTo(page.trips());
+        if (page.holdsNoRows()) {
+          assertThat(report.losses()).as("%s", page).isEmpty();
+          assertThat(salvaged.vehicleNames()).containsExactlyInAnyOrder("Banksia", "Wattle 2");
+          assertThat(salvaged.mapping("Time,Coolant [C]")).contains("[time]");
+        }
+      }
+    }
+    assertThat(pages.stream().map(PageUse::table))
+        .contains("segment", "trip", "event", "channel", "trip_vehicle", "sqlite_schema");
+  }
+
+  /** Compares the salvaged trips with what was written. */
+  private Verdict judge(PageUse page, CheckReport report, TripLibrary salvaged) throws Exception {
+    int lostTrips = 0;
+    int lostSegments = 0;
+    for (String id : written.keySet()) {
+      List<LostPart> lost =
+          report.lostParts().stream().filter(part -> part.tripId().equals(id)).toList();
+      List<Sample> before = samples(written.getOrDefault(id, List.of()));
+      if (lost.stream().anyMatch(LostPart::isWholeTrip)) {
+        lostTrips++;
+        assertThat(salvaged.trips(Optional.empty())).noneMatch(trip -> trip.id().equals(id));
+      } else {
+        lostSegments += lost.size();
+        assertLostIsToldTruly(page, before, samples(entries(salvaged, id)), lost);
+      }
+    }
+    return new Verdict(lostTrips, lostSegments);
+  }
+
+  private static void assertLostIsToldTruly(
+      PageUse page, List<Sample> before, List<Sample> after, List<LostPart> lost) {
+    List<Sample> missing = new ArrayList<>();
+    int kept = 0;
+    for (Sample sample : before) {
+      if (kept < after.size() && isSame(page, sample, after.get(kept))) {
+        kept++;
+      } else {
+        missing.add(sample);
+      }
+    }
+    assertThat(kept).as("samples of the original, in its order; %s", page).isEqualTo(after.size());
+    for (Sample sample : missing) {
+      assertThat(lost).as("%s: %s", page, sample).anyMatch(part -> holds(part, sample));
+    }
+    for (LostPart part : lost) {
+      assertThat(missing).as("%s: %s", page, part).anyMatch(sample -> holds(part, sample));
+    }
+  }
+
+  /** A channel whose name lay on the damaged page has lost it, and nothing else. */
+  private static boolean isSame(PageUse page, Sample before, Sample after) {
+    boolean isNamed =
+        after.channel().equals(before.channel())
+            || (page.table.equals("channel") && after.channel().id().startsWith("unnamed_"));
+    return isNamed && before.timeMicros() == after.timeMicros() && before.value() == after.value();
+  }
+
+  private static boolean holds(LostPart part, Sample sample) {
+    double seconds = sample.timeMicros() / 1e6;
+    return part.fromSeconds() <= seconds && seconds <= part.toSeconds().orElse(1e9);
+  }
+
+  private static void record(
+      TripLibrary library, String vehicle, int samples, int samplesPerCommit, boolean isSealed)
+      throws LibraryException {
+    SplittableRandom random = new SplittableRandom(samples);
+    NewTrip trip =
+        new NewTrip(
+            Vehicle.unknown(vehicle, CoolingLayout.AIR_TO_AIR),
+            Instant.parse("2026-07-15T17:45:12Z").plusSeconds(samples),
+            "baseline",
+            "test",
+            "0.1.0");
+    try (TripRecorder recorder = library.begin(trip)) {
+      for (int number = 0; number < samples; number++) {
+        long micros = number * 20_000L;
+        if (number % 500 == 0) {
+          recorder.append(new TripEvent(micros, TripEvent.Kind.MARK, "mark " + number));
+        }
+        Channel channel = CHANNELS.get(number % CHANNELS.size());
+        recorder.append(new Sample(channel, micros, random.nextInt(256)));
+        if ((number + 1) % samplesPerCommit == 0) {
+          recorder.commit(micros);
+        }
+      }
+      if (isSealed) {
+        recorder.seal(samples * 20_000L);
+      }
+    }
+  }
+
+  private static List<TripEntry> entries(TripLibrary library, String id) throws LibraryException {
+    List<TripEntry> entries = new ArrayList<>();
+    library.replay(id, entries::add);
+    return entries;
+  }
+
+  private static List<Sample> samples(List<TripEntry> entries) {
+    return entries.stream()
+        .filter(TripEntry.OfSample.class::isInstance)
+        .map(entry -> ((TripEntry.OfSample) entry).sample())
+        .toList();
+  }
+
+  private static List<PageUse> pages(Path file) throws Exception {
+    List<PageUse> pages = new ArrayList<>();
+    try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+        Statement statement = connection.createStatement();
+        ResultSet row =
+            statement.executeQuery("select pageno, name, pagetype, ncell from dbstat order by 1")) {
+      while (row.next()) {
+        pages.add(new PageUse(row.getInt(1), row.getString(2), row.getString(3), row.getInt(4)));
+      }
+    }
+    return pages;
+  }
+
+  /** What SQLite says that a page is used for. */
+  private record PageUse(int number, String table, String type, int cells) {
+    boolean holdsNoRows() {
+      return type.equals("internal") || table.startsWith("sqlite_");
+    }
+
+    int segments() {
+      return !table.equals("segment") ? 0 : type.equals("leaf") ? cells : isOverflow() ? 1 : 0;
+    }
+
+    int trips() {
+      return !table.equals("trip") ? 0 : type.equals("leaf") ? cells : 0;
+    }
+
+    private boolean isOverflow() {
+      return type.equals("overflow");
+    }
+  }
+
+  private record Verdict(int lostTrips, int lostSegments) {}
+}
