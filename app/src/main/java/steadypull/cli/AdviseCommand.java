@@ -101,7 +101,7 @@ final class AdviseCommand implements Callable<Integer> {
   }
 
   private long trip(SteadypullCommand main, RuleSet inForce) throws Exception {
-    try (TripLibrary library = main.openLibrary()) {
+    try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary trip = library.find(what);
       Vehicle base = vehicle == null ? library.vehicleOf(trip.id()) : named(main);
       return replay(main, inForce, base).run(library, trip);
@@ -110,7 +110,7 @@ final class AdviseCommand implements Callable<Integer> {
 
   private Vehicle named(SteadypullCommand main) throws Exception {
     String name = vehicle == null ? "" : vehicle;
-    try (TripLibrary library = main.openLibrary()) {
+    try (TripLibrary library = main.openLibraryToRead()) {
       Optional<Vehicle> known = library.vehicle(name);
       if (known.isEmpty()) {
         throw new CommandFailure(

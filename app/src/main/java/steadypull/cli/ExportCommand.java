@@ -48,7 +48,7 @@ final class ExportCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
-    try (TripLibrary library = main.openLibrary()) {
+    try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary summary = library.find(trip);
       long samples =
           switch (OutgoingFile.of(to)) {

@@ -41,10 +41,13 @@ import steadypull.store.TripLibrary;
             + " vehicle.",
     subcommands = {
       AdviseCommand.class,
+      BackupCommand.class,
+      CheckCommand.class,
       ExportCommand.class,
       ImportCommand.class,
       PortsCommand.class,
       RecordCommand.class,
+      RestoreCommand.class,
       ScenariosCommand.class,
       TripsCommand.class,
       VehicleCommand.class
@@ -162,8 +165,23 @@ public final class SteadypullCommand implements Callable<Integer> {
     return LibraryPlace.of(Optional.ofNullable(library), program);
   }
 
+  /** Opens the library for writing, and tells of trips that a crash had left behind. */
   TripLibrary openLibrary() throws LibraryException {
-    return TripLibrary.open(libraryFolder());
+    TripLibrary opened = TripLibrary.open(libraryFolder());
+    for (String tripId : opened.recovered()) {
+      err()
+          .printf(
+              "The program or the tablet stopped while trip %s was recorded. It has its end now,"
+                  + " with everything up to the last second that was written.%n",
+              tripId);
+    }
+    err().flush();
+    return opened;
+  }
+
+  /** Opens the library for reading: nothing in it changes, and none is made. */
+  TripLibrary openLibraryToRead() throws LibraryException {
+    return TripLibrary.openToRead(libraryFolder());
   }
 
   Locale locale() {

@@ -36,7 +36,7 @@ final class TripsCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
-    try (TripLibrary library = main.openLibrary()) {
+    try (TripLibrary library = main.openLibraryToRead()) {
       List<TripSummary> trips = library.trips(Optional.ofNullable(find));
       main.out().print(json ? asJson(trips) + "\n" : asText(trips, main.format()));
       main.out().flush();

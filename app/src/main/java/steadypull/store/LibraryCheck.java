@@ -51,7 +51,8 @@ public final class LibraryCheck {
         : salvage(folder, findings);
   }
 
-  private static List<String> findings(Handle handle) {
+  /** What is not as it should be, in words; inside somebody else's transaction. */
+  static List<String> findings(Handle handle) {
     List<String> findings =
         new ArrayList<>(
             handle

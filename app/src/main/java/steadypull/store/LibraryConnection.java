@@ -112,6 +112,13 @@ final class LibraryConnection implements AutoCloseable {
     }
   }
 
+  /** Works outside of any transaction, without changing the library. */
+  <T, X extends Exception> T alone(HandleCallback<T, X> work) throws X, LibraryException {
+    try (Handle handle = handle(jdbi, file)) {
+      return work.withHandle(handle);
+    }
+  }
+
   /**
    * Changes everything that the work changes, or nothing if it throws.
    *

@@ -44,6 +44,8 @@ public final class LibraryException extends Exception {
     AMBIGUOUS_TRIP,
     /** Commits have failed for so long that nothing more fits into memory. */
     MEMORY_FULL,
+    /** Something else is where something is to be written. */
+    ALREADY_THERE,
     /** The file system gave another fault. */
     INPUT_OUTPUT
   }

@@ -32,13 +32,29 @@ final class LibraryFile {
   static Path create(Path folder) throws LibraryException {
     Path file = in(folder);
     try {
-      Files.createDirectories(folder, ownerOnly(folder, OWNER_ONLY_FOLDER));
+      createFolder(folder);
       if (!Files.exists(file)) {
-        createFile(folder, file);
+        createFile(file);
       }
       return file;
     } catch (IOException e) {
       throw LibraryFault.of("make the library", file, e);
+    }
+  }
+
+  static void createFolder(Path folder) throws IOException {
+    Files.createDirectories(folder, ownerOnly(folder, OWNER_ONLY_FOLDER));
+  }
+
+  /** Makes an empty file that is not there yet. */
+  static void createOwnerOnly(Path file) throws IOException {
+    Files.createFile(file, ownerOnly(file, OWNER_ONLY_FILE));
+  }
+
+  /** Takes from others what rights they have. */
+  static void keepToOwner(Path file) throws IOException {
+    if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+      Files.setPosixFilePermissions(file, PosixFilePermissions.fromString(OWNER_ONLY_FILE));
     }
   }
 
@@ -65,9 +81,9 @@ final class LibraryFile {
     return Jdbi.create(source);
   }
 
-  private static void createFile(Path folder, Path file) throws IOException {
+  private static void createFile(Path file) throws IOException {
     try {
-      Files.createFile(file, ownerOnly(folder, OWNER_ONLY_FILE));
+      createOwnerOnly(file);
     } catch (FileAlreadyExistsException e) {
       // Another program was quicker: the file is there, which is all that was wanted.
       return;

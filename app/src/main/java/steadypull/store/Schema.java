@@ -61,9 +61,14 @@ final class Schema {
     handle.createScript(Sql.of("sqlite.migration." + script)).executeAsSeparateStatements();
   }
 
+  /** Whether it is the database of a trip library, of whatever version. */
+  static boolean isLibrary(Handle handle) {
+    return number(handle, "pragma application_id") == APPLICATION_ID;
+  }
+
   private static int versionOf(Handle handle, Path file) throws LibraryException {
     int version = number(handle, "pragma user_version");
-    boolean isOurs = number(handle, "pragma application_id") == APPLICATION_ID;
+    boolean isOurs = isLibrary(handle);
     boolean isEmpty = number(handle, "select count(*) from sqlite_master") == 0;
     if (!isOurs && !isEmpty) {
       throw new LibraryException(

@@ -2,6 +2,7 @@ package steadypull.store;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -261,6 +262,21 @@ public final class TripLibrary implements AutoCloseable {
       throw LibraryFault.of("draw trip " + tripId, connection.file(), e);
     }
     throw trips.unknown(tripId);
+  }
+
+  /**
+   * Copies the library as it is at this moment into one single file, also while it is recorded
+   * into.
+   *
+   * @param file where to; an earlier backup there is replaced
+   * @param taken now
+   * @param mayReplaceAnything whether another file may be replaced too
+   */
+  public Backup backupTo(Path file, Instant taken, boolean mayReplaceAnything)
+      throws LibraryException {
+    BackupFile backup = new BackupFile(file);
+    backup.requirePlace(connection.file(), mayReplaceAnything);
+    return connection.alone(handle -> backup.write(handle, taken));
   }
 
   /** How tables with that line of headers are read, or empty if nobody said so. */

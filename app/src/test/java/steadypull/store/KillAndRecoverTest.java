@@ -2,80 +2,76 @@ package steadypull.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What a commit has promised is there after the recording program was killed at any moment. */
+/**
+ * What a commit has promised is there after the recording program was killed at any moment. Commits
+ * are of a twentieth of a long segment and more, so that many a kill falls where short segments are
+ * being joined.
+ */
 class KillAndRecoverTest {
-  private static final int KILLS = 3;
+  private static final int KILLS = 20;
+  private static final int SOAK_KILLS = 200;
+  private static final int MOST_COMMITS = 30;
+  private static final int MOST_SAMPLES = 70_000;
+  private static final List<Integer> SAMPLES_PER_COMMIT = List.of(50, 1_700, 11_000, 33_000);
 
   @TempDir Path folder;
 
   @Test
   void whatWasCommittedOutlivesAKill() throws Exception {
-    SplittableRandom random = new SplittableRandom(9);
-    for (int kill = 0; kill < KILLS; kill++) {
-      Survivor survivor = recordAndKill(random.nextInt(1, 60));
+    killAndRecover(new SplittableRandom(9), KILLS);
+  }
+
+  @Test
+  @Tag("soak")
+  void whatWasCommittedOutlivesManyKills() throws Exception {
+    killAndRecover(new SplittableRandom(10), SOAK_KILLS);
+  }
+
+  private void killAndRecover(SplittableRandom random, int kills) throws Exception {
+    for (int kill = 0; kill < kills; kill++) {
+      int samplesPerCommit = SAMPLES_PER_COMMIT.get(kill % SAMPLES_PER_COMMIT.size());
+      ChildRecorder child =
+          recordAndKill(
+              samplesPerCommit,
+              random.nextInt(Math.min(MOST_COMMITS, MOST_SAMPLES / samplesPerCommit)));
 
       try (TripLibrary library = TripLibrary.open(folder)) {
         List<TripEntry> found = new ArrayList<>();
-        library.replay(survivor.tripId, found::add);
+        library.replay(child.tripId(), found::add);
         TripEntry last = found.removeLast();
-        TripSummary summary = library.find(survivor.tripId);
+        TripSummary summary = library.find(child.tripId());
+        long endMicros = found.isEmpty() ? 0 : found.getLast().timeMicros();
 
-        assertThat(found).as("seed 9, kill %d", kill).isEqualTo(expected(found.size()));
-        assertThat(found.size() - 1L).isGreaterThanOrEqualTo(survivor.lastPromised);
+        assertThat(found).as("kill %d", kill).isEqualTo(expected(found.size()));
+        assertThat(found.size() - 1L).isGreaterThanOrEqualTo(child.lastPromised());
         assertThat(summary.samples()).isEqualTo(found.size());
         assertThat(summary.sealed()).isTrue();
-        assertThat(library.recovered()).containsExactly(survivor.tripId);
+        assertThat(library.recovered()).containsExactly(child.tripId());
         assertThat(last)
             .isEqualTo(
                 new TripEntry.OfEvent(
-                    new TripEvent(
-                        found.getLast().timeMicros(),
-                        TripEvent.Kind.RECORDING,
-                        LeftBehind.DETAIL)));
-        assertThat(summary.durationSeconds()).isEqualTo(found.getLast().timeMicros() / 1e6);
+                    new TripEvent(endMicros, TripEvent.Kind.RECORDING, LeftBehind.DETAIL)));
+        assertThat(summary.durationSeconds()).isEqualTo(endMicros / 1e6);
       }
     }
   }
 
-  private Survivor recordAndKill(int commits) throws IOException, InterruptedException {
-    Process child =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "--enable-native-access=ALL-UNNAMED",
-                "-cp",
-                System.getProperty("java.class.path"),
-                KilledRecorder.class.getName(),
-                folder.toString())
-            .redirectError(ProcessBuilder.Redirect.INHERIT)
-            .start();
-    try (BufferedReader lines = child.inputReader()) {
-      String tripId = next(lines);
-      long promised = -1;
-      for (int commit = 0; commit < commits; commit++) {
-        promised = Long.parseLong(next(lines));
-      }
-      return new Survivor(tripId, promised);
-    } finally {
-      // SIGKILL on systems that have it: no hook, no close, no flush.
-      child.destroyForcibly().waitFor();
+  /** Killed at once after some commit was heard of: the next is under way, nobody knows how far. */
+  private ChildRecorder recordAndKill(int samplesPerCommit, int commits) throws IOException {
+    try (ChildRecorder child = ChildRecorder.start(folder, samplesPerCommit)) {
+      child.awaitCommits(commits);
+      return child;
     }
-  }
-
-  private static String next(BufferedReader lines) throws IOException {
-    String line = lines.readLine();
-    assertThat(line).as("what the recording program says").isNotNull();
-    return String.valueOf(line);
   }
 
   private static List<TripEntry> expected(int count) {
@@ -83,6 +79,4 @@ class KillAndRecoverTest {
         .<TripEntry>mapToObj(number -> new TripEntry.OfSample(KilledRecorder.sample(number)))
         .toList();
   }
-
-  private record Survivor(String tripId, long lastPromised) {}
 }

@@ -7,13 +7,15 @@ import steadypull.channel.Sample;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Vehicle;
 
-/** A program of its own that records until it is killed and prints how far each commit came. */
+/**
+ * A program of its own that records until it is killed and prints how far each commit came: the
+ * number of its last sample and a full stop, by which a line shows that it is whole.
+ */
 final class KilledRecorder {
-  static final int SAMPLES_PER_COMMIT = 50;
-
   private KilledRecorder() {}
 
   public static void main(String[] arguments) throws LibraryException {
+    int samplesPerCommit = Integer.parseInt(arguments[1]);
     NewTrip trip =
         new NewTrip(
             Vehicle.unknown("Wattle 2", CoolingLayout.AIR_TO_AIR),
@@ -26,9 +28,9 @@ final class KilledRecorder {
       System.out.println(recorder.tripId());
       for (long number = 0; number < Long.MAX_VALUE; number++) {
         recorder.append(sample(number));
-        if ((number + 1) % SAMPLES_PER_COMMIT == 0) {
+        if ((number + 1) % samplesPerCommit == 0) {
           recorder.commit(sample(number).timeMicros());
-          System.out.println(number);
+          System.out.println(number + ".");
         }
       }
     }

@@ -1,0 +1,80 @@
+package steadypull.cli;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.Locale;
+import steadypull.store.CheckReport;
+import steadypull.store.LostPart;
+
+/** What checking a library found, for people and for machines. */
+final class CheckWords {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private CheckWords() {}
+
+  static String text(CheckReport report, Path library) {
+    if (!report.isDamaged()) {
+      return "The library %s is well: %s, read to the last sample.%n"
+          .formatted(library, Counted.trips(report.trips()));
+    }
+    StringBuilder text = new StringBuilder("The library %s is damaged.%n".formatted(library));
+    report.findings().forEach(finding -> text.append("  %s%n".formatted(finding)));
+    report.lostParts().forEach(part -> text.append("Lost: %s%n".formatted(lost(part))));
+    report.losses().forEach(loss -> text.append("Lost: %s%n".formatted(loss)));
+    if (report.lostParts().isEmpty()
+        && report.losses().isEmpty()
+        && report.salvaged().isPresent()) {
+      text.append("Nothing is lost that was found.%n".formatted());
+    }
+    return text.append(salvaged(report)).toString();
+  }
+
+  private static String lost(LostPart part) {
+    if (part.isWholeTrip()) {
+      return "trip %s, whole".formatted(part.tripId());
+    }
+    return String.format(
+        Locale.ROOT,
+        "trip %s from %.1f s to %s",
+        part.tripId(),
+        part.fromSeconds(),
+        part.toSeconds().isPresent()
+            ? String.format(Locale.ROOT, "%.1f s", part.toSeconds().getAsDouble())
+            : "its end");
+  }
+
+  private static String salvaged(CheckReport report) {
+    return report
+        .salvaged()
+        .map(
+            folder ->
+                "What could be read, %s, is in %s; the damaged library was left as it is.%n"
+                    .formatted(Counted.trips(report.trips()), folder))
+        .orElse("Nothing of a trip library could be read. Restore a backup.%n".formatted());
+  }
+
+  static String json(CheckReport report) {
+    ObjectNode node = JSON.createObjectNode();
+    node.put("integrity", report.isDamaged() ? "damaged" : "ok");
+    node.put("trips", report.trips());
+    ArrayNode damaged = node.putArray("damaged");
+    report.lostParts().forEach(part -> describe(part, damaged.addObject()));
+    ArrayNode losses = node.putArray("losses");
+    report.losses().forEach(losses::add);
+    ArrayNode findings = node.putArray("findings");
+    report.findings().forEach(findings::add);
+    report.salvaged().ifPresent(folder -> node.put("salvaged", folder.toString()));
+    return node + "\n";
+  }
+
+  private static void describe(LostPart part, ObjectNode node) {
+    node.put("trip", part.tripId());
+    node.put("lost_from_s", part.fromSeconds());
+    part.toSeconds().ifPresent(seconds -> node.put("lost_to_s", seconds));
+    if (part.isWholeTrip()) {
+      node.put("whole_trip", true);
+    }
+  }
+}

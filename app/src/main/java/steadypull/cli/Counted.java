@@ -1,0 +1,14 @@
+package steadypull.cli;
+
+/** Numbers of things, in words. */
+final class Counted {
+  private Counted() {}
+
+  static String trips(int count) {
+    return count == 1 ? "1 trip" : count + " trips";
+  }
+
+  static String samples(long count) {
+    return count == 1 ? "1 sample" : count + " samples";
+  }
+}

@@ -1,0 +1,1 @@
+insert into backup (taken_epoch_millis) values (:takenEpochMillis)

@@ -1,0 +1,1 @@
+select taken_epoch_millis from backup
