@@ -58,6 +58,11 @@ public final class AddedTrip {
     return trip.id();
   }
 
+  /** How many samples it holds. */
+  long samples() {
+    return tally.sampleCount();
+  }
+
   private void write(boolean sealed) {
     writer.write(handle, batch, tally, sealed);
     writer.committed();

@@ -8,7 +8,9 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.util.List;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -66,6 +68,18 @@ final class LibraryFile {
   /** Where the write-ahead log of a database lies. */
   static Path logOf(Path file) {
     return file.resolveSibling(file.getFileName() + LOG_ENDING);
+  }
+
+  /** Brings a library that nobody has open into one file without anything beside it. */
+  static Path closeAsOneFile(Path folder) throws LibraryException {
+    Path file = in(folder);
+    try (Handle handle = Jdbi.create("jdbc:sqlite:" + file).open()) {
+      handle.execute("pragma journal_mode = delete");
+      handle.execute("vacuum");
+      return file;
+    } catch (JdbiException e) {
+      throw LibraryFault.of("close the library as one file", file, e);
+    }
   }
 
   static Jdbi connect(Path file, Duration busyTimeout) {

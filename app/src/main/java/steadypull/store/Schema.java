@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import steadypull.store.LibraryException.Reason;
 
@@ -66,7 +67,15 @@ final class Schema {
     return number(handle, "pragma application_id") == APPLICATION_ID;
   }
 
-  private static int versionOf(Handle handle, Path file) throws LibraryException {
+  /** What a database of that version holds besides data. */
+  static List<SchemaObject> objectsOf(int version) {
+    try (Handle handle = Jdbi.create("jdbc:sqlite::memory:").open()) {
+      STEPS.subList(0, version).forEach(step -> step.accept(handle));
+      return SchemaObject.allOf(handle);
+    }
+  }
+
+  static int versionOf(Handle handle, Path file) throws LibraryException {
     int version = number(handle, "pragma user_version");
     boolean isOurs = isLibrary(handle);
     boolean isEmpty = number(handle, "select count(*) from sqlite_master") == 0;

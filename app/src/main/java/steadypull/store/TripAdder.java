@@ -2,6 +2,7 @@ package steadypull.store;
 
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import org.jdbi.v3.core.Handle;
 import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.VehicleJson;
@@ -20,6 +21,16 @@ public final class TripAdder {
   /** Keeps a vehicle in place of the one of the same name; it is now the last used. */
   public void save(Vehicle vehicle) {
     VehicleRows.save(handle, vehicle.name(), VehicleJson.write(vehicle));
+  }
+
+  /**
+   * Takes the trip of a file; one that is here already, or was thrown away here, stays one.
+   *
+   * @param said what is said of it besides
+   */
+  public MergedTrip merge(PortableTrip trip, UnaryOperator<TripDetails> said)
+      throws LibraryException {
+    return new TripMerge(this, handle, said).take(trip);
   }
 
   /** Keeps a vehicle unless there is one of the same name. */
@@ -51,5 +62,26 @@ public final class TripAdder {
   public AddedTrip begin(NewTrip trip, String origin) {
     String id = TripRow.freeId(handle, trip.start());
     return new AddedTrip(handle, TripRow.insert(handle, trip, id, origin));
+  }
+
+  /**
+   * Begins a trip that has an own id already, one that no trip of this library has.
+   *
+   * @param told what is known of it
+   * @param vehicle as it was when the trip began
+   * @param id free in this library
+   */
+  AddedTrip begin(TripSummary told, Vehicle vehicle, String id) {
+    NewTrip trip =
+        new NewTrip(
+            vehicle,
+            told.start(),
+            told.offset(),
+            told.details(),
+            told.source(),
+            told.softwareVersion());
+    TripRow row = TripRow.insert(handle, trip, id, told.origin());
+    TripRow.describe(handle, row.key(), told.link());
+    return new AddedTrip(handle, row);
   }
 }

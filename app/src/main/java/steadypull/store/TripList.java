@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import org.jdbi.v3.core.Handle;
 import steadypull.channel.Channel;
 import steadypull.channel.NearMatch;
@@ -16,7 +18,6 @@ final class TripList {
   private static final int MOST_NAMED = 5;
   private static final int KEPT = 0;
   private static final int REMOVED = 1;
-  private static final int FORGOTTEN = 2;
   private static final List<String> PURGE =
       List.of("purgeSegments", "purgeOverviews", "purgeEvents", "purgeTrips", "purgeTripVehicles");
 
@@ -30,7 +31,17 @@ final class TripList {
   List<TripSummary> all(Optional<String> find) throws LibraryException {
     List<TripSummary> all =
         connection.ask("list the trips", handle -> new TripReader(handle).summaries(""));
-    return find.isEmpty() ? all : all.stream().filter(trip -> trip.mentions(find.get())).toList();
+    if (find.isEmpty()) {
+      return all;
+    }
+    Predicate<String> wanted = holds(find.get());
+    return all.stream().filter(trip -> trip.mentions(wanted)).toList();
+  }
+
+  /** In whatever case. */
+  private static Predicate<String> holds(String text) {
+    return Pattern.compile(text, Pattern.LITERAL | Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE)
+        .asPredicate();
   }
 
   TripSummary find(String idOrUniqueBeginning) throws LibraryException {
@@ -105,7 +116,7 @@ final class TripList {
     connection.change(
         "forget what was thrown away",
         handle -> {
-          removed.forEach(tripId -> mark(handle, tripId, FORGOTTEN));
+          removed.forEach(tripId -> forget(handle, tripId));
           PURGE.forEach(statement -> handle.createUpdate(Sql.of(statement)).execute());
           return true;
         });
@@ -131,6 +142,11 @@ final class TripList {
         .bind("id", tripId)
         .bind("removed", state)
         .execute();
+  }
+
+  /** Nothing happens to a trip that came back meanwhile. */
+  private static void forget(Handle handle, String tripId) {
+    handle.createUpdate(Sql.of("forgetRemoved")).bind("id", tripId).execute();
   }
 
   private void require(String tripId, int changed) throws LibraryException {

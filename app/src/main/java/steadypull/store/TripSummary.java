@@ -3,10 +3,10 @@ package steadypull.store;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import steadypull.channel.Channel;
 
 /**
@@ -68,19 +68,15 @@ public record TripSummary(
     return details.label();
   }
 
-  /** True if id, vehicle or anything that people said of the trip holds that text, in any case. */
-  boolean mentions(String text) {
-    String all =
-        String.join(
-            "\n",
-            id,
-            vehicleName,
-            details.label(),
-            details.note(),
-            String.join("\n", details.tags()),
-            details.fitted(),
-            details.outside());
-    return all.toLowerCase(Locale.ROOT).contains(text.toLowerCase(Locale.ROOT));
+  /** True if id, vehicle or anything that people said of the trip holds what is looked for. */
+  boolean mentions(Predicate<String> wanted) {
+    return wanted.test(id)
+        || wanted.test(vehicleName)
+        || wanted.test(details.label())
+        || wanted.test(details.note())
+        || details.tags().stream().anyMatch(wanted)
+        || wanted.test(details.fitted())
+        || wanted.test(details.outside());
   }
 
   /**

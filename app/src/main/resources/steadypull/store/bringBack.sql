@@ -1,0 +1,1 @@
+update trip set removed = 0 where trip_key = :tripKey

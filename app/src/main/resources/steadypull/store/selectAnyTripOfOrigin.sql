@@ -1,0 +1,1 @@
+select trip_key, id, removed from trip where origin = :origin
