@@ -6,10 +6,12 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import steadypull.channel.Channel;
 import steadypull.store.TripSummary.Gap;
@@ -24,11 +26,15 @@ final class TripReader {
 
   /** The trips whose id begins so, newest first; an empty beginning gives all. */
   List<TripSummary> summaries(String prefix) {
+    // Most trips of a vehicle tell the same channels: each list is put together once.
     Map<Long, Channel> channels = channels();
+    Map<String, List<Channel>> lists = new HashMap<>();
+    Function<String, List<Channel>> known =
+        keys -> lists.computeIfAbsent(keys, each -> known(channels, each));
     return handle
         .createQuery(Sql.of("selectTrips"))
         .bind("prefix", prefix)
-        .map((row, context) -> summary(row, channels))
+        .map((row, context) -> summary(row, known))
         .list();
   }
 
@@ -43,7 +49,7 @@ final class TripReader {
         .collectToMap(Map.Entry::getKey, Map.Entry::getValue);
   }
 
-  private static TripSummary summary(ResultSet row, Map<Long, Channel> channels)
+  private static TripSummary summary(ResultSet row, Function<String, List<Channel>> channels)
       throws SQLException {
     return new TripSummary(
         row.getString("id"),
@@ -54,7 +60,7 @@ final class TripReader {
         seconds(row.getLong("reached_micros")),
         number(row, "distance_metres"),
         row.getLong("sample_count"),
-        known(channels, row.getString("channel_keys")),
+        channels.apply(row.getString("channel_keys")),
         gaps(row),
         row.getInt("sealed") == 1,
         details(row),
@@ -115,7 +121,7 @@ final class TripReader {
       }
       known.add(channel);
     }
-    return known;
+    return List.copyOf(known);
   }
 
   private static double seconds(long micros) {
