@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import steadypull.advice.RuleSet;
@@ -16,6 +17,7 @@ import steadypull.drive.Pace;
 import steadypull.drive.PipelineOutput;
 import steadypull.drive.RawCapture;
 import steadypull.drive.RunningDrive;
+import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
 
 /** Logs a drive without a window. */
@@ -67,12 +69,7 @@ final class RecordCommand implements Callable<Integer> {
       })
   private Pace pace = Pace.POLITE;
 
-  @Option(
-      names = "--label",
-      paramLabel = "TEXT",
-      converter = PlainText.Label.class,
-      description = "Run label, such as baseline.")
-  private String label = "";
+  @Mixin private DetailOptions details = new DetailOptions();
 
   @Option(
       names = "--receiver",
@@ -112,7 +109,13 @@ final class RecordCommand implements Callable<Integer> {
       RunningDrive drive =
           drives.begin(
               new DriveRequest(
-                  port, vehicle, label, pace, end, Optional.ofNullable(receiver), capture(main)),
+                  port,
+                  vehicle,
+                  details.applyTo(TripDetails.NONE),
+                  pace,
+                  end,
+                  Optional.ofNullable(receiver),
+                  capture(main)),
               new EndedTrips(main.out(), main.err(), observer));
       return StoppableDrive.await(drive, outcome -> report(main, outcome));
     }

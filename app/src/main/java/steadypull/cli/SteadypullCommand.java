@@ -49,6 +49,7 @@ import steadypull.store.TripLibrary;
       RecordCommand.class,
       RestoreCommand.class,
       ScenariosCommand.class,
+      TripCommand.class,
       TripsCommand.class,
       VehicleCommand.class
     })

@@ -1,9 +1,6 @@
 package steadypull.cli;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
-import steadypull.channel.Channel;
 import steadypull.channel.QuantityFormat;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
@@ -20,15 +16,22 @@ import steadypull.store.TripSummary;
 /** Lists trips. */
 @Command(name = "trips", mixinStandardHelpOptions = true, header = "Lists trips, newest first.")
 final class TripsCommand implements Callable<Integer> {
-  private static final ObjectMapper JSON = new ObjectMapper();
-
   @ParentCommand private @Nullable SteadypullCommand parent;
 
   @Option(
       names = "--find",
       paramLabel = "TEXT",
-      description = "Only trips whose vehicle, label or id contains the text.")
+      description = "Only trips of which something contains the text.")
   private @Nullable String find;
+
+  @Option(
+      names = "--tag",
+      paramLabel = "WORD",
+      description = "Only trips with that tag; with all, if given several times.")
+  private List<String> tags = new ArrayList<>();
+
+  @Option(names = "--vehicle", paramLabel = "NAME", description = "Only trips of that vehicle.")
+  private @Nullable String vehicle;
 
   @Option(names = "--json", description = "Prints an array of objects for machines.")
   private boolean json;
@@ -37,65 +40,43 @@ final class TripsCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
     try (TripLibrary library = main.openLibraryToRead()) {
-      List<TripSummary> trips = library.trips(Optional.ofNullable(find));
-      main.out().print(json ? asJson(trips) + "\n" : asText(trips, main.format()));
+      List<TripSummary> trips =
+          library.trips(Optional.ofNullable(find)).stream().filter(this::isWanted).toList();
+      main.out().print(json ? TripJson.of(trips) + "\n" : asText(trips, main.format()));
       main.out().flush();
       if (trips.isEmpty() && !json) {
-        main.err()
-            .println(
-                find == null
-                    ? "No trips in "
-                        + main.libraryFolder()
-                        + " yet. \"steadypull record\" makes one."
-                    : "No trip matches \"" + find + "\".");
+        main.err().println(whyNone(main));
       }
     }
     return 0;
   }
 
-  private static String asText(List<TripSummary> trips, QuantityFormat format) {
+  private boolean isWanted(TripSummary trip) {
+    String name = vehicle;
+    return trip.details().tags().stream().map(TripsCommand::folded).toList().containsAll(tags())
+        && (name == null || folded(trip.vehicleName()).equals(folded(name)));
+  }
+
+  private List<String> tags() {
+    return tags.stream().map(TripsCommand::folded).toList();
+  }
+
+  private static String folded(String text) {
+    return text.toLowerCase(Locale.ROOT);
+  }
+
+  private String asText(List<TripSummary> trips, QuantityFormat format) {
     StringBuilder text = new StringBuilder();
-    for (TripSummary trip : trips) {
-      text.append(
-          String.format(
-              Locale.ROOT,
-              "%-24s  %-20s  %8s  %9s  %8d samples%s%s%n",
-              trip.id(),
-              trip.vehicleName(),
-              format.elapsed((long) trip.durationSeconds()),
-              distance(trip, format),
-              trip.samples(),
-              trip.sealed() ? "" : "  unfinished",
-              trip.label().isEmpty() ? "" : "  " + trip.label()));
-    }
+    trips.forEach(trip -> text.append(TripText.line(trip, format)).append('\n'));
     return text.toString();
   }
 
-  private static String distance(TripSummary trip, QuantityFormat format) {
-    return trip.distanceMetres().isPresent()
-        ? format.distance(trip.distanceMetres().getAsDouble())
-        : "";
-  }
-
-  private static String asJson(List<TripSummary> trips) {
-    ArrayNode array = JSON.createArrayNode();
-    trips.forEach(trip -> describe(trip, array.addObject()));
-    return array.toString();
-  }
-
-  private static void describe(TripSummary trip, ObjectNode node) {
-    node.put("id", trip.id());
-    node.put("vehicle", trip.vehicleName());
-    node.put("start", DateTimeFormatter.ISO_INSTANT.format(trip.start()));
-    node.put("duration_s", trip.durationSeconds());
-    trip.distanceMetres()
-        .ifPresent(metres -> node.put("distance_m", Math.round(metres * 10) / 10.0));
-    node.put("samples", trip.samples());
-    ArrayNode channels = node.putArray("channels");
-    trip.channels().stream().map(Channel::id).forEach(channels::add);
-    ArrayNode gaps = node.putArray("gaps");
-    trip.gaps().forEach(gap -> gaps.addArray().add(gap.fromSeconds()).add(gap.toSeconds()));
-    node.put("sealed", trip.sealed());
-    node.put("label", trip.label());
+  private String whyNone(SteadypullCommand main) {
+    if (find != null) {
+      return "No trip matches \"" + find + "\".";
+    }
+    return tags.isEmpty() && vehicle == null
+        ? "No trips in " + main.libraryFolder() + " yet. \"steadypull record\" makes one."
+        : "No trip is tagged so, or of that vehicle.";
   }
 }

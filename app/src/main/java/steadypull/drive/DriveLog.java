@@ -11,6 +11,7 @@ import steadypull.adapter.position.PositionReport;
 import steadypull.adapter.position.ReceiverState;
 import steadypull.channel.Sample;
 import steadypull.channel.UnitSystem;
+import steadypull.store.TripDetails;
 import steadypull.store.TripEvent;
 import steadypull.store.TripLibrary;
 import steadypull.tablet.TabletNews;
@@ -22,14 +23,14 @@ import steadypull.tablet.TabletNews;
  */
 final class DriveLog {
   /**
-   * Where and under which name trips are kept.
+   * Where trips are kept, and what is said of them.
    *
    * @param library the library
-   * @param label run label, may be empty
+   * @param details what is said of every trip at its start
    * @param zone where the tablet is, for the local time of a trip
    * @param softwareVersion kept with the trip
    */
-  record Keeping(TripLibrary library, String label, ZoneId zone, String softwareVersion) {}
+  record Keeping(TripLibrary library, TripDetails details, ZoneId zone, String softwareVersion) {}
 
   private final DriveRoute route;
   private final SensorRoles roles;

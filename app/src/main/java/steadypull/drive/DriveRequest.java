@@ -2,13 +2,14 @@ package steadypull.drive;
 
 import java.util.Objects;
 import java.util.Optional;
+import steadypull.store.TripDetails;
 
 /**
  * What somebody wants to drive.
  *
  * @param address device, {@code tcp://host:port}, or {@code demo:SCENARIO}
  * @param vehicleName name in the library; one that it does not know is created
- * @param label run label, may be empty
+ * @param details what is said of its trips at their start
  * @param pace how hard to ask
  * @param end when it ends by itself
  * @param receiver where a satellite receiver is, in the same forms; empty if there is none
@@ -17,7 +18,7 @@ import java.util.Optional;
 public record DriveRequest(
     String address,
     String vehicleName,
-    String label,
+    TripDetails details,
     Pace pace,
     DriveEnd end,
     Optional<String> receiver,
@@ -25,15 +26,24 @@ public record DriveRequest(
   public DriveRequest {
     Objects.requireNonNull(address);
     Objects.requireNonNull(vehicleName);
-    Objects.requireNonNull(label);
+    Objects.requireNonNull(details);
     Objects.requireNonNull(pace);
     Objects.requireNonNull(end);
     Objects.requireNonNull(receiver);
     Objects.requireNonNull(rawCapture);
   }
 
-  /** A drive without a satellite receiver and a raw capture. */
+  /**
+   * A drive without a satellite receiver and a raw capture, of which nothing but a label is said.
+   */
   public DriveRequest(String address, String vehicleName, String label, Pace pace, DriveEnd end) {
-    this(address, vehicleName, label, pace, end, Optional.empty(), Optional.empty());
+    this(
+        address,
+        vehicleName,
+        TripDetails.ofLabel(label),
+        pace,
+        end,
+        Optional.empty(),
+        Optional.empty());
   }
 }

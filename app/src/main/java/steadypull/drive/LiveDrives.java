@@ -10,6 +10,7 @@ import steadypull.adapter.capture.Capture;
 import steadypull.adapter.link.LinkSource;
 import steadypull.adapter.link.ListeningSource;
 import steadypull.store.LibraryException;
+import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
 import steadypull.tablet.Tablet;
 import steadypull.vehicle.CoolingLayout;
@@ -160,16 +161,16 @@ public final class LiveDrives implements DriveDesk {
     LinkSource source = capture.map(each -> each.around(port.source())).orElse(port.source());
     DriveRoute route =
         new DriveRoute(source, setup, pace, request.end(), port.lasts(), listened, capture);
-    LiveDrive drive = prepared(route, request.label(), observer);
+    LiveDrive drive = prepared(route, request.details(), observer);
     drive.start();
     return drive;
   }
 
-  private LiveDrive prepared(DriveRoute route, String label, PipelineOutput observer)
+  private LiveDrive prepared(DriveRoute route, TripDetails details, PipelineOutput observer)
       throws DriveException {
     try {
       DriveLog.Keeping keeping =
-          new DriveLog.Keeping(library, label, ZoneId.systemDefault(), softwareVersion);
+          new DriveLog.Keeping(library, details, ZoneId.systemDefault(), softwareVersion);
       return new LiveDrive(route, keeping, new LiveDrive.Surroundings(wall, tablet), observer);
     } catch (IllegalArgumentException unreadable) {
       route.capture().ifPresent(Capture::close);

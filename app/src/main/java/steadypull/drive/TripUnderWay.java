@@ -10,7 +10,6 @@ import steadypull.channel.Sample;
 import steadypull.channel.UnitSystem;
 import steadypull.store.LinkIdentity;
 import steadypull.store.NewTrip;
-import steadypull.store.TripDetails;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
 import steadypull.tablet.TabletNews;
@@ -100,7 +99,7 @@ final class TripUnderWay {
         route.setup().vehicle(),
         clock.start(),
         Optional.of(keeping.zone().getRules().getOffset(clock.start())),
-        TripDetails.ofLabel(keeping.label()),
+        keeping.details(),
         route.source().address(),
         keeping.softwareVersion());
   }

@@ -49,6 +49,11 @@ final class TripEntries {
     entries.handEventsUpTo(Long.MAX_VALUE);
   }
 
+  /** The events alone, in their order. */
+  static List<TripEvent> eventsOf(Handle handle, long tripKey) {
+    return events(handle, tripKey).stream().map(PlacedEvent::event).toList();
+  }
+
   private void hand(int channel, long timeMicros, double value) {
     handEventsUpTo(sampleNumber);
     if (channel >= channels.size()) {

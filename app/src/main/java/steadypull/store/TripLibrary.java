@@ -279,6 +279,19 @@ public final class TripLibrary implements AutoCloseable {
     return connection.alone(handle -> backup.write(handle, taken));
   }
 
+  /** The events of a trip in the order in which they came; its samples are not read. */
+  public List<TripEvent> events(String tripId) throws LibraryException {
+    Optional<List<TripEvent>> events =
+        connection.ask(
+            "read the events of trip " + tripId,
+            handle ->
+                TripRow.find(handle, tripId).map(row -> TripEntries.eventsOf(handle, row.key())));
+    if (events.isEmpty()) {
+      throw trips.unknown(tripId);
+    }
+    return events.get();
+  }
+
   /** How tables with that line of headers are read, or empty if nobody said so. */
   public Optional<String> mapping(String headerLine) throws LibraryException {
     return connection.ask(

@@ -103,17 +103,6 @@ record TripRow(String id, long key) {
         .findFirst();
   }
 
-  /** Keeps who answered on a trip. */
-  static void describe(Handle handle, long tripKey, LinkIdentity link) {
-    handle
-        .createUpdate(Sql.of("updateTripLink"))
-        .bind("tripKey", tripKey)
-        .bind("adapter", link.adapter())
-        .bind("protocol", link.protocol())
-        .bind("vehicleNumberHash", link.vehicleNumberHash())
-        .execute();
-  }
-
   static boolean isTaken(Handle handle, String id) {
     return handle.createQuery(Sql.of("countTripId")).bind("id", id).mapTo(Integer.class).one() > 0;
   }

@@ -43,6 +43,7 @@ class CommandHabitsTest {
         "ports",
         "record",
         "scenarios",
+        "trip",
         "trips",
         "vehicle"
       })

@@ -121,7 +121,10 @@ class RecordedTripTest {
             "channels",
             "gaps",
             "sealed",
-            "label");
+            "label",
+            "origin",
+            "tags",
+            "note");
     assertThat(only.get("id").asText()).isEqualTo(trip);
     assertThat(only.get("vehicle").asText()).isEqualTo("Wattle 2");
     assertThat(only.get("start").asText()).matches("2026-07-15T17:\\d\\d:\\d\\d(\\.\\d+)?Z");

@@ -7,6 +7,7 @@ import steadypull.adapter.Reading;
 import steadypull.adapter.diagnostic.Signal;
 import steadypull.adapter.link.LinkSource;
 import steadypull.demo.DemoWorld;
+import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Vehicle;
@@ -33,7 +34,7 @@ final class DriveLogs {
             Optional.empty(),
             Optional.empty(),
             Optional.empty()),
-        new DriveLog.Keeping(library, "", ZoneOffset.UTC, "test"),
+        new DriveLog.Keeping(library, TripDetails.NONE, ZoneOffset.UTC, "test"),
         new TripClock(DemoDrives.START, 0),
         observer);
   }

@@ -1,0 +1,95 @@
+package steadypull.cli;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import steadypull.channel.Channel;
+import steadypull.store.TripDetails;
+import steadypull.store.TripEvent;
+import steadypull.store.TripSummary;
+import steadypull.vehicle.Rig;
+
+/** Trips for machines. Keys are stable; more may be added. */
+final class TripJson {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final double MICROS_PER_SECOND = 1e6;
+
+  private TripJson() {}
+
+  /** A list. */
+  static String of(List<TripSummary> trips) {
+    ArrayNode array = JSON.createArrayNode();
+    trips.forEach(trip -> describe(trip, array.addObject()));
+    return array.toString();
+  }
+
+  /** One trip in full. */
+  static String of(WholeTrip trip) {
+    ObjectNode node = JSON.createObjectNode();
+    describe(trip.summary(), node);
+    describeMore(trip.summary(), node);
+    describe(trip.rig(), node.putObject("rig"));
+    ArrayNode marks = node.putArray("marks");
+    trip.marks().forEach(mark -> describe(mark, marks.addObject()));
+    ObjectNode events = node.putObject("events");
+    for (Map.Entry<TripEvent.Kind, Long> count : trip.eventCounts().entrySet()) {
+      events.put(count.getKey().word(), count.getValue());
+    }
+    return node.toString();
+  }
+
+  private static void describe(TripSummary trip, ObjectNode node) {
+    node.put("id", trip.id());
+    node.put("vehicle", trip.vehicleName());
+    node.put("start", DateTimeFormatter.ISO_INSTANT.format(trip.start()));
+    node.put("duration_s", trip.durationSeconds());
+    trip.distanceMetres()
+        .ifPresent(metres -> node.put("distance_m", Math.round(metres * 10) / 10.0));
+    node.put("samples", trip.samples());
+    ArrayNode channels = node.putArray("channels");
+    trip.channels().stream().map(Channel::id).forEach(channels::add);
+    ArrayNode gaps = node.putArray("gaps");
+    trip.gaps().forEach(gap -> gaps.addArray().add(gap.fromSeconds()).add(gap.toSeconds()));
+    node.put("sealed", trip.sealed());
+    node.put("label", trip.label());
+    node.put("origin", trip.origin());
+    ArrayNode tags = node.putArray("tags");
+    trip.details().tags().forEach(tags::add);
+    node.put("note", trip.details().note());
+  }
+
+  private static void describeMore(TripSummary trip, ObjectNode node) {
+    TripMoment.local(trip).ifPresent(local -> node.put("start_local", local));
+    ArrayNode headers = node.putArray("headers");
+    trip.channels().stream().map(Channel::header).forEach(headers::add);
+    TripDetails details = trip.details();
+    node.put("fitted", details.fitted());
+    node.put("outside", details.outside());
+    put(node, "outside_degC", details.outsideCelsius());
+    node.put("adapter", trip.link().adapter());
+    node.put("protocol", trip.link().protocol());
+    node.put("vehicle_number_hash", trip.link().vehicleNumberHash());
+    node.put("source", trip.source());
+    node.put("software_version", trip.softwareVersion());
+  }
+
+  private static void describe(Rig rig, ObjectNode node) {
+    put(node, "mass_kg", rig.massKilograms());
+    put(node, "drag_area_m2", rig.dragAreaSquareMetres());
+    put(node, "rolling_resistance", rig.rollingResistance());
+    put(node, "tyre_radius_m", rig.tyreRadiusMetres());
+  }
+
+  private static void describe(TripEvent mark, ObjectNode node) {
+    node.put("time_s", mark.timeMicros() / MICROS_PER_SECOND);
+    node.put("text", mark.detail());
+  }
+
+  private static void put(ObjectNode node, String key, OptionalDouble value) {
+    value.ifPresent(number -> node.put(key, number));
+  }
+}
