@@ -3,6 +3,18 @@ package steadypull.store.column;
 /**
  * How the values of a column come from integers, and back, bit for bit. Greater integers are
  * greater values, in every form.
+ *
+ * <pre>
+ * number    1 octet    then
+ * 0 {@link Dyadic}     shift: unsigned
+ * 1 {@link Decimal}    places: unsigned
+ * 2 {@link Affine}     scale and offset: 8 octets each
+ * 3 {@link Dictionary} how many: unsigned; the distinct values: series of {@link OrderedBits}
+ * 4 {@link PlainBits}  nothing
+ * 5 {@link Grid}       step and offset: 8 octets each; bits: 1 octet
+ * </pre>
+ *
+ * Eight octets are an IEEE 754 binary64, little-endian.
  */
 sealed interface ValueForm permits Dyadic, Decimal, Affine, Dictionary, PlainBits, Grid {
   /** Integers for values that are known to have this form. */
