@@ -18,11 +18,12 @@ import steadypull.toml.TomlText;
 /** Reads the text of a mapping; collects every fault instead of stopping at the first. */
 final class MappingReader {
   static final String IGNORE = "ignore";
+  private static final String HELD = "held";
   private static final List<String> KEYS =
-      List.of("separator", "decimal", "encoding", "held", "round", "ragged", "time", "columns");
+      List.of("separator", "decimal", "encoding", HELD, "round", "ragged", "time", "columns");
   private static final List<String> TIME_KEYS =
-      List.of("column", "format", "date", "zone", "first_row_is_zero", "repeats");
-  private static final List<String> COLUMN_KEYS = List.of("channel", "held");
+      List.of("column", "format", "date", "zone", "first_row_is_zero", "repeats", HELD);
+  private static final List<String> COLUMN_KEYS = List.of("channel", HELD);
   private static final Map<String, String> SEPARATORS =
       Map.of("tab", "\t", "comma", ",", "semicolon", ";", "blank", " ");
   private static final int LONGEST_ROUND = 1_000;
@@ -47,7 +48,7 @@ final class MappingReader {
     TimeForm timeForm = timeForm(time);
     String timeColumn = fields.text(time, "column").orElse("");
     boolean mayRepeat = fields.truth(time, "repeats", false);
-    Map<String, TableMapping.Use> uses = uses(columns, fields.truth(file, "held", false));
+    Map<String, TableMapping.Use> uses = uses(columns, isHeld(time, columns));
     OptionalInt round = round();
     fields.refuseIfFaulty();
     return new TableMapping(form, timeForm, timeColumn.strip(), mayRepeat, uses, round);
@@ -127,9 +128,19 @@ final class MappingReader {
     }
   }
 
+  /** Whoever adds the line at the end has it under a heading; it means the same there. */
+  private boolean isHeld(TomlTable time, TomlTable columns) {
+    return fields.truth(file, HELD, false)
+        || fields.truth(time, HELD, false)
+        || Boolean.TRUE.equals(columns.get(List.of(HELD)));
+  }
+
   private Map<String, TableMapping.Use> uses(TomlTable columns, boolean isHeld) {
     Map<String, TableMapping.Use> uses = new HashMap<>();
     for (String header : columns.keySet()) {
+      if (header.equals(HELD) && columns.get(List.of(header)) instanceof Boolean) {
+        continue;
+      }
       use(columns, header, isHeld)
           .filter(use -> uses.put(header.strip(), use) != null)
           .ifPresent(twice -> fields.fault(columns, header, "expected each header once"));
@@ -143,7 +154,7 @@ final class MappingReader {
       case String word -> channel(columns, header, word).map(each -> feeds(each, isHeld));
       case TomlTable table -> {
         fields.refuseUnknown(table, COLUMN_KEYS);
-        boolean isItselfHeld = fields.truth(table, "held", isHeld);
+        boolean isItselfHeld = fields.truth(table, HELD, isHeld);
         yield fields
             .text(table, "channel")
             .flatMap(word -> channel(table, "channel", word))

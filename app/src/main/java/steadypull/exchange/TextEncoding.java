@@ -5,6 +5,7 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -39,9 +40,13 @@ enum TextEncoding {
     return charset;
   }
 
-  /** The encoding of that word, in whatever case. */
+  /** The encoding of that word, in whatever case, with dashes or without. */
   static Optional<TextEncoding> of(String word) {
-    return Stream.of(values()).filter(each -> each.word.equalsIgnoreCase(word)).findFirst();
+    return Stream.of(values()).filter(each -> plain(each.word).equals(plain(word))).findFirst();
+  }
+
+  private static String plain(String word) {
+    return word.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
   }
 
   /** A header cell as it was meant; one that was not encoded twice stays as it is. */

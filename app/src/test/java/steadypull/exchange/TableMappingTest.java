@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -47,6 +50,31 @@ class TableMappingTest {
             new Sample(Channels.ENGINE_COOLANT_TEMP, 0, 16),
             new Sample(Channels.ENGINE_COOLANT_TEMP, 90_000, 17));
     assertThat(read.endMicros()).isEqualTo(90_000);
+  }
+
+  /** What the README shows may be copied. */
+  @Test
+  void theMappingOfTheReadmeIsTaken() throws Exception {
+    String toml =
+        Files.readAllLines(Path.of("..", "README.md")).stream()
+            .dropWhile(line -> !line.startsWith("    separator = "))
+            .takeWhile(line -> line.isEmpty() || line.startsWith("    "))
+            .collect(Collectors.joining("\n"));
+
+    ForeignTables.Read read =
+        tables.read("Time;Coolant [F];RPM;Note\n23:59:59,500;203;1850;hot\n00:00:00,500;;\n", toml);
+
+    assertThat(read.values()).containsExactly(95.0, 1850.0);
+    assertThat(read.table().start().moment()).hasToString("2026-07-15T21:59:59.500Z");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"held = true\n%s", "%sheld = true\n"})
+  void valuesAreHeldWhereverThatIsSaid(String where) throws Exception {
+    String table = "T,V\n" + "%d,7\n".repeat(4).formatted(1, 2, 3, 4);
+
+    assertThat(tables.read(table, SPEED_ONLY).samples()).hasSize(4);
+    assertThat(tables.read(table, where.formatted(SPEED_ONLY)).samples()).hasSize(1);
   }
 
   @Test
@@ -214,7 +242,7 @@ class TableMappingTest {
             + " separator?",
         "separator = \"::\"|line 1, column 1: expected one character|\"::\"",
         "decimal = \"'\"|expected \".\" or \",\"|\"'\"",
-        "encoding = \"utf8\"|expected one of utf-8, utf-8-twice|Did you mean utf-8",
+        "encoding = \"utf-9\"|expected one of utf-8, utf-8-twice|Did you mean utf-8",
         "held = 1|expected true or false|1",
         "round = 0|expected whole rows from 1 to|map.toml, line 1",
         "[time]|\\n  map.toml|expected column = \"...\", found none",
