@@ -55,6 +55,7 @@ final class LeftBehind {
               .bind("detail", DETAIL)
               .execute();
           handle.createUpdate(Sql.of("sealTrip")).bind("tripKey", trip.key()).execute();
+          TripRow.tellTwice(handle, trip.key());
           return true;
         });
   }

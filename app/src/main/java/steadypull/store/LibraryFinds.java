@@ -19,6 +19,7 @@ import steadypull.store.page.DatabasePages;
  */
 final class LibraryFinds {
   private final Map<Long, LibraryRow.OfTrip> trips = new HashMap<>();
+  private final Map<Long, LibraryRow.OfTrip> twins = new HashMap<>();
   private final Map<Long, String> tripIds = new HashMap<>();
   private final Map<Long, List<LibraryRow.OfSegment>> segments = new HashMap<>();
   private final Map<Long, SortedMap<Long, LibraryRow.OfEvent>> events = new HashMap<>();
@@ -33,6 +34,7 @@ final class LibraryFinds {
   static LibraryFinds of(DatabasePages pages) {
     LibraryFinds finds = new LibraryFinds();
     pages.forEachRow(row -> LibraryRows.recognise(row).ifPresent(finds::add));
+    finds.twins.forEach(finds.trips::putIfAbsent);
     return finds;
   }
 
@@ -40,6 +42,8 @@ final class LibraryFinds {
     switch (row) {
       // Of two the one that has come further: the other lies in a page that is no longer used.
       case LibraryRow.OfTrip trip -> trips.merge(trip.tripKey(), trip, LibraryFinds::further);
+      case LibraryRow.OfTripTwin(LibraryRow.OfTrip trip) ->
+          twins.merge(trip.tripKey(), trip, LibraryFinds::further);
       case LibraryRow.OfTripId(long key, String id) -> tripIds.put(key, id);
       case LibraryRow.OfSegment segment -> of(segments, segment.tripKey()).add(segment);
       case LibraryRow.OfEvent event ->

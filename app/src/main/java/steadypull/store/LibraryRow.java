@@ -33,6 +33,13 @@ sealed interface LibraryRow {
     }
   }
 
+  /** The second telling of a trip. */
+  record OfTripTwin(OfTrip trip) implements LibraryRow {
+    public OfTripTwin {
+      Objects.requireNonNull(trip);
+    }
+  }
+
   /** A trip's id, as an index keeps it beside the trip itself. */
   record OfTripId(long tripKey, String id) implements LibraryRow {}
 

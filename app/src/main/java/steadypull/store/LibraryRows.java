@@ -15,6 +15,7 @@ import steadypull.store.page.FoundRow;
  */
 final class LibraryRows {
   static final RowForm TRIP = new RowForm("ntttiiotttttrtttttiiirttii");
+  static final RowForm TRIP_TWIN = new RowForm(TRIP.letters() + "i");
   static final RowForm SEGMENT = new RowForm("niiiiib");
   static final RowForm EVENT = new RowForm("niiiitt");
   static final RowForm CHANNEL = new RowForm("ntt");
@@ -59,6 +60,11 @@ final class LibraryRows {
   private static Optional<LibraryRow> ofTable(FoundRow row) {
     return TRIP.read(row)
         .<LibraryRow>map(it -> trip(row.key(), it.skip()))
+        .or(
+            () ->
+                TRIP_TWIN
+                    .read(row)
+                    .map(it -> new LibraryRow.OfTripTwin(trip(row.key(), it.skip()))))
         .or(() -> SEGMENT.read(row).map(it -> segment(row.place(), it.skip())))
         .or(() -> EVENT.read(row).flatMap(it -> event(it.skip())))
         .or(() -> CHANNEL.read(row).flatMap(it -> channel(it.skip().text(), it.text(), row.key())))
@@ -84,7 +90,7 @@ final class LibraryRows {
                 TABLE_MAPPING.read(row).map(it -> new LibraryRow.OfMapping(it.text(), it.text())));
   }
 
-  private static LibraryRow trip(long key, RowForm.Columns row) {
+  private static LibraryRow.OfTrip trip(long key, RowForm.Columns row) {
     String id = row.text();
     String origin = row.text();
     String vehicleName = row.text();

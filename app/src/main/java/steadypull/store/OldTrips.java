@@ -27,6 +27,7 @@ final class OldTrips {
           .execute();
       moveSamples(handle, tripKey);
       moveEvents(handle, tripKey);
+      TripRow.tellTwice(handle, tripKey);
     }
   }
 

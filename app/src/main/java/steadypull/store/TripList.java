@@ -7,6 +7,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Update;
 import steadypull.channel.Channel;
 import steadypull.channel.NearMatch;
 import steadypull.store.LibraryException.Reason;
@@ -19,7 +20,13 @@ final class TripList {
   private static final int KEPT = 0;
   private static final int REMOVED = 1;
   private static final List<String> PURGE =
-      List.of("purgeSegments", "purgeOverviews", "purgeEvents", "purgeTrips", "purgeTripVehicles");
+      List.of(
+          "purgeSegments",
+          "purgeOverviews",
+          "purgeEvents",
+          "purgeTripTwins",
+          "purgeTrips",
+          "purgeTripVehicles");
 
   private final LibraryConnection connection;
   private final Set<String> removed = ConcurrentHashMap.newKeySet();
@@ -80,9 +87,11 @@ final class TripList {
         connection.change(
             "describe trip " + tripId,
             handle ->
-                TripRow.bindDetails(handle.createUpdate(Sql.of("updateTripDetails")), details)
-                    .bind("id", tripId)
-                    .execute()));
+                telling(
+                    handle,
+                    tripId,
+                    TripRow.bindDetails(handle.createUpdate(Sql.of("updateTripDetails")), details)
+                        .bind("id", tripId))));
   }
 
   void correctVehicle(String tripId, Vehicle vehicle) throws LibraryException {
@@ -91,11 +100,20 @@ final class TripList {
         connection.change(
             "correct the vehicle of trip " + tripId,
             handle ->
-                handle
-                    .createUpdate(Sql.of("updateTripVehicle"))
-                    .bind("vehicleKey", TripRow.vehicleKey(handle, VehicleJson.write(vehicle)))
-                    .bind("id", tripId)
-                    .execute()));
+                telling(
+                    handle,
+                    tripId,
+                    handle
+                        .createUpdate(Sql.of("updateTripVehicle"))
+                        .bind("vehicleKey", TripRow.vehicleKey(handle, VehicleJson.write(vehicle)))
+                        .bind("id", tripId))));
+  }
+
+  /** Changes a trip and its second telling. */
+  private static int telling(Handle handle, String tripId, Update change) {
+    int changed = change.execute();
+    TripRow.find(handle, tripId).ifPresent(trip -> TripRow.tellTwice(handle, trip.key()));
+    return changed;
   }
 
   void remove(String tripId) throws LibraryException {

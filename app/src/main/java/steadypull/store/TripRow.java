@@ -59,6 +59,12 @@ record TripRow(String id, long key) {
         .map(key -> new TripRow(id, key));
   }
 
+  /** Tells a trip that has ended a second time, for the day on which the first is damaged. */
+  static void tellTwice(Handle handle, long tripKey) {
+    handle.createUpdate(Sql.of("deleteTripTwin")).bind("tripKey", tripKey).execute();
+    handle.createUpdate(Sql.of("insertTripTwin")).bind("tripKey", tripKey).execute();
+  }
+
   /** Binds what people say of a trip. */
   static Update bindDetails(Update update, TripDetails details) {
     OptionalDouble celsius = details.outsideCelsius();

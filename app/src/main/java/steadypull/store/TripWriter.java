@@ -163,6 +163,9 @@ final class TripWriter {
         .bind("gaps", RowText.ofGaps(tally.gaps()))
         .bind("sealed", sealed ? 1 : 0)
         .execute();
+    if (sealed) {
+      TripRow.tellTwice(handle, tripKey);
+    }
   }
 
   /**

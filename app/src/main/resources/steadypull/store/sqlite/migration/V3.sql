@@ -51,6 +51,38 @@ create table trip (
   removed integer not null default 0 check (removed in (0, 1, 2))
 ) strict;
 
+-- A second telling of each trip that has ended, on pages of its own: what a damaged page takes of the
+-- first is salvaged from here. Nothing else reads it. The last column tells it from a trip.
+create table trip_twin (
+  trip_key integer primary key references trip,
+  id text not null,
+  origin text not null,
+  vehicle_name text not null,
+  vehicle_key integer not null,
+  start_epoch_micros integer not null,
+  start_offset_seconds integer,
+  label text not null,
+  note text not null,
+  tags text not null,
+  fitted text not null,
+  outside text not null,
+  outside_celsius real,
+  source text not null,
+  adapter text not null,
+  protocol text not null,
+  vehicle_number_hash text not null,
+  software_version text not null,
+  reached_micros integer not null,
+  last_sample_micros integer not null,
+  sample_count integer not null,
+  distance_metres real,
+  channel_keys text not null,
+  gaps text not null,
+  sealed integer not null,
+  removed integer not null,
+  twin integer not null check (twin = 1)
+) strict;
+
 -- While a trip is recorded one row a commit, afterwards one row for some ten minutes of driving.
 create table segment (
   segment_key integer primary key,

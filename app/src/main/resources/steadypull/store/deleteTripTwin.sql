@@ -1,0 +1,1 @@
+delete from trip_twin where trip_key = :tripKey
