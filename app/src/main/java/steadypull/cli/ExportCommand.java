@@ -11,19 +11,21 @@ import picocli.CommandLine.ParentCommand;
 import steadypull.channel.Sample;
 import steadypull.exchange.ExportChoice;
 import steadypull.exchange.OutgoingFile;
+import steadypull.exchange.TripFile;
 import steadypull.exchange.TripTable;
 import steadypull.store.LibraryException;
 import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 
-/** Writes a trip as a trip table. */
+/** Writes a trip as a trip table or a trip file. */
 @Command(
     name = "export",
     mixinStandardHelpOptions = true,
-    header = "Writes a trip as a trip table (CSV).",
+    header = "Writes a trip as a trip table (CSV) or a trip file.",
     description =
-        "Derived channels such as road_grade are written too. Ctrl-C ends it; the file is then as"
+        "Derived channels such as road_grade are written too. A trip file (.trip) holds all that"
+            + " belongs to the trip, for another library. Ctrl-C ends it; the file is then as"
             + " it was.")
 final class ExportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
@@ -36,7 +38,7 @@ final class ExportCommand implements Callable<Integer> {
       required = true,
       paramLabel = "FILE",
       converter = PlainText.Place.class,
-      description = "Where to write, such as trip.csv or trip.csv.gz.")
+      description = "Where to write, trip.csv, trip.csv.gz or x.trip.")
   private Path to = Path.of("");
 
   @Option(names = "--measured-only", description = "Leaves out the derived channels.")
@@ -53,7 +55,8 @@ final class ExportCommand implements Callable<Integer> {
       long samples =
           switch (OutgoingFile.of(to)) {
             case OutgoingFile.Table(Path file) -> table(main, library, summary, file);
-            case OutgoingFile.Trip(Path file) -> throw notWritten(file);
+            case OutgoingFile.Trip(Path file) ->
+                TripFile.write(library, ended(main, library, summary), file, choice());
             case OutgoingFile.Track(Path file) -> throw notWritten(file);
           };
       main.err().printf("Wrote %d samples to %s.%n", samples, to);
@@ -69,10 +72,25 @@ final class ExportCommand implements Callable<Integer> {
           file,
           summary.channels(),
           taker -> pour(library, summary.id(), taker),
-          new ExportChoice(measuredOnly, noPositions),
+          choice(),
           progress.watch("Writing " + file.getFileName(), Math.max(1, summary.samples())));
     } finally {
       progress.finish();
+    }
+  }
+
+  private ExportChoice choice() {
+    return new ExportChoice(measuredOnly, noPositions);
+  }
+
+  /** Opening a library to write brings trips to their end that a crash has left behind. */
+  private static TripSummary ended(SteadypullCommand main, TripLibrary library, TripSummary trip)
+      throws LibraryException {
+    if (trip.sealed()) {
+      return trip;
+    }
+    try (TripLibrary _ = main.openLibrary()) {
+      return library.find(trip.id());
     }
   }
 
@@ -89,7 +107,7 @@ final class ExportCommand implements Callable<Integer> {
 
   private static CommandFailure notWritten(Path file) {
     return new CommandFailure(
-        "Could not write %s: expected a trip table such as trip.csv, found a name of another kind. This version takes trip tables only."
+        "Could not write %s: expected a trip table such as trip.csv or a trip file such as x.trip, found a name of another kind. This version writes no others."
             .formatted(file));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -16,6 +17,7 @@ import steadypull.exchange.IncomingFile;
 import steadypull.exchange.MappingProposal;
 import steadypull.exchange.MappingText;
 import steadypull.exchange.VehicleFile;
+import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.Rig;
 
@@ -23,17 +25,18 @@ import steadypull.vehicle.Rig;
 @Command(
     name = "import",
     mixinStandardHelpOptions = true,
-    header = "Takes trip tables (CSV) into the library.",
+    header = "Takes trip tables (CSV) and trip files into the library.",
     description =
-        "Prints each new trip's id on a line. A table is taken whole or not at all; a fault in one"
-            + " of several files leaves the library as it was. Tables of other programs come in"
+        "Prints each trip's id on a line. A file is taken whole or not at all; a fault in one of"
+            + " several leaves the library as it was. A trip file (.trip) whose trip is here"
+            + " already leaves it one trip. Tables of other programs come in"
             + " through a mapping: --propose-map writes a first guess, --map takes it, and the"
             + " library keeps it for tables with the same header line. Packed tables (gzip) are"
             + " read as they are. Ctrl-C ends it; nothing is taken then.")
 final class ImportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
-  @Parameters(paramLabel = "FILE", arity = "1..*", description = "Trip tables.")
+  @Parameters(paramLabel = "FILE", arity = "1..*", description = "Trip tables and trip files.")
   private List<Path> files = new ArrayList<>();
 
   @Option(
@@ -46,12 +49,7 @@ final class ImportCommand implements Callable<Integer> {
   @Option(names = "--rig", paramLabel = "RIG.json", description = "What the vehicle towed.")
   private @Nullable Path rig;
 
-  @Option(
-      names = "--label",
-      paramLabel = "TEXT",
-      converter = PlainText.Label.class,
-      description = "Run label, such as baseline.")
-  private String label = "";
+  @Mixin private DetailOptions details = new DetailOptions();
 
   @Option(
       names = "--map",
@@ -114,31 +112,63 @@ final class ImportCommand implements Callable<Integer> {
     Optional<MappingText> mapping =
         map == null ? Optional.empty() : Optional.of(MappingText.read(map));
     String name = vehicle == null ? "Imported" : vehicle;
-    List<Path> tables = tables();
-    try (TripLibrary library = main.openLibrary()) {
-      return new TableImport(
+    TripDetails said = details.applyTo(TripDetails.NONE);
+    try (TripLibrary library = main.openLibrary();
+        IncomingTrips trips = new IncomingTrips(main.err(), details::applyTo)) {
+      TableImport tables =
+          new TableImport(
               main,
               library,
-              new TableImport.Wishes(name, towed, label, mapping, Optional.ofNullable(start)))
-          .take(tables);
+              new TableImport.Wishes(name, towed, said, mapping, Optional.ofNullable(start)));
+      // Every file is opened before the first is taken.
+      List<Taking> opened = new ArrayList<>();
+      for (Path file : files) {
+        opened.add(open(file, tables, trips));
+      }
+      refuseVehicle(main, trips);
+      List<String> ids = take(library, opened, tables);
+      tables.keepMapping();
+      return ids;
     }
   }
 
-  private List<Path> tables() throws CommandFailure {
-    List<Path> tables = new ArrayList<>();
-    for (Path file : files) {
-      switch (IncomingFile.of(file)) {
-        case IncomingFile.Table(Path table) -> tables.add(table);
-        case IncomingFile.Trip(Path trip) -> throw notTaken(trip, "a trip file");
-        case IncomingFile.Route(Path route) -> throw notTaken(route, "a route or track");
-      }
+  /** The one place where a file's kind leads to who takes it. */
+  private static Taking open(Path file, TableImport tables, IncomingTrips trips) throws Exception {
+    return switch (IncomingFile.of(file)) {
+      case IncomingFile.Table(Path table) -> tables.open(table);
+      case IncomingFile.Trip(Path trip) -> trips.open(trip);
+      case IncomingFile.Route(Path route) -> throw notTaken(route, "a route or track");
+    };
+  }
+
+  private static List<String> take(TripLibrary library, List<Taking> opened, TableImport tables)
+      throws Exception {
+    try (var _ = StopSignals.call(tables::stop)) {
+      return library.<List<String>, Exception>addTrips(
+          adder -> {
+            List<String> ids = new ArrayList<>();
+            for (Taking each : opened) {
+              ids.add(each.into(adder));
+            }
+            return ids;
+          });
+    } finally {
+      tables.finish();
     }
-    return tables;
+  }
+
+  private void refuseVehicle(SteadypullCommand main, IncomingTrips trips) {
+    if (!trips.isEmpty() && (vehicle != null || rig != null || start != null)) {
+      throw new ParameterException(
+          main.commandLine().getSubcommands().get("import"),
+          "--vehicle, --rig and --start expected trip tables alone; a trip file brings its own"
+              + " vehicle and start");
+    }
   }
 
   private static CommandFailure notTaken(Path file, String found) {
     return new CommandFailure(
-        "Could not import %s: expected a trip table such as trip.csv, found %s. This version takes trip tables only."
+        "Could not import %s: expected a trip table such as trip.csv or a trip file, found %s. This version takes no others."
             .formatted(file, found));
   }
 }

@@ -15,22 +15,24 @@ import steadypull.store.AddedTrip;
 import steadypull.store.LibraryException;
 import steadypull.store.NewTrip;
 import steadypull.store.TripAdder;
+import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.Rig;
 import steadypull.vehicle.Vehicle;
 
-/** Takes several tables into the library, all of them or none. One thread. */
+/** Trip tables on their way into the library. One thread. */
 final class TableImport {
   /**
    * What is said of all tables.
    *
+   * @param details what is said of their trips
    * @param mapping how to read them, if somebody said
    * @param start when the trips started, if somebody said
    */
   record Wishes(
       String vehicleName,
       Optional<Rig> rig,
-      String label,
+      TripDetails details,
       Optional<MappingText> mapping,
       Optional<Instant> start) {}
 
@@ -45,6 +47,8 @@ final class TableImport {
   private final Wishes wishes;
   private final PrintWriter notes;
   private final TransferProgress progress;
+  private final List<Opened> opened = new ArrayList<>();
+  private Optional<Vehicle> vehicle = Optional.empty();
 
   TableImport(SteadypullCommand main, TripLibrary library, Wishes wishes) {
     this.main = main;
@@ -54,32 +58,28 @@ final class TableImport {
     this.progress = new TransferProgress(main.err());
   }
 
-  /** Takes the tables; returns the ids of the new trips in their order. */
-  List<String> take(List<Path> files) throws Exception {
-    List<Opened> opened = new ArrayList<>();
-    for (Path file : files) {
-      opened.add(open(file));
-    }
-    Vehicle vehicle = vehicle(opened.getFirst().table());
-    List<String> ids = add(opened, vehicle);
-    keepMapping(opened);
-    return ids;
+  /** Opens a table; all that are opened here are drives of one vehicle. */
+  Taking open(Path file) throws TableException, LibraryException {
+    Opened table = opened(file);
+    opened.add(table);
+    Vehicle driven = opened.size() == 1 ? vehicle(table.table()) : vehicle.orElseThrow();
+    vehicle = Optional.of(driven);
+    return adder -> {
+      if (table == opened.getFirst()) {
+        adder.save(driven);
+      }
+      return add(adder, table, wishes.rig().map(driven::withRig).orElse(driven));
+    };
   }
 
-  private List<String> add(List<Opened> opened, Vehicle vehicle) throws Exception {
-    try (var _ = StopSignals.call(progress::stop)) {
-      return library.<List<String>, Exception>addTrips(
-          adder -> {
-            adder.save(vehicle);
-            List<String> ids = new ArrayList<>();
-            for (Opened each : opened) {
-              ids.add(add(adder, each, wishes.rig().map(vehicle::withRig).orElse(vehicle)));
-            }
-            return ids;
-          });
-    } finally {
-      progress.finish();
-    }
+  /** Ends what is being read; it is refused then. Any thread. */
+  void stop() {
+    progress.stop();
+  }
+
+  /** Leaves the line of progress. */
+  void finish() {
+    progress.finish();
   }
 
   private String add(TripAdder adder, Opened opened, Vehicle vehicle) throws TableException {
@@ -87,7 +87,12 @@ final class TableImport {
     AddedTrip trip =
         adder.begin(
             new NewTrip(
-                vehicle, start.moment(), wishes.label(), opened.name(), main.program().version()));
+                vehicle,
+                start.moment(),
+                Optional.empty(),
+                wishes.details(),
+                opened.name(),
+                main.program().version()));
     long endMicros =
         opened
             .table()
@@ -101,7 +106,7 @@ final class TableImport {
   }
 
   /** Somebody's mapping first, then our own form, then the mapping that was kept for its kind. */
-  private Opened open(Path file) throws TableException, LibraryException {
+  private Opened opened(Path file) throws TableException, LibraryException {
     String headerLine = TripTable.headerLine(file);
     if (wishes.mapping().isPresent()) {
       return mapped(file, headerLine, wishes.mapping().get());
@@ -111,10 +116,10 @@ final class TableImport {
     if (kept.isEmpty()) {
       return new Opened(file, headerLine, TripTable.open(file));
     }
-    Opened opened =
+    Opened table =
         mapped(file, headerLine, new MappingText("kept for this header", kept.get(), false));
-    note(opened, "Read by the mapping that was kept for tables of this kind; --map replaces it.");
-    return opened;
+    note(table, "Read by the mapping that was kept for tables of this kind; --map replaces it.");
+    return table;
   }
 
   private static Opened mapped(Path file, String headerLine, MappingText mapping)
@@ -123,8 +128,9 @@ final class TableImport {
     return new Opened(file, headerLine, table);
   }
 
-  private void keepMapping(List<Opened> opened) throws LibraryException {
-    if (wishes.mapping().isPresent()) {
+  /** Keeps somebody's mapping for tables of the same kinds, after they were taken. */
+  void keepMapping() throws LibraryException {
+    if (wishes.mapping().isPresent() && !opened.isEmpty()) {
       for (Opened each : opened) {
         library.keepMapping(each.headerLine(), wishes.mapping().get().toml());
       }
