@@ -2,6 +2,7 @@ package steadypull.drive;
 
 import java.util.List;
 import java.util.function.Consumer;
+import steadypull.store.Backup;
 import steadypull.vehicle.role.RoleFinding;
 
 /** Where a drive begins: what can be opened, by whom, and the opening itself. Any thread. */
@@ -28,6 +29,14 @@ public interface DriveDesk {
    */
   VehicleSensors confirm(String vehicleName, List<RoleFinding.Proposed> proposals)
       throws DriveException;
+
+  /**
+   * Copies the library into a dated file beside it, also while a drive is recorded. Works on the
+   * calling thread.
+   *
+   * @throws DriveException if the library cannot be read or the copy not be written
+   */
+  Backup backUp() throws DriveException;
 
   /**
    * Opens a port and begins a trip. Returns at once; what happens comes as snapshots.

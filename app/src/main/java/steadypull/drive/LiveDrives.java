@@ -9,6 +9,7 @@ import steadypull.adapter.ReaderSettings;
 import steadypull.adapter.capture.Capture;
 import steadypull.adapter.link.LinkSource;
 import steadypull.adapter.link.ListeningSource;
+import steadypull.store.Backup;
 import steadypull.store.LibraryException;
 import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
@@ -103,6 +104,15 @@ public final class LiveDrives implements DriveDesk {
     } catch (LibraryException unreadable) {
       // The screen still lets a name be typed; opening the drive reports the trouble in words.
       return List.of();
+    }
+  }
+
+  @Override
+  public Backup backUp() throws DriveException {
+    try {
+      return library.backUpBeside(wall.instant());
+    } catch (LibraryException refused) {
+      throw new DriveException(FaultText.of(refused), refused);
     }
   }
 

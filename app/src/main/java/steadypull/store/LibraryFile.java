@@ -7,7 +7,11 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -25,6 +29,9 @@ final class LibraryFile {
   /** The files that SQLite may make for a library, the library's own first. */
   static final List<String> NAMES = List.of(NAME, NAME + LOG_ENDING, NAME + "-shm");
 
+  private static final String BACKUPS = "backups";
+  private static final DateTimeFormatter MOMENT =
+      DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
   private static final String OWNER_ONLY_FOLDER = "rwx------";
   private static final String OWNER_ONLY_FILE = "rw-------";
 
@@ -68,6 +75,17 @@ final class LibraryFile {
   /** Where the write-ahead log of a database lies. */
   static Path logOf(Path file) {
     return file.resolveSibling(file.getFileName() + LOG_ENDING);
+  }
+
+  /** A place for a backup of that moment; its folder is made if it is not there. */
+  static Path backupBeside(Path file, Instant taken) throws LibraryException {
+    Path folder = file.resolveSibling(BACKUPS);
+    try {
+      createFolder(folder);
+      return folder.resolve("steadypull-" + MOMENT.format(taken) + ".backup");
+    } catch (IOException e) {
+      throw LibraryFault.of("make a folder for backups", folder, e);
+    }
   }
 
   /** Brings a library that nobody has open into one file without anything beside it. */

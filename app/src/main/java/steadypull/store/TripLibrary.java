@@ -279,6 +279,16 @@ public final class TripLibrary implements AutoCloseable {
     return connection.alone(handle -> backup.write(handle, taken));
   }
 
+  /**
+   * Copies the library into a dated file in the folder {@code backups} beside it; otherwise as
+   * {@link #backupTo} does.
+   *
+   * @param taken now
+   */
+  public Backup backUpBeside(Instant taken) throws LibraryException {
+    return backupTo(LibraryFile.backupBeside(connection.file(), taken), taken, false);
+  }
+
   /** The events of a trip in the order in which they came; its samples are not read. */
   public List<TripEvent> events(String tripId) throws LibraryException {
     Optional<List<TripEvent>> events =

@@ -24,6 +24,7 @@ final class MenuScreen implements Screen {
    * @param light changes between day, night and the clock
    * @param sensors opens the list of sensors
    * @param codes shows the trouble codes
+   * @param backup copies the library
    * @param about opens the cautions
    */
   record Actions(
@@ -33,6 +34,7 @@ final class MenuScreen implements Screen {
       Runnable light,
       Runnable sensors,
       Runnable codes,
+      Runnable backup,
       Runnable about) {}
 
   MenuScreen(Words words, Actions actions) {
@@ -45,6 +47,8 @@ final class MenuScreen implements Screen {
     row("menu-sensors", words.say("menu.sensors"), actions.sensors())
         .show(words.say("menu.sensors"), words.say("menu.sensorsNote"));
     row("menu-codes", words.say("menu.codes"), actions.codes());
+    row("menu-backup", words.say("menu.backup"), actions.backup())
+        .show(words.say("menu.backup"), words.say("menu.backupNote"));
     row("menu-about", words.say("menu.about"), actions.about());
     back.getStyleClass().add("solid");
     root.addEventHandler(
@@ -90,9 +94,10 @@ final class MenuScreen implements Screen {
     row.setId(id);
     row.place(
         ParkedGeometry.LEFT,
-        ParkedGeometry.MENU_TOP + rows * (ParkedGeometry.ROW_HEIGHT + ParkedGeometry.ROW_GAP),
+        ParkedGeometry.MENU_TOP
+            + rows * (ParkedGeometry.MENU_ROW_HEIGHT + ParkedGeometry.MENU_ROW_GAP),
         ParkedGeometry.MENU_WIDTH,
-        ParkedGeometry.ROW_HEIGHT);
+        ParkedGeometry.MENU_ROW_HEIGHT);
     rows++;
     root.getChildren().add(row);
     return row;

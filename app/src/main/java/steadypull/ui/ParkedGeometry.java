@@ -28,6 +28,8 @@ final class ParkedGeometry {
   static final double PROSE_GAP = 14;
   static final double MENU_WIDTH = 760;
   static final double MENU_TOP = 84;
+  static final double MENU_ROW_HEIGHT = 84;
+  static final double MENU_ROW_GAP = 4;
   static final double PAGE_WIDTH = 1100;
 
   static final double SENSORS_TOP = 80;

@@ -73,6 +73,7 @@ final class Shell {
                 this::changeLight,
                 this::driveSensors,
                 this::codes,
+                this::backup,
                 this::about));
     applyLight(LocalTime.ofInstant(surroundings.clock().instant(), surroundings.zone()));
   }
@@ -205,6 +206,12 @@ final class Shell {
   private void codes() {
     Diagnosis told = running.map(drive -> drive.model().diagnosis()).orElseGet(Diagnosis::none);
     root.show(new CodesScreen(words, told, this::showMenu));
+  }
+
+  private void backup() {
+    BackupScreen screen = new BackupScreen(words, this::showMenu);
+    root.show(screen);
+    surroundings.background().execute(() -> screen.copy(desk));
   }
 
   private void about() {

@@ -50,6 +50,7 @@ class DrivePicturesTest {
     write("start", () -> new StartScreen(words, start, nothing, nothing, nothing));
     write("about", () -> new AboutScreen(words, nothing));
     write("codes", () -> new CodesScreen(words, Moments.underboost(), nothing));
+    write("backup", () -> ReadableTextTest.backup(words));
     write(
         "menu",
         () -> {
@@ -57,7 +58,7 @@ class DrivePicturesTest {
               new MenuScreen(
                   words,
                   new MenuScreen.Actions(
-                      nothing, nothing, nothing, nothing, nothing, nothing, nothing));
+                      nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing));
           menu.show(UnitSystem.METRIC, LightChoice.BY_CLOCK);
           return menu;
         });

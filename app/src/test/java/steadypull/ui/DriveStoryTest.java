@@ -311,6 +311,28 @@ class DriveStoryTest {
   }
 
   @Test
+  void aBackupIsMadeWhileDrivingAndSaysWhereItLies() {
+    drive();
+    press("menu");
+    press("menu-backup");
+    assertThat(desk.calls).endsWith("back up");
+    assertThat(texts())
+        .contains("Copied. Trips in the copy: 3. It lies here:")
+        .anyMatch(text -> text.endsWith("a.backup"));
+    press("backup-back");
+    assertThat(find("menu-end")).isPresent();
+  }
+
+  @Test
+  void aBackupThatCannotBeMadeSaysWhy() {
+    drive();
+    desk.refusal = "Could not copy the library: expected room, found none. Free some.";
+    press("menu");
+    press("menu-backup");
+    assertThat(texts()).contains(desk.refusal).doesNotContain("Copying the library.");
+  }
+
+  @Test
   void aboutReturnsToTheMenu() {
     drive();
     press("menu");

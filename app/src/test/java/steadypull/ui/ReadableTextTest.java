@@ -91,7 +91,7 @@ class ReadableTextTest {
                   new MenuScreen(
                       words,
                       new MenuScreen.Actions(
-                          nothing, nothing, nothing, nothing, nothing, nothing, nothing));
+                          nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing));
               menu.show(units, LightChoice.BY_CLOCK);
               return List.of(
                   new StartScreen(words, start, nothing, nothing, nothing),
@@ -100,12 +100,19 @@ class ReadableTextTest {
                   sensors(words, units, SensorMoments.told()),
                   sensors(words, units, SensorMoments.puzzling()),
                   new CodesScreen(words, Moments.underboost(), nothing),
+                  backup(words),
                   new AboutScreen(words, nothing));
             });
     for (Screen screen : screens) {
       String where = screen.getClass().getSimpleName() + " " + locale;
       assertReadable(where, Fx.call(() -> texts(screen)), PARKED_MINIMUM_PX);
     }
+  }
+
+  static BackupScreen backup(Words words) {
+    BackupScreen screen = new BackupScreen(words, () -> {});
+    screen.copy(new RecordingDesk());
+    return screen;
   }
 
   static SensorsScreen sensors(Words words, UnitSystem units, VehicleSensors found) {

@@ -1,5 +1,6 @@
 package steadypull.ui;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -10,6 +11,7 @@ import steadypull.drive.DriveSession;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.PortChoice;
 import steadypull.drive.VehicleSensors;
+import steadypull.store.Backup;
 import steadypull.vehicle.role.RoleFinding;
 
 /** A desk that writes down what is asked of it. */
@@ -37,6 +39,12 @@ final class RecordingDesk implements DriveDesk {
   }
 
   @Override
+  public Backup backUp() throws DriveException {
+    calls.add("back up");
+    return answer(new Backup(Path.of("library", "backups", "a.backup"), 4096, 3, 12));
+  }
+
+  @Override
   public VehicleSensors sensors(String vehicle) throws DriveException {
     calls.add("sensors of " + vehicle);
     return answer(sensors);
@@ -52,7 +60,7 @@ final class RecordingDesk implements DriveDesk {
     return sensors;
   }
 
-  private VehicleSensors answer(VehicleSensors found) throws DriveException {
+  private <T> T answer(T found) throws DriveException {
     if (!refusal.isEmpty()) {
       throw new DriveException(refusal, null);
     }
