@@ -2,7 +2,9 @@ package steadypull.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -52,6 +54,12 @@ final class DetailOptions {
       converter = Outside.class,
       description = "Outside temperature as somebody read it, or none.")
   private @Nullable OptionalDouble outsideCelsius;
+
+  /** Whether any of these was given. */
+  boolean saySomething() {
+    return !tags.isEmpty()
+        || Stream.of(label, note, fitted, outside, outsideCelsius).anyMatch(Objects::nonNull);
+  }
 
   /** The details with what was said now in place of what was said before; tags are added. */
   TripDetails applyTo(TripDetails before) {

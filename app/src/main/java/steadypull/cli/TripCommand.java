@@ -72,7 +72,7 @@ final class TripCommand implements Callable<Integer> {
           "--delete expected --yes beside it, because a trip is gone for good when the command has"
               + " ended; found --delete alone");
     }
-    try (TripLibrary library = main.openLibrary()) {
+    try (TripLibrary library = isChange() ? main.openLibrary() : main.openLibraryToRead()) {
       TripSummary found = library.find(trip);
       if (delete) {
         library.remove(found.id());
@@ -85,6 +85,14 @@ final class TripCommand implements Callable<Integer> {
     return 0;
   }
 
+  private boolean isChange() {
+    return delete
+        || rig != null
+        || massKilograms != null
+        || !untag.isEmpty()
+        || details.saySomething();
+  }
+
   private void show(SteadypullCommand main, WholeTrip whole) {
     main.out().print(json ? TripJson.of(whole) + "\n" : TripText.of(whole, main.format()));
     main.out().flush();
@@ -92,6 +100,9 @@ final class TripCommand implements Callable<Integer> {
 
   private void change(SteadypullCommand main, TripLibrary library, TripSummary found)
       throws Exception {
+    if (!isChange()) {
+      return;
+    }
     TripDetails changed = untagged(details.applyTo(found.details()));
     Vehicle before = library.vehicleOf(found.id());
     Vehicle corrected = before.withRig(rig(before.rig()));
