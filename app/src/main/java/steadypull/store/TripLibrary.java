@@ -326,6 +326,27 @@ public final class TripLibrary implements AutoCloseable {
                 .execute());
   }
 
+  /**
+   * Keeps routes, all of them or none; one that is there already stays as it is.
+   *
+   * @return the id of each, in the same order
+   */
+  public List<String> keepRoutes(List<RouteFile> routes) throws LibraryException {
+    return connection.change(
+        "keep routes",
+        handle -> routes.stream().map(route -> RouteRows.keep(handle, route)).toList());
+  }
+
+  /** The routes, first kept first. */
+  public List<KeptRoute> routes() throws LibraryException {
+    return connection.ask("list the routes", RouteRows::all);
+  }
+
+  /** The route of that id, or empty if there is none. */
+  public Optional<RouteFile> route(String id) throws LibraryException {
+    return connection.ask("read route " + id, handle -> RouteRows.find(handle, id));
+  }
+
   private Vehicle parse(String text, String name) throws LibraryException {
     try {
       return VehicleJson.read(text, name);

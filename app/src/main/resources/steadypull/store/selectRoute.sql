@@ -1,0 +1,1 @@
+select name, route_file from route where id = :id

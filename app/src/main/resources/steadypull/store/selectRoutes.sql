@@ -1,0 +1,1 @@
+select id, name from route order by route_key
