@@ -18,14 +18,15 @@ import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 
-/** Writes a trip as a trip table or a trip file. */
+/** Writes a trip as a trip table, a trip file or a track. */
 @Command(
     name = "export",
     mixinStandardHelpOptions = true,
-    header = "Writes a trip as a trip table (CSV) or a trip file.",
+    header = "Writes a trip as a trip table (CSV), a trip file or a track (GPX).",
     description =
         "Derived channels such as road_grade are written too. A trip file (.trip) holds all that"
-            + " belongs to the trip, for another library. Ctrl-C ends it; the file is then as"
+            + " belongs to the trip, for another library. A track (.gpx) needs positions; its points"
+            + " carry the last values before them. Ctrl-C ends it; the file is then as"
             + " it was.")
 final class ExportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
@@ -38,7 +39,7 @@ final class ExportCommand implements Callable<Integer> {
       required = true,
       paramLabel = "FILE",
       converter = PlainText.Place.class,
-      description = "Where to write, trip.csv, trip.csv.gz or x.trip.")
+      description = "Where to write, trip.csv, trip.csv.gz, x.trip or x.gpx.")
   private Path to = Path.of("");
 
   @Option(names = "--measured-only", description = "Leaves out the derived channels.")
@@ -52,16 +53,23 @@ final class ExportCommand implements Callable<Integer> {
     SteadypullCommand main = Parents.require(parent);
     try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary summary = library.find(trip);
-      long samples =
-          switch (OutgoingFile.of(to)) {
-            case OutgoingFile.Table(Path file) -> table(main, library, summary, file);
-            case OutgoingFile.Trip(Path file) ->
-                TripFile.write(library, ended(main, library, summary), file, choice());
-            case OutgoingFile.Track(Path file) -> throw notWritten(file);
-          };
-      main.err().printf("Wrote %d samples to %s.%n", samples, to);
+      switch (OutgoingFile.of(to)) {
+        case OutgoingFile.Table(Path file) ->
+            told(main, file, table(main, library, summary, file));
+        case OutgoingFile.Trip(Path file) ->
+            told(
+                main,
+                file,
+                TripFile.write(library, ended(main, library, summary), file, choice()));
+        case OutgoingFile.Track(Path file) ->
+            TrackExport.write(main, library, summary, file, choice());
+      }
     }
     return 0;
+  }
+
+  private static void told(SteadypullCommand main, Path file, long samples) {
+    main.err().printf("Wrote %d samples to %s.%n", samples, file);
   }
 
   private long table(SteadypullCommand main, TripLibrary library, TripSummary summary, Path file)
@@ -103,11 +111,5 @@ final class ExportCommand implements Callable<Integer> {
             taker.accept(sample);
           }
         });
-  }
-
-  private static CommandFailure notWritten(Path file) {
-    return new CommandFailure(
-        "Could not write %s: expected a trip table such as trip.csv or a trip file such as x.trip, found a name of another kind. This version writes no others."
-            .formatted(file));
   }
 }

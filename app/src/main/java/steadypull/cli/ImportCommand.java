@@ -1,5 +1,6 @@
 package steadypull.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -25,9 +26,9 @@ import steadypull.vehicle.Rig;
 @Command(
     name = "import",
     mixinStandardHelpOptions = true,
-    header = "Takes trip tables (CSV) and trip files into the library.",
+    header = "Takes trip tables (CSV), trip files and routes (GPX) into the library.",
     description =
-        "Prints each trip's id on a line. A file is taken whole or not at all; a fault in one of"
+        "Prints each trip's or route's id on a line. A file is taken whole or not at all; a fault in one of"
             + " several leaves the library as it was. A trip file (.trip) whose trip is here"
             + " already leaves it one trip. Tables of other programs come in"
             + " through a mapping: --propose-map writes a first guess, --map takes it, and the"
@@ -36,7 +37,7 @@ import steadypull.vehicle.Rig;
 final class ImportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
-  @Parameters(paramLabel = "FILE", arity = "1..*", description = "Trip tables and trip files.")
+  @Parameters(paramLabel = "FILE", arity = "1..*", description = "Trip tables, trip files and routes; demo:season for the demo season.")
   private List<Path> files = new ArrayList<>();
 
   @Option(
@@ -123,7 +124,7 @@ final class ImportCommand implements Callable<Integer> {
       // Every file is opened before the first is taken.
       List<Taking> opened = new ArrayList<>();
       for (Path file : files) {
-        opened.add(open(file, tables, trips));
+        opened.add(open(file, tables, trips, main.err()));
       }
       refuseVehicle(main, trips);
       List<String> ids = take(library, opened, tables);
@@ -133,11 +134,12 @@ final class ImportCommand implements Callable<Integer> {
   }
 
   /** The one place where a file's kind leads to who takes it. */
-  private static Taking open(Path file, TableImport tables, IncomingTrips trips) throws Exception {
+  private static Taking open(
+      Path file, TableImport tables, IncomingTrips trips, PrintWriter notes) throws Exception {
     return switch (IncomingFile.of(file)) {
       case IncomingFile.Table(Path table) -> tables.open(table);
       case IncomingFile.Trip(Path trip) -> trips.open(trip);
-      case IncomingFile.Route(Path route) -> throw notTaken(route, "a route or track");
+      case IncomingFile.Route(Path route) -> RouteImport.open(route, notes);
     };
   }
 
@@ -148,7 +150,7 @@ final class ImportCommand implements Callable<Integer> {
           adder -> {
             List<String> ids = new ArrayList<>();
             for (Taking each : opened) {
-              ids.add(each.into(adder));
+              ids.addAll(each.into(adder));
             }
             return ids;
           });
@@ -164,11 +166,5 @@ final class ImportCommand implements Callable<Integer> {
           "--vehicle, --rig and --start expected trip tables alone; a trip file brings its own"
               + " vehicle and start");
     }
-  }
-
-  private static CommandFailure notTaken(Path file, String found) {
-    return new CommandFailure(
-        "Could not import %s: expected a trip table such as trip.csv or a trip file, found %s. This version takes no others."
-            .formatted(file, found));
   }
 }

@@ -40,7 +40,7 @@ final class IncomingTrips implements AutoCloseable {
       MergedTrip merged = adder.merge(trip, said);
       String name = Printable.line(String.valueOf(file.getFileName()));
       words(merged).forEach(words -> notes.println(name + ": " + words));
-      return merged.id();
+      return List.of(merged.id());
     };
   }
 

@@ -49,6 +49,11 @@ public final class TripAdder {
         .findOne();
   }
 
+  /** Keeps a route unless it is there already; returns its id, the same in every library. */
+  public String keep(RouteFile route) {
+    return RouteRows.keep(handle, route);
+  }
+
   /** Begins a trip that is new to every library. */
   public AddedTrip begin(NewTrip trip) {
     return begin(trip, UUID.randomUUID().toString());
