@@ -25,9 +25,9 @@ import steadypull.store.TripSummary;
     header = "Writes a trip as a trip table (CSV), a trip file or a track (GPX).",
     description =
         "Derived channels such as road_grade are written too. A trip file (.trip) holds all that"
-            + " belongs to the trip, for another library. A track (.gpx) needs positions; its points"
-            + " carry the last values before them. Ctrl-C ends it; the file is then as"
-            + " it was.")
+            + " belongs to the trip, for another library. A track (.gpx) needs positions; its"
+            + " points carry the last values before them. Ctrl-C ends it; the file is then as it"
+            + " was.")
 final class ExportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
@@ -54,13 +54,10 @@ final class ExportCommand implements Callable<Integer> {
     try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary summary = library.find(trip);
       switch (OutgoingFile.of(to)) {
-        case OutgoingFile.Table(Path file) ->
-            told(main, file, table(main, library, summary, file));
+        case OutgoingFile.Table(Path file) -> told(main, file, table(main, library, summary, file));
         case OutgoingFile.Trip(Path file) ->
             told(
-                main,
-                file,
-                TripFile.write(library, ended(main, library, summary), file, choice()));
+                main, file, TripFile.write(library, ended(main, library, summary), file, choice()));
         case OutgoingFile.Track(Path file) ->
             TrackExport.write(main, library, summary, file, choice());
       }

@@ -1,6 +1,6 @@
 package steadypull.cli;
 
-import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -28,17 +28,20 @@ import steadypull.vehicle.Rig;
     mixinStandardHelpOptions = true,
     header = "Takes trip tables (CSV), trip files and routes (GPX) into the library.",
     description =
-        "Prints each trip's or route's id on a line. A file is taken whole or not at all; a fault in one of"
-            + " several leaves the library as it was. A trip file (.trip) whose trip is here"
-            + " already leaves it one trip. Tables of other programs come in"
-            + " through a mapping: --propose-map writes a first guess, --map takes it, and the"
-            + " library keeps it for tables with the same header line. Packed tables (gzip) are"
-            + " read as they are. Ctrl-C ends it; nothing is taken then.")
+        "Prints each trip's or route's id on a line. A file is taken whole or not at all; a fault"
+            + " in one of several leaves the library as it was. A trip file (.trip) whose trip is"
+            + " here already leaves it one trip. Tables of other programs come in through a"
+            + " mapping: --propose-map writes a first guess, --map takes it, and the library keeps"
+            + " it for tables with the same header line. Packed tables (gzip) are read as they are."
+            + " Ctrl-C ends it; nothing is taken then.")
 final class ImportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
-  @Parameters(paramLabel = "FILE", arity = "1..*", description = "Trip tables, trip files and routes; demo:season for the demo season.")
-  private List<Path> files = new ArrayList<>();
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "1..*",
+      description = "Trip tables, trip files and routes; demo:season for the demo season.")
+  private List<String> files = new ArrayList<>();
 
   @Option(
       names = "--vehicle",
@@ -79,9 +82,7 @@ final class ImportCommand implements Callable<Integer> {
     SteadypullCommand main = Parents.require(parent);
     refuseContradictions(main);
     if (proposeMap) {
-      main.out().print(MappingProposal.of(files.getFirst()));
-    } else if (SeasonImport.isMeant(files.getFirst().toString())) {
-      takeSeason(main, files.getFirst().toString()).forEach(main.out()::println);
+      main.out().print(MappingProposal.of(path(main, files.getFirst())));
     } else {
       take(main).forEach(main.out()::println);
     }
@@ -91,20 +92,10 @@ final class ImportCommand implements Callable<Integer> {
 
   private void refuseContradictions(SteadypullCommand main) {
     if (proposeMap && (files.size() > 1 || map != null)) {
-      throw new ParameterException(
-          main.commandLine().getSubcommands().get("import"),
-          "--propose-map expected one FILE and no --map, found more");
+      throw misuse(main, "--propose-map expected one FILE and no --map, found more");
     }
     if (start != null && files.size() > 1) {
-      throw new ParameterException(
-          main.commandLine().getSubcommands().get("import"),
-          "--start expected one FILE, found " + files.size());
-    }
-  }
-
-  private static List<String> takeSeason(SteadypullCommand main, String address) throws Exception {
-    try (TripLibrary library = main.openLibrary()) {
-      return SeasonImport.of(main.program(), address).into(library);
+      throw misuse(main, "--start expected one FILE, found " + files.size());
     }
   }
 
@@ -123,8 +114,8 @@ final class ImportCommand implements Callable<Integer> {
               new TableImport.Wishes(name, towed, said, mapping, Optional.ofNullable(start)));
       // Every file is opened before the first is taken.
       List<Taking> opened = new ArrayList<>();
-      for (Path file : files) {
-        opened.add(open(file, tables, trips, main.err()));
+      for (String file : files) {
+        opened.add(open(main, file, tables, trips));
       }
       refuseVehicle(main, trips);
       List<String> ids = take(library, opened, tables);
@@ -135,12 +126,28 @@ final class ImportCommand implements Callable<Integer> {
 
   /** The one place where a file's kind leads to who takes it. */
   private static Taking open(
-      Path file, TableImport tables, IncomingTrips trips, PrintWriter notes) throws Exception {
-    return switch (IncomingFile.of(file)) {
+      SteadypullCommand main, String name, TableImport tables, IncomingTrips trips)
+      throws Exception {
+    if (SeasonImport.isMeant(name)) {
+      return SeasonImport.of(main.program(), name);
+    }
+    return switch (IncomingFile.of(path(main, name))) {
       case IncomingFile.Table(Path table) -> tables.open(table);
       case IncomingFile.Trip(Path trip) -> trips.open(trip);
-      case IncomingFile.Route(Path route) -> RouteImport.open(route, notes);
+      case IncomingFile.Route(Path route) -> RouteImport.open(route, main.err());
     };
+  }
+
+  private static Path path(SteadypullCommand main, String name) {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException e) {
+      throw misuse(main, "FILE expected the name of a file, found " + Printable.line(name));
+    }
+  }
+
+  private static ParameterException misuse(SteadypullCommand main, String message) {
+    return new ParameterException(main.commandLine().getSubcommands().get("import"), message);
   }
 
   private static List<String> take(TripLibrary library, List<Taking> opened, TableImport tables)
@@ -161,8 +168,8 @@ final class ImportCommand implements Callable<Integer> {
 
   private void refuseVehicle(SteadypullCommand main, IncomingTrips trips) {
     if (!trips.isEmpty() && (vehicle != null || rig != null || start != null)) {
-      throw new ParameterException(
-          main.commandLine().getSubcommands().get("import"),
+      throw misuse(
+          main,
           "--vehicle, --rig and --start expected trip tables alone; a trip file brings its own"
               + " vehicle and start");
     }

@@ -6,17 +6,15 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import steadypull.store.AddedTrip;
-import steadypull.store.LibraryException;
 import steadypull.store.LinkIdentity;
 import steadypull.store.NewTrip;
 import steadypull.store.TripAdder;
-import steadypull.store.TripLibrary;
 import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.VehicleFileException;
 import steadypull.vehicle.VehicleJson;
 
 /** Takes the demo season into a library; what is there already is not taken again. */
-final class SeasonImport {
+final class SeasonImport implements Taking {
   private static final String NAME = "demo:season";
   private static final Pattern ADDRESS = Pattern.compile("demo:season(?:\\?seed=(\\d{1,9}))?");
 
@@ -51,18 +49,16 @@ final class SeasonImport {
     return new SeasonImport(program, address, seed == null ? 1 : Long.parseLong(seed));
   }
 
-  /** Takes all trips or none; returns their ids, oldest first. */
-  List<String> into(TripLibrary library) throws LibraryException, VehicleFileException {
-    return library.addTrips(
-        adder -> {
-          List<String> ids = new ArrayList<>();
-          for (DemoDesk.SeasonTrip trip : program.demo().season(seed)) {
-            String origin = NAME + "/" + seed + "/" + ids.size();
-            Optional<String> known = adder.findOrigin(origin);
-            ids.add(known.isPresent() ? known.get() : take(adder, trip, origin));
-          }
-          return ids;
-        });
+  /** Takes all trips; returns their ids, oldest first. */
+  @Override
+  public List<String> into(TripAdder library) throws VehicleFileException {
+    List<String> ids = new ArrayList<>();
+    for (DemoDesk.SeasonTrip trip : program.demo().season(seed)) {
+      String origin = NAME + "/" + seed + "/" + ids.size();
+      Optional<String> known = library.findOrigin(origin);
+      ids.add(known.isPresent() ? known.get() : take(library, trip, origin));
+    }
+    return ids;
   }
 
   private String take(TripAdder adder, DemoDesk.SeasonTrip trip, String origin)

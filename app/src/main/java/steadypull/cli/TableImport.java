@@ -68,7 +68,7 @@ final class TableImport {
       if (table == opened.getFirst()) {
         adder.save(driven);
       }
-      return add(adder, table, wishes.rig().map(driven::withRig).orElse(driven));
+      return List.of(add(adder, table, wishes.rig().map(driven::withRig).orElse(driven)));
     };
   }
 

@@ -32,7 +32,9 @@ public sealed interface IncomingFile {
       return new Trip(path);
     }
     boolean isXml = start.replaceFirst("^\uFEFF", "").stripLeading().startsWith("<");
-    return isXml || name.endsWith(".gpx") || name.endsWith(".gpx.gz") ? new Route(path) : new Table(path);
+    return isXml || name.endsWith(".gpx") || name.endsWith(".gpx.gz")
+        ? new Route(path)
+        : new Table(path);
   }
 
   private static String start(Path path) {

@@ -52,7 +52,8 @@ class TripListBenchTest {
 
       System.out.printf(
           Locale.ROOT,
-          "| list %d trips of %d channels | %s | with --find %s | the channels alone, by a join %s |%n",
+          "| list %d trips of %d channels | %s | with --find %s | the channels alone, by a join %s"
+              + " |%n",
           TRIPS,
           CHANNELS,
           list,
@@ -135,12 +136,13 @@ class TripListBenchTest {
     return new Cost(wall[RUNS / 2], processor[RUNS / 2]);
   }
 
-  /** Processor time is the thread's own; the wall's clock also counts who else wants the machine. */
+  /**
+   * Processor time is the thread's own; the wall's clock also counts who else wants the machine.
+   */
   private record Cost(double wallMillis, double processorMillis) {
     @Override
     public String toString() {
-      return String.format(
-          Locale.ROOT, "%.0f ms (processor %.0f ms)", wallMillis, processorMillis);
+      return String.format(Locale.ROOT, "%.0f ms (processor %.0f ms)", wallMillis, processorMillis);
     }
   }
 }
