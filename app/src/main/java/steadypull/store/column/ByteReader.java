@@ -21,6 +21,24 @@ final class ByteReader {
     return bytes[position++] & 0xFF;
   }
 
+  /**
+   * Reads octets into an array up to one of that value, the end of either, and says up to where it
+   * filled the array.
+   */
+  int octetsUntil(int stop, long[] target, int from) {
+    int most = Math.min(target.length - from, end - position);
+    for (int i = 0; i < most; i++) {
+      int octet = bytes[position + i] & 0xFF;
+      if (octet == stop) {
+        position += i;
+        return from + i;
+      }
+      target[from + i] = octet;
+    }
+    position += most;
+    return from + most;
+  }
+
   /** Where the next octets stand in {@link #array}; moves past them. */
   int skip(int length) throws DamagedSegmentException {
     require(length);

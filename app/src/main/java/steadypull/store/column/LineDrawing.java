@@ -5,6 +5,12 @@ final class LineDrawing {
   private final PixelWindow window;
   private final PixelLine line;
 
+  /** The column that was drawn on last, and its moments: dividing takes longer than comparing. */
+  private int column;
+
+  private long columnFromMicros;
+  private long columnToMicros;
+
   LineDrawing(PixelWindow window, PixelLine line) {
     this.window = window;
     this.line = line;
@@ -46,17 +52,33 @@ final class LineDrawing {
   private void sample(Column samples, int i) {
     long timeMicros = samples.timeMicros(i);
     if (window.holds(timeMicros)) {
-      line.add(window.column(timeMicros), timeMicros, samples.value(i));
+      line.add(column(timeMicros), timeMicros, samples.value(i));
     }
   }
 
   /** A bucket lies on two columns at most; on which of them its extremes lie is not known then. */
   private void bucket(Buckets buckets, int i) {
-    int first = window.column(buckets.firstMicros[i]);
-    int last = window.column(buckets.lastMicros[i]);
-    int middle = window.column(buckets.startMicros(i) + buckets.widthMicros() / 2);
+    int first = column(buckets.firstMicros[i]);
+    int last = column(buckets.lastMicros[i]);
+    int widened = first == last ? first : middle(buckets, i, first, last);
     line.addFirst(first, buckets.firstMicros[i], buckets.firsts[i]);
     line.addLast(last, buckets.lastMicros[i], buckets.lasts[i]);
-    line.widen(Math.clamp(middle, first, last), buckets.leasts[i], buckets.greatests[i]);
+    line.widen(widened, buckets.leasts[i], buckets.greatests[i]);
+  }
+
+  private int middle(Buckets buckets, int i, int first, int last) {
+    int middle = window.column(buckets.startMicros(i) + buckets.widthMicros() / 2);
+    return Math.clamp(middle, first, last);
+  }
+
+  private int column(long timeMicros) {
+    if (timeMicros < columnFromMicros || timeMicros >= columnToMicros) {
+      column = window.column(timeMicros);
+      if (window.isExact()) {
+        columnFromMicros = window.startMicros(column);
+        columnToMicros = window.startMicros(column + 1);
+      }
+    }
+    return column;
   }
 }

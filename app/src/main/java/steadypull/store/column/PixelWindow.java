@@ -34,7 +34,17 @@ record PixelWindow(long fromMicros, long toMicros, int columns) {
     return (int) Math.min(columns - 1, since / ((toMicros - fromMicros) / columns));
   }
 
+  /** The first moment of a column, 0 to the number of columns. */
+  long startMicros(int column) {
+    return fromMicros + Math.ceilDiv(column * (toMicros - fromMicros), columns);
+  }
+
+  /** True if {@link #column} and {@link #startMicros} are exact for the whole window. */
+  boolean isExact() {
+    return fitsByColumns(toMicros - fromMicros);
+  }
+
   private boolean fitsByColumns(long micros) {
-    return Math.multiplyHigh(micros, columns) == 0 && micros * columns >= 0;
+    return micros <= Long.MAX_VALUE / columns;
   }
 }

@@ -26,9 +26,11 @@ final class Symbols {
   }
 
   static void read(ByteReader in, long[] highs) throws DamagedSegmentException {
-    for (int i = 0; i < highs.length; i++) {
-      int octet = in.octet();
-      highs[i] = octet < ESCAPE ? octet : ESCAPE + in.unsigned();
+    int done = in.octetsUntil(ESCAPE, highs, 0);
+    while (done < highs.length) {
+      // What stopped it is an escape, or the end, which is refused here.
+      highs[done] = in.octet() + in.unsigned();
+      done = in.octetsUntil(ESCAPE, highs, done + 1);
     }
   }
 }
