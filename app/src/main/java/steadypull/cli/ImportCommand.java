@@ -2,7 +2,7 @@ package steadypull.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +75,7 @@ final class ImportCommand implements Callable<Integer> {
         "When the trip started, such as 2026-07-15T17:45:12Z;",
         "else the table tells it, or the time of the file."
       })
-  private @Nullable Instant start;
+  private @Nullable OffsetDateTime start;
 
   @Override
   public Integer call() throws Exception {

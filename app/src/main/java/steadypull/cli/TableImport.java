@@ -3,6 +3,7 @@ package steadypull.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +35,7 @@ final class TableImport {
       Optional<Rig> rig,
       TripDetails details,
       Optional<MappingText> mapping,
-      Optional<Instant> start) {}
+      Optional<OffsetDateTime> start) {}
 
   private record Opened(Path file, String headerLine, IncomingTable table) {
     String name() {
@@ -89,7 +90,7 @@ final class TableImport {
             new NewTrip(
                 vehicle,
                 start.moment(),
-                Optional.empty(),
+                start.offset(),
                 wishes.details(),
                 opened.name(),
                 main.program().version()));

@@ -7,8 +7,10 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAccessor;
+import java.util.Optional;
 
 /**
  * Turns the time cells of one table, in their order, into moments: microseconds since the first row
@@ -34,6 +36,7 @@ final class RowClock {
   private long midnightMicros;
   private long lastOfDayMicros = -1;
   private boolean isDayOfFile;
+  private Optional<ZoneOffset> firstOffset = Optional.empty();
 
   /**
    * A clock for one reading of a table.
@@ -59,7 +62,9 @@ final class RowClock {
       return new TableStart.TimeOfFile(fileTime);
     }
     Instant first = Instant.EPOCH.plus(firstMicros, ChronoUnit.MICROS);
-    return isDayOfFile ? new TableStart.DayOfFile(first) : new TableStart.Told(first);
+    return isDayOfFile
+        ? new TableStart.DayOfFile(first, firstOffset)
+        : new TableStart.Told(first, firstOffset);
   }
 
   /** The moment that a cell tells, microseconds since the zero of its form. */
@@ -103,8 +108,8 @@ final class RowClock {
               .reader()
               .parseBest(text, OffsetDateTime::from, LocalDateTime::from, LocalTime::from);
       return switch (found) {
-        case OffsetDateTime moment -> micros(moment.toInstant());
-        case LocalDateTime local -> micros(local.atZone(zone).toInstant());
+        case OffsetDateTime moment -> micros(moment);
+        case LocalDateTime local -> micros(local.atZone(zone).toOffsetDateTime());
         default -> ofDay(clock, LocalTime.from(found), place);
       };
     } catch (DateTimeException | ArithmeticException e) {
@@ -117,7 +122,8 @@ final class RowClock {
       throws TableException {
     long ofDay = time.toNanoOfDay() / 1000;
     if (lastOfDayMicros < 0) {
-      midnightMicros = micros(dayOne(clock, time).atTime(time).atZone(zone).toInstant()) - ofDay;
+      midnightMicros =
+          micros(dayOne(clock, time).atTime(time).atZone(zone).toOffsetDateTime()) - ofDay;
     } else if (lastOfDayMicros - ofDay >= DAY_MICROS / 2) {
       midnightMicros += DAY_MICROS;
     } else if (lastOfDayMicros > ofDay) {
@@ -143,7 +149,8 @@ final class RowClock {
     return time.isAfter(written.toLocalTime()) ? day.minusDays(1) : day;
   }
 
-  private static long micros(Instant moment) {
-    return ChronoUnit.MICROS.between(Instant.EPOCH, moment);
+  private long micros(OffsetDateTime moment) {
+    firstOffset = firstOffset.or(() -> Optional.of(moment.getOffset()));
+    return ChronoUnit.MICROS.between(Instant.EPOCH, moment.toInstant());
   }
 }

@@ -20,6 +20,9 @@ final class TableBytes implements AutoCloseable {
   /** RFC 1952, section 2.3.1: ID1 and ID2. */
   private static final byte[] GZIP = {0x1F, (byte) 0x8B};
 
+  /** Local file header of a ZIP archive (its application note, 4.3.7; from memory). */
+  private static final byte[] ARCHIVE = {'P', 'K', 3, 4};
+
   /** U+FEFF in UTF-8 (RFC 3629, section 6). */
   private static final byte[] UTF_8_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
 
@@ -55,12 +58,22 @@ final class TableBytes implements AutoCloseable {
     if (Files.exists(file) && !Files.isRegularFile(file)) {
       throw FileFault.unreadable(file, "a device or a pipe");
     }
+    if (isArchive(file)) {
+      throw FileFault.unreadable(
+          file, "an archive (ZIP), perhaps a spreadsheet's own file: save it as CSV");
+    }
     Counted counted = new Counted(Files.newInputStream(file));
     try {
       return new TableBytes(file, counted);
     } catch (IOException e) {
       counted.close();
       throw e;
+    }
+  }
+
+  private static boolean isArchive(Path file) throws IOException {
+    try (InputStream bytes = Files.newInputStream(file)) {
+      return Arrays.equals(bytes.readNBytes(ARCHIVE.length), ARCHIVE);
     }
   }
 

@@ -193,6 +193,15 @@ class HostileTableTest {
   }
 
   @Test
+  void aSpreadsheetsOwnFileIsRefusedWithWhatToDo() throws Exception {
+    Path file = file("PK\u0003\u0004\u0014\u0000");
+
+    assertThatThrownBy(() -> TripTable.read(file))
+        .hasMessageContaining("hostile.csv: expected a file with a trip table, found an archive")
+        .hasMessageContaining("save it as CSV");
+  }
+
+  @Test
   void anEmptyFileIsRefusedPlainAndPacked() throws Exception {
     assertThatThrownBy(() -> TripTable.read(file("")))
         .hasMessageContaining("line 1: expected a header line time[s],..., found an empty file");

@@ -7,6 +7,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -150,6 +151,7 @@ class TableMappingTest {
 
     assertThat(read.micros()).containsExactly(0L, 1_000_000L, 82_800_500_000L, 90_000_500_000L);
     assertThat(read.table().start().moment()).hasToString("2026-03-01T21:59:59.500Z");
+    assertThat(read.table().start().offset()).contains(ZoneOffset.ofHours(2));
   }
 
   /** Two loggers of one clock: the file was written at ten, so half past ten was yesterday. */
