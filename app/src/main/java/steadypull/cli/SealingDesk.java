@@ -10,6 +10,7 @@ import steadypull.drive.DriveSession;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.PortChoice;
 import steadypull.drive.VehicleSensors;
+import steadypull.store.Backup;
 import steadypull.vehicle.role.RoleFinding;
 
 /**
@@ -47,6 +48,11 @@ final class SealingDesk implements DriveDesk, AutoCloseable {
   @Override
   public List<String> vehicleNames() {
     return desk.vehicleNames();
+  }
+
+  @Override
+  public Backup backUp() throws DriveException {
+    return desk.backUp();
   }
 
   @Override

@@ -62,11 +62,12 @@ final class TableImport {
   /** Opens a table; all that are opened here are drives of one vehicle. */
   Taking open(Path file) throws TableException, LibraryException {
     Opened table = opened(file);
+    boolean isFirst = opened.isEmpty();
     opened.add(table);
-    Vehicle driven = opened.size() == 1 ? vehicle(table.table()) : vehicle.orElseThrow();
+    Vehicle driven = isFirst ? vehicle(table.table()) : vehicle.orElseThrow();
     vehicle = Optional.of(driven);
     return adder -> {
-      if (table == opened.getFirst()) {
+      if (isFirst) {
         adder.save(driven);
       }
       return List.of(add(adder, table, wishes.rig().map(driven::withRig).orElse(driven)));

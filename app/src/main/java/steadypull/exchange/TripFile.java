@@ -1,15 +1,11 @@
 package steadypull.exchange;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.util.Arrays;
-import java.util.Locale;
 import steadypull.store.LibraryException;
 import steadypull.store.PortableTrip;
 import steadypull.store.TripLibrary;
@@ -17,31 +13,7 @@ import steadypull.store.TripSummary;
 
 /** Trip files ({@code .trip}): a trip library that holds one trip. Stateless. */
 public final class TripFile {
-  private static final String ENDING = ".trip";
-
-  /** SQLite, "Database File Format", section 1.3: the header string. */
-  private static final byte[] DATABASE = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
-
   private TripFile() {}
-
-  /** Whether a file of that name is to be a trip file. */
-  public static boolean isNamedSo(Path file) {
-    return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(ENDING);
-  }
-
-  /** Whether a file is taken for a trip file: by its name, or because a database begins so. */
-  public static boolean isOne(Path file) {
-    return isNamedSo(file) || (Files.isRegularFile(file) && beginsAsDatabase(file));
-  }
-
-  private static boolean beginsAsDatabase(Path file) {
-    try (InputStream in = Files.newInputStream(file)) {
-      return Arrays.equals(in.readNBytes(DATABASE.length), DATABASE);
-    } catch (IOException e) {
-      // Whoever reads it next says why it cannot be read.
-      return false;
-    }
-  }
 
   /**
    * Writes a trip in place of whatever was there; a fault leaves the old file as it was.
