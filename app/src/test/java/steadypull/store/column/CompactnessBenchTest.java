@@ -20,6 +20,11 @@ class CompactnessBenchTest {
   }
 
   @Test
+  void printDemoSeason() throws Exception {
+    print(new SeasonTrips());
+  }
+
+  @Test
   @EnabledIfSystemProperty(named = OpenDrives.PROPERTY, matches = ".+")
   void printOpenDrives() throws Exception {
     print(OpenDrives.ofProperty());
