@@ -18,8 +18,19 @@ final class TrackExport {
   static void write(
       SteadypullCommand main, TripLibrary library, TripSummary trip, Path file, ExportChoice choice)
       throws TableException, LibraryException {
-    WrittenTracks written =
-        GpxFile.write(file, main.program().wall().instant(), choice, GpxTrip.of(library, trip));
+    TransferProgress progress = new TransferProgress(main.err());
+    WrittenTracks written;
+    try (var _ = StopSignals.call(progress::stop)) {
+      written =
+          GpxFile.write(
+              file,
+              main.program().wall().instant(),
+              choice,
+              progress.watch("Writing " + file.getFileName(), Math.max(1, 2 * trip.samples())),
+              GpxTrip.of(library, trip));
+    } finally {
+      progress.finish();
+    }
     if (written.impossibleLeftOut() > 0) {
       main.err()
           .printf(

@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.zip.GZIPInputStream;
 import javax.xml.stream.XMLStreamException;
 import steadypull.road.Route;
@@ -29,24 +28,19 @@ public final class GpxFile {
 
   private GpxFile() {}
 
-  /** Whether a file of that name is to be GPX: {@code .gpx}, or packed {@code .gpx.gz}. */
-  public static boolean isNamed(Path file) {
-    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    return name.endsWith(".gpx") || name.endsWith(".gpx.gz");
-  }
-
   /** Reads all routes and tracks of a file, or refuses it whole. */
   public static ImportedRoutes read(Path file) throws TableException {
     if (Files.isDirectory(file)) {
       throw new TableException(
-          "Could not read %s: expected a GPX file, found a folder. Name a file.".formatted(file));
+          "Could not read %s: expected a GPX file, found a folder. Name a file."
+              .formatted(CellPlace.shown(file)));
     }
     try (InputStream bytes = open(file)) {
       return new GpxReader(file, bytes).read();
     } catch (IOException e) {
       throw new TableException(
           "Could not read %s: expected a GPX file, found %s. Nothing was imported; check the path."
-              .formatted(file, FileFault.whileReading(e)),
+              .formatted(CellPlace.shown(file), FileFault.whileReading(e)),
           e);
     }
   }
@@ -84,12 +78,13 @@ public final class GpxFile {
    * new segment begins wherever positions are further apart than a gap of a trip is long.
    *
    * @param created the moment of writing
+   * @param watch hears of every trip's samples twice, for a trip is looked through before
    * @param trips one or more, each with positions
    */
   public static WrittenTracks write(
-      Path file, Instant created, ExportChoice choice, GpxTrip... trips)
+      Path file, Instant created, ExportChoice choice, TransferWatch watch, GpxTrip... trips)
       throws TableException, LibraryException {
-    return new TrackFile(file, created, choice).write(trips);
+    return new TrackFile(file, created, choice, watch).write(trips);
   }
 
   /** The bytes of a file, unpacked where it is packed; the caller closes them. */

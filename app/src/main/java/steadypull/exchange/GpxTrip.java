@@ -15,9 +15,11 @@ import steadypull.store.TripSummary;
  * @param name of the track, such as the vehicle's
  * @param description what else is to be said of it; may be empty
  * @param start the moment of time zero
- * @param samples tells the trip's samples, as often as it is asked
+ * @param samples tells the trip's samples in the order in which they were accepted, as often as it
+ *     is asked
  */
-public record GpxTrip(String name, String description, Instant start, Samples samples) {
+public record GpxTrip(
+    String name, String description, Instant start, SampleSource<LibraryException> samples) {
   public GpxTrip {
     Objects.requireNonNull(name);
     Objects.requireNonNull(description);
@@ -44,12 +46,5 @@ public record GpxTrip(String name, String description, Instant start, Samples sa
             taker.accept(sample);
           }
         });
-  }
-
-  /** Where the samples of a trip come from. */
-  @FunctionalInterface
-  public interface Samples {
-    /** Hands over every sample in the order in which it was accepted. */
-    void replay(Consumer<Sample> taker) throws LibraryException;
   }
 }

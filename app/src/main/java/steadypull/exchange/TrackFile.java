@@ -1,6 +1,7 @@
 package steadypull.exchange;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.file.Files;
@@ -17,13 +18,15 @@ final class TrackFile {
   private final Path file;
   private final Instant created;
   private final ExportChoice choice;
+  private final TransferWatch watch;
   private final GpxBounds bounds = new GpxBounds();
   private long segments;
 
-  TrackFile(Path file, Instant created, ExportChoice choice) {
+  TrackFile(Path file, Instant created, ExportChoice choice, TransferWatch watch) {
     this.file = file;
     this.created = created;
     this.choice = choice;
+    this.watch = watch;
   }
 
   WrittenTracks write(GpxTrip... trips) throws TableException, LibraryException {
@@ -36,10 +39,7 @@ final class TrackFile {
     if (Files.isDirectory(file)) {
       throw refusal("the name of a file", "a folder", "Add a file name.");
     }
-    List<TripTrack> tracks = new ArrayList<>();
-    for (GpxTrip trip : trips) {
-      tracks.add(lookThrough(trip));
-    }
+    List<TripTrack> tracks = lookThrough(trips);
     fill(tracks);
     return new WrittenTracks(
         tracks.stream().mapToLong(TripTrack::points).sum(),
@@ -47,8 +47,20 @@ final class TrackFile {
         tracks.stream().mapToLong(TripTrack::impossible).sum());
   }
 
+  private List<TripTrack> lookThrough(GpxTrip... trips) throws TableException, LibraryException {
+    List<TripTrack> tracks = new ArrayList<>();
+    try {
+      for (GpxTrip trip : trips) {
+        tracks.add(lookThrough(trip));
+      }
+      return tracks;
+    } catch (UncheckedIOException e) {
+      throw fault(ioFault(e));
+    }
+  }
+
   private TripTrack lookThrough(GpxTrip trip) throws TableException, LibraryException {
-    TripTrack track = new TripTrack(trip, choice, bounds);
+    TripTrack track = new TripTrack(trip, choice, bounds, watch);
     if (track.points() == 0) {
       throw refusal(
           "a trip with latitude and longitude of the same moment",
@@ -64,13 +76,25 @@ final class TrackFile {
     } catch (LibraryTrouble e) {
       throw e.trouble;
     } catch (IOException e) {
-      throw new TableException(
-          message(
-              "a folder that takes a file",
-              FileFault.whileWriting(e, file),
-              "Choose another place or make room."),
-          e);
+      throw fault(e);
     }
+  }
+
+  private TableException fault(IOException fault) {
+    return switch (fault) {
+      case InterruptedIOException stopped ->
+          new TableException(
+              "Stopped writing %s, as asked. It is as it was before."
+                  .formatted(CellPlace.shown(file)),
+              stopped);
+      default ->
+          new TableException(
+              message(
+                  "a folder that takes a file",
+                  FileFault.whileWriting(fault, file),
+                  "Choose another place or make room."),
+              fault);
+    };
   }
 
   private void write(List<TripTrack> tracks, Writer out) throws IOException {
@@ -108,7 +132,8 @@ final class TrackFile {
   }
 
   private String message(String expected, String found, String advice) {
-    return "Could not write %s: expected %s, found %s. %s".formatted(file, expected, found, advice);
+    return "Could not write %s: expected %s, found %s. %s"
+        .formatted(CellPlace.shown(file), expected, found, advice);
   }
 
   /** Carries what went wrong with the library through the writing of a file. */

@@ -1,7 +1,9 @@
 package steadypull.exchange;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.io.UncheckedIOException;
+import java.util.function.Consumer;
 import javax.xml.stream.XMLStreamException;
 import steadypull.store.LibraryException;
 
@@ -10,25 +12,26 @@ import steadypull.store.LibraryException;
  * never held as a whole. One thread.
  */
 final class TripTrack {
+  private static final int SAMPLES_A_LOOK = 4096;
+
   private final GpxTrip trip;
   private final ExportChoice choice;
-  private final GpxBounds bounds;
+  private final TransferWatch watch;
   private final long points;
   private final long impossible;
+  private long passed;
 
   /**
    * Looks through a trip.
    *
    * @param bounds are widened so that the trip is inside
    */
-  TripTrack(GpxTrip trip, ExportChoice choice, GpxBounds bounds) throws LibraryException {
+  TripTrack(GpxTrip trip, ExportChoice choice, GpxBounds bounds, TransferWatch watch)
+      throws LibraryException {
     this.trip = trip;
     this.choice = choice;
-    this.bounds = bounds;
-    TrackPoints look =
-        new TrackPoints(trip.start(), choice, point -> this.bounds.include(point.place()));
-    trip.samples().replay(look);
-    look.finish();
+    this.watch = watch;
+    TrackPoints look = pass(point -> bounds.include(point.place()));
     points = look.places();
     impossible = look.impossible();
   }
@@ -56,14 +59,37 @@ final class TripTrack {
   long write(GpxWriter out) throws XMLStreamException, LibraryException {
     out.beginTrack(trip.name(), trip.description());
     Segments segments = new Segments(out);
-    TrackPoints track = new TrackPoints(trip.start(), choice, segments::add);
-    trip.samples().replay(track);
-    track.finish();
+    pass(segments::add);
     if (segments.count > 0) {
       out.close();
     }
     out.close();
     return segments.count;
+  }
+
+  private TrackPoints pass(Consumer<TrackPoint> taker) throws LibraryException {
+    TrackPoints points = new TrackPoints(trip.start(), choice, taker);
+    requireToGoOn();
+    trip.samples()
+        .pourInto(
+            sample -> {
+              count();
+              points.accept(sample);
+            });
+    points.finish();
+    return points;
+  }
+
+  private void count() {
+    if (++passed % SAMPLES_A_LOOK == 0) {
+      requireToGoOn();
+    }
+  }
+
+  private void requireToGoOn() {
+    if (!watch.goesOn(passed)) {
+      throw new UncheckedIOException(new InterruptedIOException("Stopped as asked"));
+    }
   }
 
   /** Writes points, in a new segment after every gap. */

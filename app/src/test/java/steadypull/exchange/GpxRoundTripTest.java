@@ -54,7 +54,8 @@ class GpxRoundTripTest {
       List<Sample> samples = anyTrip(random, start, points);
       GpxTrip trip = new GpxTrip("t", "", start, samples::forEach);
 
-      WrittenTracks written = GpxFile.write(file, start, ExportChoice.ALL, trip);
+      WrittenTracks written =
+          GpxFile.write(file, start, ExportChoice.ALL, TransferWatch.NONE, trip);
 
       GpxSchema.validate(Files.readString(file));
       Route back = GpxFile.read(file).routes().getFirst();

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import steadypull.channel.Channel;
@@ -97,7 +98,8 @@ class GpxWriteTest {
     samples.addAll(position(2_000_000, 1, -179.5, 5));
     Path file = folder.resolve("trip.gpx");
 
-    WrittenTracks written = GpxFile.write(file, CREATED, ExportChoice.ALL, trip(samples));
+    WrittenTracks written =
+        GpxFile.write(file, CREATED, ExportChoice.ALL, TransferWatch.NONE, trip(samples));
 
     assertThat(written).isEqualTo(new WrittenTracks(2, 1, 1));
     assertThat(read(Files.readString(file)).segments().getFirst().point(0).longitudeDegrees())
@@ -141,7 +143,11 @@ class GpxWriteTest {
     samples.addAll(position(1, 1, 2, 5));
 
     GpxFile.write(
-        file, CREATED, ExportChoice.ALL, new GpxTrip(name, name, START, samples::forEach));
+        file,
+        CREATED,
+        ExportChoice.ALL,
+        TransferWatch.NONE,
+        new GpxTrip(name, name, START, samples::forEach));
 
     GpxSchema.validate(Files.readString(file));
     assertThat(GpxFile.read(file).routes().getFirst().name())
@@ -154,7 +160,7 @@ class GpxWriteTest {
     List<Sample> one = new ArrayList<>(position(0, 1, 2, 5));
     one.addAll(position(1, 3, 4, 5));
 
-    GpxFile.write(file, CREATED, ExportChoice.ALL, trip(one), trip(one));
+    GpxFile.write(file, CREATED, ExportChoice.ALL, TransferWatch.NONE, trip(one), trip(one));
 
     GpxSchema.validate(Files.readString(file));
     assertThat(GpxFile.read(file).routes()).hasSize(2);
@@ -169,7 +175,12 @@ class GpxWriteTest {
       Vehicle vehicle = Vehicle.unknown("Wattle 2", CoolingLayout.AIR_TO_AIR);
       String id =
           library.keep(new NewTrip(vehicle, START, "after", "x", "0.1.0"), samples, 1_000_000);
-      GpxFile.write(file, CREATED, ExportChoice.ALL, GpxTrip.of(library, library.find(id)));
+      GpxFile.write(
+          file,
+          CREATED,
+          ExportChoice.ALL,
+          TransferWatch.NONE,
+          GpxTrip.of(library, library.find(id)));
 
       assertThat(Files.readString(file))
           .contains("<name>Wattle 2, after</name><desc>Trip " + id + "</desc>");
@@ -184,7 +195,8 @@ class GpxWriteTest {
     Files.writeString(file, "old");
     GpxTrip without = trip(List.of(new Sample(Channels.GEAR, 0, 3)));
 
-    assertThatThrownBy(() -> GpxFile.write(file, CREATED, ExportChoice.ALL, without))
+    assertThatThrownBy(
+            () -> GpxFile.write(file, CREATED, ExportChoice.ALL, TransferWatch.NONE, without))
         .isInstanceOf(TableException.class)
         .hasMessage(
             "Could not write %s: expected a trip with latitude and longitude of the same moment, found none in \"Trip t\". Record with a satellite receiver, or write a trip table such as trip.csv."
@@ -192,7 +204,11 @@ class GpxWriteTest {
     assertThatThrownBy(
             () ->
                 GpxFile.write(
-                    file, CREATED, new ExportChoice(false, true), trip(position(0, 1, 2, 5))))
+                    file,
+                    CREATED,
+                    new ExportChoice(false, true),
+                    TransferWatch.NONE,
+                    trip(position(0, 1, 2, 5))))
         .hasMessage(
             "Could not write %s: expected positions to write, found that they are to be left out. Leave them in, or write a trip table such as trip.csv."
                 .formatted(file));
@@ -201,15 +217,39 @@ class GpxWriteTest {
   }
 
   @Test
+  void whoStopsTheWritingFindsTheOldFile() throws Exception {
+    Path file = folder.resolve("trip.gpx");
+    Files.writeString(file, "old");
+    GpxTrip trip = trip(position(0, 1, 2, 5));
+    for (int last = 1; last <= 4; last++) {
+      int lookToStopAt = last;
+      AtomicInteger looks = new AtomicInteger();
+      // Two looks while the trips are looked through, two while they are written.
+      TransferWatch stopping = done -> looks.incrementAndGet() < lookToStopAt;
+
+      assertThatThrownBy(() -> GpxFile.write(file, CREATED, ExportChoice.ALL, stopping, trip, trip))
+          .isInstanceOf(TableException.class)
+          .hasMessage("Stopped writing %s, as asked. It is as it was before.".formatted(file));
+      assertThat(file).hasContent("old");
+      assertThat(folder).isDirectoryNotContaining("glob:**.part");
+    }
+  }
+
+  @Test
   void whereNothingCanBeWrittenTheReasonIsTold() {
     GpxTrip trip = trip(position(0, 1, 2, 5));
 
-    assertThatThrownBy(() -> GpxFile.write(folder, CREATED, ExportChoice.ALL, trip))
+    assertThatThrownBy(
+            () -> GpxFile.write(folder, CREATED, ExportChoice.ALL, TransferWatch.NONE, trip))
         .hasMessageContaining("expected the name of a file, found a folder. Add a file name.");
     assertThatThrownBy(
             () ->
                 GpxFile.write(
-                    folder.resolve("none").resolve("trip.gpx"), CREATED, ExportChoice.ALL, trip))
+                    folder.resolve("none").resolve("trip.gpx"),
+                    CREATED,
+                    ExportChoice.ALL,
+                    TransferWatch.NONE,
+                    trip))
         .hasMessageContaining("expected a folder that takes a file, found no folder ")
         .hasMessageEndingWith("Choose another place or make room.");
   }
@@ -220,7 +260,7 @@ class GpxWriteTest {
 
   private String write(ExportChoice choice, List<Sample> samples) throws Exception {
     Path file = folder.resolve("trip.gpx");
-    GpxFile.write(file, CREATED, choice, trip(samples));
+    GpxFile.write(file, CREATED, choice, TransferWatch.NONE, trip(samples));
     String gpx = Files.readString(file);
     GpxSchema.validate(gpx);
     return gpx;
