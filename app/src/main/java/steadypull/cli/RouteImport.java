@@ -20,19 +20,20 @@ final class RouteImport {
    */
   static Taking open(Path file, PrintWriter notes) throws TableException {
     ImportedRoutes found = GpxFile.read(file);
-    note(file, found, notes);
     List<RouteFile> routes = found.routes().stream().map(RouteImport::kept).toList();
-    return adder -> routes.stream().map(adder::keep).toList();
+    return adder -> {
+      note(Printable.line(file.toString()), found, notes);
+      return routes.stream().map(adder::keep).toList();
+    };
   }
 
   private static RouteFile kept(Route route) {
     return new RouteFile(route.name(), GpxFile.text(route));
   }
 
-  private static void note(Path file, ImportedRoutes found, PrintWriter notes) {
+  private static void note(String file, ImportedRoutes found, PrintWriter notes) {
     if (found.waypointsLeftOut() > 0) {
-      notes.printf(
-          "%s: waypoints do not make a route; left out %d.%n", file, found.waypointsLeftOut());
+      notes.printf("%s: waypoints are no route; left out %d.%n", file, found.waypointsLeftOut());
     }
     if (found.shortsLeftOut() > 0) {
       notes.printf(

@@ -76,7 +76,8 @@ class RoutesAndTracksTest {
 
     assertThat(answer.status()).as(answer.err()).isZero();
     List<String> ids = answer.lines();
-    assertThat(answer.err()).contains("left out 1.", "left out 1 with fewer.");
+    assertThat(answer.err())
+        .contains("waypoints are no route; left out 1.", "left out 1 with fewer.");
     try (TripLibrary library = TripLibrary.open(folder.resolve("library"))) {
       assertThat(library.routes())
           .containsExactly(
@@ -94,11 +95,14 @@ class RoutesAndTracksTest {
     String routes = file("ways.gpx", TWO_ROUTES);
     String bad = file("bad.gpx", TWO_ROUTES.replace("lat=\"8\"", "lat=\"98\""));
 
+    String badTable = file("bad.csv", PLACED.replace("82", "fast"));
+
     Desk.Answer refused = desk.type("import", routes, table, bad);
     assertThat(refused.status()).isEqualTo(1);
     assertThat(refused.out()).isEmpty();
     assertThat(refused.err())
-        .contains("bad.gpx, line 4, column 62 (trkpt): expected lat from -90 to 90 degrees");
+        .startsWith(bad + ", line 4, column 57 (trkpt): expected lat from -90 to 90 degrees");
+    assertThat(desk.type("import", routes, table, badTable).status()).isEqualTo(1);
     assertThat(desk.type("trips").out()).isEmpty();
     try (TripLibrary library = TripLibrary.open(folder.resolve("library"))) {
       assertThat(library.routes()).isEmpty();
