@@ -4,15 +4,12 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import steadypull.channel.Channel;
-import steadypull.channel.Sample;
 import steadypull.store.column.Segment;
 import steadypull.store.page.DatabasePages;
 import steadypull.vehicle.CoolingLayout;
@@ -71,17 +68,13 @@ final class TripSalvage {
   }
 
   private void pour(AddedTrip added) {
-    List<Channel> channels = channels();
-    Iterator<LibraryRow.OfEvent> events = events().iterator();
-    Iterator<KeptSegments.Hole> holes = kept.holes().iterator();
-    Merge merge = new Merge(added, channels, events, holes);
+    SalvagedEntries entries = new SalvagedEntries(added, channels(), events(), kept.holes());
     for (LibraryRow.OfSegment segment : kept.segments()) {
-      merge.sampleNumber = segment.firstSample();
-      samples(segment).forEach(merge::add);
+      entries.addSegment(segment.firstSample(), samples(segment));
     }
-    merge.addUpTo(Long.MAX_VALUE);
+    entries.addTheRest();
     if (!trip.isSealed()) {
-      added.append(recording(trip.reachedMicros(), LeftBehind.DETAIL));
+      added.append(SalvagedEntries.recording(trip.reachedMicros(), LeftBehind.DETAIL));
     }
     added.seal(trip.reachedMicros());
   }
@@ -113,7 +106,7 @@ final class TripSalvage {
     if (found != null) {
       return found;
     }
-    Channel unnamed = new Channel("unnamed_" + key, "1");
+    Channel unnamed = new Channel("unnamed_" + Math.abs(key), "1");
     losses.add("trip %s: the name of channel %s".formatted(trip.id(), unnamed.id()));
     return unnamed;
   }
@@ -139,77 +132,6 @@ final class TripSalvage {
     } catch (VehicleFileException e) {
       // A text that was damaged: as if it were lost.
       return Optional.empty();
-    }
-  }
-
-  private static TripEntry.OfEvent recording(long timeMicros, String detail) {
-    return new TripEntry.OfEvent(new TripEvent(timeMicros, TripEvent.Kind.RECORDING, detail));
-  }
-
-  private static TripEntry.OfEvent lost(KeptSegments.Hole hole) {
-    return recording(
-        hole.fromMicros(),
-        String.format(
-            Locale.ROOT,
-            "The library was damaged: %d samples from %.3f s to %.3f s could not be read.",
-            hole.nextSample() - hole.firstSample(),
-            hole.fromMicros() / 1e6,
-            hole.toMicros() / 1e6));
-  }
-
-  /** Puts samples, events and holes into one order. */
-  private static final class Merge {
-    private final AddedTrip added;
-    private final List<Channel> channels;
-    private final Iterator<LibraryRow.OfEvent> events;
-    private final Iterator<KeptSegments.Hole> holes;
-    private LibraryRow.@Nullable OfEvent nextEvent;
-    private KeptSegments.@Nullable Hole nextHole;
-    private long sampleNumber;
-
-    Merge(
-        AddedTrip added,
-        List<Channel> channels,
-        Iterator<LibraryRow.OfEvent> events,
-        Iterator<KeptSegments.Hole> holes) {
-      this.added = added;
-      this.channels = channels;
-      this.events = events;
-      this.holes = holes;
-      this.nextEvent = next(events);
-      this.nextHole = next(holes);
-    }
-
-    void add(int channel, long timeMicros, double value) {
-      addUpTo(sampleNumber++);
-      if (channel >= channels.size()) {
-        throw new DamagedTripException(
-            "expected one of %d channels, found number %d".formatted(channels.size(), channel));
-      }
-      added.append(new Sample(channels.get(channel), timeMicros, value));
-    }
-
-    /** Adds what comes before the sample of that number. */
-    void addUpTo(long number) {
-      for (var hole = nextHole; hole != null && hole.firstSample() < number; hole = nextHole) {
-        addEventsUpTo(hole.firstSample());
-        added.append(lost(hole));
-        nextHole = next(holes);
-      }
-      addEventsUpTo(number);
-    }
-
-    private void addEventsUpTo(long number) {
-      for (var event = nextEvent;
-          event != null && event.afterSamples() <= number;
-          event = nextEvent) {
-        added.append(new TripEntry.OfEvent(event.event()));
-        nextEvent = next(events);
-      }
-    }
-
-    private static <T> @Nullable T next(Iterator<T> iterator) {
-      return iterator.hasNext() ? iterator.next() : null;
     }
   }
 }
