@@ -2,7 +2,6 @@ package steadypull.ui;
 
 import java.util.List;
 import javafx.scene.layout.Pane;
-import javafx.scene.layout.VBox;
 import steadypull.drive.DriveDesk;
 import steadypull.drive.DriveException;
 import steadypull.store.Backup;
@@ -13,7 +12,7 @@ import steadypull.store.Backup;
 final class BackupScreen implements Screen {
   private final Words words;
   private final Pane root;
-  private final VBox text = new VBox();
+  private final Pane text = new Pane();
 
   /** Says that the copy is being made; {@link #copy} is still to be called. */
   BackupScreen(Words words, Runnable back) {

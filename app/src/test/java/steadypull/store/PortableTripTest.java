@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import steadypull.channel.Channels;
+import steadypull.channel.Sample;
 import steadypull.store.MergedTrip.Way;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Vehicle;
@@ -150,15 +152,21 @@ class PortableTripTest {
 
   @Test
   void aTripThatACrashLeftBehindIsBroughtToItsEndOnTheWay() throws Exception {
-    TripFiles.tamper(file, "update trip set sealed = 0");
+    Path left = folder.resolve("left");
+    NewTrip trip = new NewTrip(TripFiles.WATTLE, TripFiles.START, "", "x", "0.1.0");
+    try (TripLibrary library = TripLibrary.open(left);
+        TripRecorder recorder = library.begin(trip)) {
+      recorder.append(new Sample(Channels.VEHICLE_SPEED, 1, 80));
+      recorder.commit(2_000_000);
+    }
     try (TripLibrary ours = ours()) {
-      String id = TripFiles.merge(ours, file).id();
+      String id = TripFiles.merge(ours, LibraryFile.closeAsOneFile(left)).id();
 
       assertThat(ours.find(id).sealed()).isTrue();
       assertThat(TripFiles.entries(ours, id).getLast())
           .isEqualTo(
               new TripEntry.OfEvent(
-                  new TripEvent(9_500_000, TripEvent.Kind.RECORDING, LeftBehind.DETAIL)));
+                  new TripEvent(2_000_000, TripEvent.Kind.RECORDING, LeftBehind.DETAIL)));
     }
   }
 
