@@ -52,6 +52,7 @@ final class TripMerge {
     TripSummary here = new TripReader(handle).summaries(known.id).getFirst();
     TwoTellings tellings = new TwoTellings(here.details(), trip.summary().details());
     describe(known.id, said.apply(tellings.together()));
+    TripRow.tellTwice(handle, known.key);
     List<String> kept = new ArrayList<>(tellings.contradictions());
     if (here.samples() != trip.summary().samples()) {
       kept.add("samples");
