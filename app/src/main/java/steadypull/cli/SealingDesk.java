@@ -46,6 +46,11 @@ final class SealingDesk implements DriveDesk, AutoCloseable {
   }
 
   @Override
+  public int leftBehind() {
+    return desk.leftBehind();
+  }
+
+  @Override
   public List<String> vehicleNames() {
     return desk.vehicleNames();
   }

@@ -30,6 +30,9 @@ public interface DriveDesk {
   VehicleSensors confirm(String vehicleName, List<RoleFinding.Proposed> proposals)
       throws DriveException;
 
+  /** How many trips a crash had left behind; they were brought to their end. */
+  int leftBehind();
+
   /**
    * Copies the library into a dated file beside it, also while a drive is recorded. Works on the
    * calling thread.

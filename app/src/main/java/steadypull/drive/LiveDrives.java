@@ -98,6 +98,11 @@ public final class LiveDrives implements DriveDesk {
   }
 
   @Override
+  public int leftBehind() {
+    return library.recovered().size();
+  }
+
+  @Override
   public List<String> vehicleNames() {
     try {
       return library.vehicleNames();

@@ -29,7 +29,7 @@ final class Shell {
   private final Words words;
   private final Surroundings surroundings;
   private final FittedPane root = new FittedPane();
-  private final StartModel start = new StartModel();
+  private final StartModel start;
   private final MenuScreen menu;
   private final SensorsDesk sensors;
 
@@ -62,6 +62,7 @@ final class Shell {
     this.units = units;
     this.surroundings = surroundings;
     this.light = surroundings.settings().light();
+    this.start = new StartModel(desk.leftBehind());
     this.sensors = new SensorsDesk(desk, words, surroundings.background());
     this.menu =
         new MenuScreen(

@@ -15,6 +15,22 @@ final class StartModel {
   private final ReadOnlyObjectWrapper<Stage> stage =
       new ReadOnlyObjectWrapper<>(new Stage.Asking());
 
+  private final int leftBehind;
+
+  /**
+   * Nothing was found yet.
+   *
+   * @param leftBehind trips that a crash had left behind and that have been brought to their end
+   */
+  StartModel(int leftBehind) {
+    this.leftBehind = leftBehind;
+  }
+
+  /** How many trips a crash had left behind. */
+  int leftBehind() {
+    return leftBehind;
+  }
+
   /**
    * What was found.
    *

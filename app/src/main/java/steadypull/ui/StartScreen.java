@@ -17,7 +17,7 @@ final class StartScreen implements Screen {
    * @param begin begins the chosen drive
    */
   StartScreen(Words words, StartModel model, Runnable lookAgain, Runnable sensors, Runnable begin) {
-    root = Parked.page(words.say("start.title"), words.say("start.subtitle"));
+    root = Parked.page(words.say("start.title"), subtitle(words, model));
     VehicleStep vehicle = new VehicleStep(words, model, sensors);
     PortStep port = new PortStep(words, model, lookAgain);
     BeforeStep before = new BeforeStep(words, model, begin);
@@ -43,6 +43,14 @@ final class StartScreen implements Screen {
     vehicle.showFacts(model.factsProperty().get());
     port.showFacts(model.factsProperty().get());
     before.show(model.choiceProperty().get(), model.stageProperty().get());
+  }
+
+  private static String subtitle(Words words, StartModel model) {
+    return switch (model.leftBehind()) {
+      case 0 -> words.say("start.subtitle");
+      case 1 -> words.say("start.leftBehind");
+      default -> words.say("start.severalLeftBehind", String.valueOf(model.leftBehind()));
+    };
   }
 
   @Override

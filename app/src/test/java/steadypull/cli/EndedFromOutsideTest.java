@@ -89,14 +89,18 @@ class EndedFromOutsideTest {
     }
 
     JsonNode trip = onlyTrip();
-    // Who opens the library next brings the trip to its end.
-    assertThat(trip.get("sealed").asBoolean()).isTrue();
+    assertThat(trip.get("sealed").asBoolean()).isFalse();
     assertThat(trip.get("duration_s").asDouble()).isGreaterThanOrEqualTo(9);
     Path table = folder.resolve("left.csv");
     assertThat(new Desk(folder).type("export", trip.get("id").asText(), "--to", table.toString()))
         .extracting(Desk.Answer::status)
         .isEqualTo(0);
     assertThat(Files.readAllLines(table)).hasSizeGreaterThan(20);
+
+    // Who writes next brings the trip to its end, and says so.
+    Desk.Answer noted = new Desk(folder).type("trip", trip.get("id").asText(), "--note", "cut");
+    assertThat(noted.err()).contains(trip.get("id").asText());
+    assertThat(onlyTrip().get("sealed").asBoolean()).isTrue();
   }
 
   @Test

@@ -42,7 +42,7 @@ class DrivePicturesTest {
   void parkedScreensHavePictures() throws IOException {
     Words words = new Words(Locale.ENGLISH);
     Runnable nothing = () -> {};
-    StartModel start = new StartModel();
+    StartModel start = new StartModel(1);
     start.found(
         List.of("Wattle 2", "Quarry tipper"),
         List.of(RecordingDesk.REAL, RecordingDesk.SIMULATED),

@@ -71,8 +71,8 @@ class ReadableTextTest {
   @MethodSource("readers")
   void parkedScreensAreReadable(Locale locale, UnitSystem units) {
     Words words = new Words(locale);
-    StartModel start = new StartModel();
-    StartModel newcomer = new StartModel();
+    StartModel start = new StartModel(1);
+    StartModel newcomer = new StartModel(12);
     Runnable nothing = () -> {};
     List<Screen> screens =
         Fx.call(

@@ -34,6 +34,11 @@ final class RecordingDesk implements DriveDesk {
   }
 
   @Override
+  public int leftBehind() {
+    return 0;
+  }
+
+  @Override
   public List<String> vehicleNames() {
     return vehicles;
   }
