@@ -38,6 +38,7 @@ final class FileFault {
     @Nullable Path folder = file.toAbsolutePath().getParent();
     return switch (fault) {
       case NoSuchFileException _ -> "no folder " + folder;
+      case DatabasePlace.DatabaseThereException there -> String.valueOf(there.getMessage());
       case AccessDeniedException _ -> "that " + folder + " may not be written to";
       default -> fault.getClass().getSimpleName() + ": " + fault.getMessage();
     };

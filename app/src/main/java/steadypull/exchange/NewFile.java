@@ -48,7 +48,7 @@ final class NewFile {
     if (!Files.exists(target)) {
       replace(target, content);
     } else if (Files.isRegularFile(target)) {
-      replace(target.toRealPath(), content);
+      replace(DatabasePlace.spared(target.toRealPath()), content);
     } else {
       write(target, StandardOpenOption.WRITE, content);
     }
