@@ -26,8 +26,8 @@ import steadypull.store.TripSummary;
     description =
         "Derived channels such as road_grade are written too. A trip file (.trip) holds all that"
             + " belongs to the trip, for another library. A track (.gpx) needs positions; its"
-            + " points carry the last values before them. Ctrl-C ends it; the file is then as it"
-            + " was.")
+            + " points carry what was measured since the one before. Ctrl-C ends it; the file is"
+            + " then as it was.")
 final class ExportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 

@@ -30,7 +30,7 @@ final class SeasonImport implements Taking {
 
   /** True if that is no file but the demo season, however it is written. */
   static boolean isMeant(String fileOrAddress) {
-    return fileOrAddress.startsWith(NAME);
+    return fileOrAddress.startsWith("demo:");
   }
 
   /**
@@ -42,7 +42,7 @@ final class SeasonImport implements Taking {
     Matcher matcher = ADDRESS.matcher(address);
     if (!matcher.matches()) {
       throw new CommandFailure(
-          "Could not import \"%s\": expected demo:season or demo:season?seed=1, found something else behind its name."
+          "Could not import \"%s\": expected demo:season or demo:season?seed=1, found another name. The scenarios are drives: give them to record --port."
               .formatted(address));
     }
     String seed = matcher.group(1);

@@ -8,6 +8,9 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.channel.NearMatch;
 import steadypull.exchange.IncomingTable;
 import steadypull.exchange.MappingText;
 import steadypull.exchange.TableException;
@@ -102,9 +105,27 @@ final class TableImport {
                 trip::append, progress.watch("Reading " + opened.name(), opened.table().bytes()));
     progress.finish();
     start.words().ifPresent(words -> note(opened, words));
+    opened.table().channels().stream()
+        .map(TableImport::nearWords)
+        .flatMap(Optional::stream)
+        .forEach(each -> note(opened, each));
     opened.table().conversions().forEach(each -> note(opened, "Converted " + each + "."));
     opened.table().heldWords().forEach(each -> note(opened, each + "."));
     return trip.seal(endMicros);
+  }
+
+  /** A channel that is nearly one of ours is kept, and asked about. */
+  private static Optional<String> nearWords(Channel channel) {
+    List<String> known = Channels.all().stream().map(Channel::id).toList();
+    String question = NearMatch.question(channel.id(), known);
+    return known.contains(channel.id()) || question.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Kept "
+                + channel.header()
+                + " as a channel of its own."
+                + question
+                + " Rename the header for that.");
   }
 
   /** Somebody's mapping first, then our own form, then the mapping that was kept for its kind. */

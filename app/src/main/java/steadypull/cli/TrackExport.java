@@ -39,7 +39,10 @@ final class TrackExport {
     }
     main.err()
         .printf(
-            "Wrote %d points in %d unbroken stretches to %s.%n",
-            written.points(), written.segments(), file);
+            "Wrote %d points in %d unbroken %s to %s.%n",
+            written.points(),
+            written.segments(),
+            written.segments() == 1 ? "stretch" : "stretches",
+            file);
   }
 }

@@ -24,7 +24,7 @@ enum LibraryFault {
       Reason.DAMAGED,
       "a whole trip library",
       "a damaged file",
-      "Nothing was changed; put a backup in its place or name another folder"),
+      "Nothing was changed; \"steadypull check\" puts what can be read into a new library"),
   NOT_A_LIBRARY(
       Reason.NOT_A_LIBRARY,
       "a trip library",

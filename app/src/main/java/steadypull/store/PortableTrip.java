@@ -136,7 +136,7 @@ public final class PortableTrip implements AutoCloseable {
     } catch (LibraryException e) {
       library.close();
       throw e.reason() == Reason.DAMAGED ? unreadable(file, e) : e;
-    } catch (IllegalArgumentException | DateTimeException e) {
+    } catch (IllegalArgumentException | DateTimeException | ArithmeticException e) {
       library.close();
       throw unreadable(file, e);
     }

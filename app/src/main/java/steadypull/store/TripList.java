@@ -117,6 +117,7 @@ final class TripList {
   }
 
   void remove(String tripId) throws LibraryException {
+    requireEnded(tripId);
     mark(tripId, "throw away", REMOVED);
     removed.add(tripId);
   }
@@ -165,6 +166,16 @@ final class TripList {
   /** Nothing happens to a trip that came back meanwhile. */
   private static void forget(Handle handle, String tripId) {
     handle.createUpdate(Sql.of("forgetRemoved")).bind("id", tripId).execute();
+  }
+
+  /** A trip that a crash has left behind is brought to its end by who opens the library. */
+  private void requireEnded(String tripId) throws LibraryException {
+    if (!find(tripId).sealed()) {
+      throw new LibraryException(
+          Reason.BUSY,
+          "Could not throw away trip %s: expected a trip that has ended, found one that is being recorded or could not be brought to its end. End its drive, or make room on the disk, and try again."
+              .formatted(tripId));
+    }
   }
 
   private void require(String tripId, int changed) throws LibraryException {

@@ -123,7 +123,8 @@ class TripShelfTest {
     try (TripLibrary library = TripLibrary.open(folder);
         TripRecorder recorder = library.begin(new NewTrip(WATTLE, START, "", "x", "1"))) {
       assertThatThrownBy(() -> library.remove(recorder.tripId()))
-          .isInstanceOf(LibraryException.class);
+          .isInstanceOf(LibraryException.class)
+          .hasMessageContaining("expected a trip that has ended");
       assertThat(library.find(recorder.tripId()).sealed()).isFalse();
     }
   }
