@@ -31,9 +31,12 @@ final class BackupFile {
 
   /**
    * Copies a library as it is at this moment. Reading for as long as that takes keeps nobody from
-   * writing; a copy in steps would begin anew whenever somebody writes.
+   * writing; a copy in steps would begin anew whenever somebody writes. The copy is read to its last
+   * sample before it takes the place of an earlier one.
    *
    * @param library reads
+   * @throws LibraryException with {@link Reason#DAMAGED} if the copy could not be restored; an
+   *     earlier backup stays
    */
   Backup write(Handle library, Instant taken) throws LibraryException {
     Path part =
@@ -47,7 +50,8 @@ final class BackupFile {
       moveIntoPlace(part, target);
       return backup;
     } catch (JdbiException e) {
-      throw LibraryFault.of("write a backup to " + target, target, e);
+      LibraryException fault = LibraryFault.of("write a backup to " + target, target, e);
+      throw fault.reason() == Reason.DAMAGED ? damaged() : fault;
     } catch (IOException e) {
       throw LibraryFault.of("write a backup to " + target, target, e);
     } finally {
@@ -55,8 +59,11 @@ final class BackupFile {
     }
   }
 
-  private Backup mark(Path part, Instant taken) throws IOException {
+  private Backup mark(Path part, Instant taken) throws LibraryException, IOException {
     try (Handle handle = open(part)) {
+      if (!LibraryCheck.findings(handle).isEmpty()) {
+        throw damaged();
+      }
       handle.createScript(Sql.of("sqlite.createBackup")).execute();
       handle
           .createUpdate(Sql.of("insertBackup"))
@@ -142,6 +149,17 @@ final class BackupFile {
       // What cannot be looked at cannot be written either, and says so then.
       return false;
     }
+  }
+
+  private LibraryException damaged() {
+    return new LibraryException(
+        Reason.DAMAGED,
+        "Could not write a backup to %s: expected a library that is whole, found damage in it. %s Look at it with steadypull check, which brings what can be read into a new library."
+            .formatted(
+                target,
+                Files.exists(target)
+                    ? "What was there before is still there."
+                    : "Nothing was written."));
   }
 
   private LibraryException refusal(String expected, String found, String advice) {

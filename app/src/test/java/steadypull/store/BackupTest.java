@@ -134,6 +134,32 @@ class BackupTest {
     }
   }
 
+  // One flipped bit of a segment is nothing that the database itself would notice.
+  @Test
+  void aDamagedLibraryNeverReplacesAGoodBackup() throws Exception {
+    Path folder = libraryOf(20_000);
+    Path file = backupOf(folder);
+    byte[] good = Files.readAllBytes(file);
+    flipABitOfASegment(folder.resolve("library.sqlite"));
+
+    try (TripLibrary library = TripLibrary.openToRead(folder)) {
+      assertThatThrownBy(() -> library.backupTo(file, NOW, true))
+          .isInstanceOfSatisfying(
+              LibraryException.class, e -> assertThat(e.reason()).isEqualTo(Reason.DAMAGED))
+          .hasMessageContainingAll(
+              "Could not write a backup to " + file,
+              "expected a library that is whole",
+              "found damage",
+              "What was there before is still there",
+              "steadypull check");
+    }
+
+    assertThat(Files.readAllBytes(file)).isEqualTo(good);
+    try (var files = Files.list(place)) {
+      assertThat(files).containsExactlyInAnyOrder(folder, file);
+    }
+  }
+
   @Test
   void whatIsReplacedIsSetAsideUnderADatedName() throws Exception {
     Path folder = libraryOf(100);
@@ -234,6 +260,14 @@ class BackupTest {
     Path file = place.resolve("recipes.sqlite");
     execute(file, "create table recipe (name text)");
     return file;
+  }
+
+  private static void flipABitOfASegment(Path file) throws Exception {
+    byte[] octets = Files.readAllBytes(file);
+    // A segment begins with these letters.
+    int segment = new String(octets, StandardCharsets.ISO_8859_1).indexOf("SPS");
+    octets[segment + 100] ^= 1;
+    Files.write(file, octets);
   }
 
   private static void execute(Path file, String sql) throws Exception {
