@@ -23,12 +23,18 @@ final class CheckWords {
     report.findings().forEach(finding -> text.append("  %s%n".formatted(finding)));
     report.lostParts().forEach(part -> text.append("Lost: %s%n".formatted(lost(part))));
     report.losses().forEach(loss -> text.append("Lost: %s%n".formatted(loss)));
-    if (report.lostParts().isEmpty()
-        && report.losses().isEmpty()
-        && report.salvaged().isPresent()) {
-      text.append("Nothing is lost that was found.%n".formatted());
+    report.doubt().ifPresent(doubt -> text.append("Perhaps lost: %s.%n".formatted(doubt)));
+    if (isNothingLost(report)) {
+      text.append("Nothing is lost: all of it could be read elsewhere in the file.%n".formatted());
     }
     return text.append(salvaged(report)).toString();
+  }
+
+  private static boolean isNothingLost(CheckReport report) {
+    return report.salvaged().isPresent()
+        && report.lostParts().isEmpty()
+        && report.losses().isEmpty()
+        && report.doubt().isEmpty();
   }
 
   private static String lost(LostPart part) {
@@ -63,6 +69,7 @@ final class CheckWords {
     report.lostParts().forEach(part -> describe(part, damaged.addObject()));
     ArrayNode losses = node.putArray("losses");
     report.losses().forEach(losses::add);
+    report.doubt().ifPresent(losses::add);
     ArrayNode findings = node.putArray("findings");
     report.findings().forEach(findings::add);
     report.salvaged().ifPresent(folder -> node.put("salvaged", folder.toString()));

@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param findings what was found, in words; empty if nothing is damaged
  * @param lostParts samples that cannot be read any more
  * @param losses what else is lost, in words
+ * @param doubt what else may be missing though nobody can tell, in words; empty if it is proven
+ *     that nothing else is
  * @param salvaged folder of the new library with everything that could be read; empty if nothing is
  *     damaged or nothing could be read
  */
@@ -22,15 +24,18 @@ public record CheckReport(
     List<String> findings,
     List<LostPart> lostParts,
     List<String> losses,
+    Optional<String> doubt,
     Optional<Path> salvaged) {
   public CheckReport {
     findings = List.copyOf(findings);
     lostParts = List.copyOf(lostParts);
     losses = List.copyOf(losses);
+    Objects.requireNonNull(doubt);
     Objects.requireNonNull(salvaged);
   }
 
   static CheckReport ok(int trips) {
-    return new CheckReport(false, trips, List.of(), List.of(), List.of(), Optional.empty());
+    return new CheckReport(
+        false, trips, List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
   }
 }

@@ -5,9 +5,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
 import steadypull.store.LibraryException.Reason;
 import steadypull.store.page.DatabasePages;
 
@@ -33,22 +36,33 @@ public final class LibraryCheck {
    *     at all, or if what can be salvaged cannot be written
    */
   public static CheckReport check(Path folder) throws LibraryException {
+    Map<KeptTable, Long> wholeTables = new EnumMap<>(KeptTable.class);
     try (LibraryConnection library = LibraryConnection.openToRead(folder, BUSY_TIMEOUT)) {
       // Inside one transaction: as long as it reads, nobody moves pages from the log into the file.
-      return library.ask("check the library", handle -> check(folder, handle));
+      return library.ask("check the library", handle -> check(folder, handle, wholeTables));
     } catch (LibraryException e) {
       if (e.reason() != Reason.DAMAGED && e.reason() != Reason.NOT_A_LIBRARY) {
         throw e;
       }
-      return salvageUnopened(folder, e);
+      return salvageUnchecked(folder, e, wholeTables);
     }
   }
 
-  private static CheckReport check(Path folder, Handle handle) throws LibraryException {
-    List<String> findings = findings(handle);
-    return findings.isEmpty()
-        ? CheckReport.ok(new TripReader(handle).ids().size())
-        : salvage(folder, findings);
+  /** Fills in the tables that are whole, also where the database breaks its own check off. */
+  private static CheckReport check(Path folder, Handle handle, Map<KeptTable, Long> wholeTables)
+      throws LibraryException {
+    List<String> findings;
+    try {
+      findings = findings(handle);
+    } catch (JdbiException e) {
+      wholeTables.putAll(KeptTable.wholeTables(handle));
+      throw e;
+    }
+    if (findings.isEmpty()) {
+      return CheckReport.ok(new TripReader(handle).ids().size());
+    }
+    wholeTables.putAll(KeptTable.wholeTables(handle));
+    return salvage(folder, findings, wholeTables);
   }
 
   /** What is not as it should be, in words; inside somebody else's transaction. */
@@ -67,21 +81,25 @@ public final class LibraryCheck {
   }
 
   /** A file of another program must not be taken for a damaged library. */
-  private static CheckReport salvageUnopened(Path folder, LibraryException fault)
+  private static CheckReport salvageUnchecked(
+      Path folder, LibraryException fault, Map<KeptTable, Long> wholeTables)
       throws LibraryException {
-    CheckReport report = salvage(folder, List.of(String.valueOf(fault.getMessage())));
+    CheckReport report = salvage(folder, List.of(String.valueOf(fault.getMessage())), wholeTables);
     if (fault.reason() == Reason.NOT_A_LIBRARY && report.salvaged().isEmpty()) {
       throw fault;
     }
     return report;
   }
 
-  private static CheckReport salvage(Path folder, List<String> findings) throws LibraryException {
+  private static CheckReport salvage(
+      Path folder, List<String> findings, Map<KeptTable, Long> wholeTables)
+      throws LibraryException {
     Path file = LibraryFile.in(folder);
     try (DatabasePages pages = DatabasePages.open(file, LibraryFile.logOf(file))) {
       LibraryFinds finds = LibraryFinds.of(pages);
       if (!finds.isOfLibrary()) {
-        return new CheckReport(true, 0, findings, List.of(), List.of(), Optional.empty());
+        return new CheckReport(
+            true, 0, findings, List.of(), List.of(), Optional.empty(), Optional.empty());
       }
       Salvage salvage = new Salvage(finds, pages);
       Path salvaged = salvage.writeBeside(folder);
@@ -91,6 +109,7 @@ public final class LibraryCheck {
           findings,
           salvage.lostParts(),
           salvage.losses(),
+          KeptTable.mayBeMissing(wholeTables, finds),
           Optional.of(salvaged));
     } catch (IOException e) {
       throw LibraryFault.of("read the damaged library", file, e);

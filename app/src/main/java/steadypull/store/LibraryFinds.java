@@ -76,6 +76,16 @@ final class LibraryFinds {
         .toList();
   }
 
+  /** Also those that somebody has thrown away. */
+  long tripRows() {
+    return trips.size();
+  }
+
+  /** Of all trips. */
+  long eventRows() {
+    return events.values().stream().mapToLong(found -> found.size()).sum();
+  }
+
   /** The numbers of trips of which something is there, but not the trip's own row. */
   List<Long> tripsWithoutRow() {
     TreeSet<Long> keys = new TreeSet<>();

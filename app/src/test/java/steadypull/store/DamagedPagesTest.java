@@ -35,6 +35,15 @@ class DamagedPagesTest {
   private static final List<Channel> CHANNELS =
       List.of(Channels.ENGINE_COOLANT_TEMP, Channels.VEHICLE_SPEED, Channels.ENGINE_SPEED);
 
+  /** Tables of which a row can go without another row telling so, and what they hold. */
+  private static final Map<String, String> THINGS =
+      Map.of(
+          "trip", "trips",
+          "event", "events",
+          "route", "routes",
+          "table_mapping", "mappings",
+          "vehicle", "vehicles");
+
   @TempDir Path place;
 
   private Path folder = Path.of("");
@@ -135,6 +144,12 @@ class DamagedPagesTest {
         Verdict verdict = judge(page, report, salvaged);
         assertThat(verdict.lostSegments).as("%s", page).isLessThanOrEqualTo(page.segments());
         assertThat(verdict.lostTrips).as("%s", page).isLessThanOrEqualTo(page.trips());
+        String thing = THINGS.get(page.table);
+        if (thing != null) {
+          assertThat(report.doubt().orElse("")).as("%s", page).contains(thing, "may be missing");
+        } else if (!page.table.startsWith("sqlite_")) {
+          assertThat(report.doubt()).as("%s %s", page, report.findings()).isEmpty();
+        }
         if (page.holdsNoRows()) {
           assertThat(report.losses()).as("%s", page).isEmpty();
           assertThat(salvaged.vehicleNames()).containsExactlyInAnyOrder("Banksia", "Wattle 2");
