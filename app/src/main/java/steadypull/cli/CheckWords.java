@@ -4,12 +4,14 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import steadypull.store.CheckReport;
 import steadypull.store.LostPart;
 
 /** What checking a library found, for people and for machines. */
 final class CheckWords {
+  private static final int MOST_DETAILS = 3;
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private CheckWords() {}
@@ -20,7 +22,7 @@ final class CheckWords {
           .formatted(library, Counted.trips(report.trips()));
     }
     StringBuilder text = new StringBuilder("The library %s is damaged.%n".formatted(library));
-    report.findings().forEach(finding -> text.append("  %s%n".formatted(finding)));
+    text.append(findings(report.findings()));
     report.lostParts().forEach(part -> text.append("Lost: %s%n".formatted(lost(part))));
     report.losses().forEach(loss -> text.append("Lost: %s%n".formatted(loss)));
     report.doubt().ifPresent(doubt -> text.append("Perhaps lost: %s.%n".formatted(doubt)));
@@ -28,6 +30,23 @@ final class CheckWords {
       text.append("Nothing is lost: all of it could be read elsewhere in the file.%n".formatted());
     }
     return text.append(salvaged(report)).toString();
+  }
+
+  /** What the database says itself stands behind our own words. */
+  private static String findings(List<String> findings) {
+    // One finding of the database may have many lines, the first of them a heading.
+    List<String> details =
+        findings.stream().flatMap(String::lines).filter(line -> !line.startsWith("***")).toList();
+    StringBuilder text =
+        new StringBuilder(
+            details.size() == 1
+                ? "One thing is not as it was written:%n".formatted()
+                : "At least %d things are not as they were written, among them:%n"
+                    .formatted(details.size()));
+    details.stream()
+        .limit(MOST_DETAILS)
+        .forEach(line -> text.append("  detail: %s%n".formatted(line)));
+    return text.toString();
   }
 
   private static boolean isNothingLost(CheckReport report) {

@@ -25,6 +25,8 @@ import steadypull.store.page.DatabasePages;
  */
 public final class LibraryCheck {
   private static final Duration BUSY_TIMEOUT = Duration.ofSeconds(5);
+  private static final String BROKEN_OFF =
+      "the database could not be read to its end, so its pages were read one by one";
   private static final int MOST_FINDINGS = 20;
 
   private LibraryCheck() {}
@@ -84,7 +86,7 @@ public final class LibraryCheck {
   private static CheckReport salvageUnchecked(
       Path folder, LibraryException fault, Map<KeptTable, Long> wholeTables)
       throws LibraryException {
-    CheckReport report = salvage(folder, List.of(String.valueOf(fault.getMessage())), wholeTables);
+    CheckReport report = salvage(folder, List.of(BROKEN_OFF), wholeTables);
     if (fault.reason() == Reason.NOT_A_LIBRARY && report.salvaged().isEmpty()) {
       throw fault;
     }

@@ -2,6 +2,8 @@ package steadypull.store;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteException;
@@ -30,6 +32,11 @@ enum LibraryFault {
       "a trip library",
       "a file of another kind",
       "Nothing was changed; name another folder"),
+  NO_FOLDER(
+      Reason.ALREADY_THERE,
+      "a folder or a name that is free",
+      "a file",
+      "Nothing was changed. Name another folder"),
   INPUT_OUTPUT(
       Reason.INPUT_OUTPUT,
       "the file system to answer",
@@ -69,9 +76,20 @@ enum LibraryFault {
 
   /** The fault of a file call. */
   static LibraryException of(String tried, Path file, IOException thrown) {
-    LibraryFault fault = thrown instanceof AccessDeniedException ? READ_ONLY : INPUT_OUTPUT;
-    return fault.exception(
-        tried, file, thrown.getClass().getSimpleName() + ": " + thrown.getMessage(), thrown);
+    return switch (thrown) {
+      case AccessDeniedException denied -> READ_ONLY.exception(tried, file, place(denied), thrown);
+      case FileAlreadyExistsException there ->
+          NO_FOLDER.exception(tried, file, place(there), thrown);
+      case FileSystemException fault when fault.getReason() != null ->
+          INPUT_OUTPUT.exception(tried, file, fault.getReason() + ": " + place(fault), thrown);
+      case FileSystemException fault ->
+          INPUT_OUTPUT.exception(tried, file, "at " + place(fault), thrown);
+      default -> INPUT_OUTPUT.exception(tried, file, String.valueOf(thrown.getMessage()), thrown);
+    };
+  }
+
+  private static String place(FileSystemException fault) {
+    return String.valueOf(fault.getFile());
   }
 
   /** Somebody wants to change what was opened for reading. */

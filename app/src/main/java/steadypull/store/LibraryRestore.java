@@ -17,6 +17,10 @@ import steadypull.store.LibraryException.Reason;
  * verified to its last sample before anything is moved. One thread.
  */
 public final class LibraryRestore {
+  private static final String WAY_OUT =
+      ", or copy it into an empty folder as library.sqlite and let steadypull --library FOLDER"
+          + " check bring what can be read into a new library";
+
   private final Path backup;
   private final Path folder;
 
@@ -126,8 +130,8 @@ public final class LibraryRestore {
   private LibraryException refusal(Reason reason, String found) {
     return new LibraryException(
         reason,
-        "Could not restore %s into the library %s: expected a whole backup of a trip library, found %s. Nothing was changed; name another backup."
-            .formatted(backup, folder, found));
+        "Could not restore %s into the library %s: expected a whole backup of a trip library, found %s. Nothing was changed; name another backup%s."
+            .formatted(backup, folder, found, reason == Reason.DAMAGED ? WAY_OUT : ""));
   }
 
   private void clearUp(Path incoming) {

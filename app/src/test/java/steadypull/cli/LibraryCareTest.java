@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -112,7 +113,63 @@ class LibraryCareTest {
     assertThat(salvaged.type("check").status()).isZero();
     assertThat(salvaged.type("trips").out()).contains("Wattle 2");
     assertThat(desk.type("check").out())
-        .contains("is damaged", "Lost: trip 20260715T174512Z-", "library-salvaged-2");
+        .contains("is damaged", "not as", "  detail: ")
+        .doesNotContain("***")
+        .contains("Lost: trip 20260715T174512Z-", "library-salvaged-2");
+  }
+
+  // Nobody can tell from a page that is gone what stood on it.
+  @Test
+  void aLibraryThatCannotBeOpenedIsToldInOurOwnWords() throws Exception {
+    Path folder = libraryOf(100);
+    Path file = folder.resolve("library.sqlite");
+    byte[] bytes = Files.readAllBytes(file);
+    Arrays.fill(bytes, 0, 4096, (byte) 0x55);
+    Files.write(file, bytes);
+
+    String out = new Desk(folder).type("check").out();
+
+    assertThat(out)
+        .contains(
+            "detail: the database could not be read to its end",
+            "Perhaps lost: trips, events, routes, mappings or vehicles may be missing",
+            "What could be read, 1 trip, is in")
+        .doesNotContain("SQLITE", "put a backup in its place", "Nothing is lost");
+  }
+
+  @Test
+  void aRestoreIntoAFileIsRefusedInOurOwnWords() throws Exception {
+    Path folder = libraryOf(10);
+    Path letter = Files.writeString(place.resolve("letter.txt"), "Dear workshop");
+
+    Desk.Answer refused =
+        new Desk(letter).type("restore", folder.resolve("library.sqlite").toString());
+
+    assertThat(refused.status()).isEqualTo(1);
+    assertThat(refused.err())
+        .contains("Could not restore", "expected a folder", "found a file", "Name another folder")
+        .doesNotContain("Exception");
+    assertThat(letter).hasContent("Dear workshop");
+  }
+
+  // The way that the refusal names is gone to its end.
+  @Test
+  void aDamagedBackupNamesTheWayToWhatCanBeReadOfIt() throws Exception {
+    Path folder = libraryOf(100_000);
+    Path backup = place.resolve("steadypull.backup");
+    new Desk(folder).type("backup", "--to", backup.toString());
+    byte[] bytes = Files.readAllBytes(backup);
+    bytes[bytes.length * 3 / 4] ^= 1;
+    Files.write(backup, bytes);
+
+    Desk.Answer refused = new Desk(folder).type("restore", backup.toString());
+
+    assertThat(refused.err())
+        .contains("a damaged one", "copy it into an empty folder as library.sqlite", "check");
+    Path rescue = Files.createDirectory(place.resolve("rescue"));
+    Files.copy(backup, rescue.resolve("library.sqlite"));
+    Desk.Answer salvaged = new Desk(rescue).type("check");
+    assertThat(salvaged.out()).contains("What could be read, 1 trip, is in");
   }
 
   @Test
