@@ -1,5 +1,7 @@
 package steadypull.cli;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -23,12 +25,16 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Prints an object for machines.")
   private boolean json;
 
+  @Option(names = "--no-salvage", description = "Only looks, and writes nothing.")
+  private boolean isOnlyToLook;
+
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
-    CheckReport report = LibraryCheck.check(main.libraryFolder());
-    main.out()
-        .print(json ? CheckWords.json(report) : CheckWords.text(report, main.libraryFolder()));
+    Path folder = main.libraryFolder();
+    List<Path> earlier = LibraryCheck.salvages(folder);
+    CheckReport report = isOnlyToLook ? LibraryCheck.look(folder) : LibraryCheck.check(folder);
+    main.out().print(json ? CheckWords.json(report) : CheckWords.text(report, folder, earlier));
     main.out().flush();
     return report.isDamaged() ? 1 : 0;
   }

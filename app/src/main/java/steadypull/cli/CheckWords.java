@@ -16,7 +16,7 @@ final class CheckWords {
 
   private CheckWords() {}
 
-  static String text(CheckReport report, Path library) {
+  static String text(CheckReport report, Path library, List<Path> earlier) {
     if (!report.isDamaged()) {
       return "The library %s is well: %s, read to the last sample.%n"
           .formatted(library, Counted.trips(report.trips()));
@@ -29,7 +29,10 @@ final class CheckWords {
     if (isNothingLost(report)) {
       text.append("Nothing is lost: all of it could be read elsewhere in the file.%n".formatted());
     }
-    return text.append(salvaged(report)).toString();
+    text.append(salvaged(report));
+    earlier.forEach(
+        folder -> text.append("An earlier salvage is still in %s.%n".formatted(folder)));
+    return text.toString();
   }
 
   /** What the database says itself stands behind our own words. */
@@ -50,7 +53,7 @@ final class CheckWords {
   }
 
   private static boolean isNothingLost(CheckReport report) {
-    return report.salvaged().isPresent()
+    return report.isReadable()
         && report.lostParts().isEmpty()
         && report.losses().isEmpty()
         && report.doubt().isEmpty();
@@ -71,6 +74,10 @@ final class CheckWords {
   }
 
   private static String salvaged(CheckReport report) {
+    if (report.isReadable() && report.salvaged().isEmpty()) {
+      return "Nothing was written. Without --no-salvage, what can be read, %s, goes into a new library.%n"
+          .formatted(Counted.trips(report.trips()));
+    }
     return report
         .salvaged()
         .map(

@@ -29,7 +29,13 @@ public final class LibraryCheck {
       "the database could not be read to its end, so its pages were read one by one";
   private static final int MOST_FINDINGS = 20;
 
-  private LibraryCheck() {}
+  private final Path folder;
+  private final boolean isToSalvage;
+
+  private LibraryCheck(Path folder, boolean isToSalvage) {
+    this.folder = folder;
+    this.isToSalvage = isToSalvage;
+  }
 
   /**
    * Checks the library of a folder; a folder without one holds no trips and is well.
@@ -38,20 +44,40 @@ public final class LibraryCheck {
    *     at all, or if what can be salvaged cannot be written
    */
   public static CheckReport check(Path folder) throws LibraryException {
+    return new LibraryCheck(folder, true).check();
+  }
+
+  /**
+   * Checks the library of a folder as {@link #check} does, and writes nothing; what is lost is told
+   * as if it were salvaged.
+   *
+   * @throws LibraryException if the file is not a library, is of a newer version or cannot be read
+   *     at all
+   */
+  public static CheckReport look(Path folder) throws LibraryException {
+    return new LibraryCheck(folder, false).check();
+  }
+
+  /** The folders of earlier salvages of a library that are still there, oldest first. */
+  public static List<Path> salvages(Path folder) {
+    return Salvage.earlier(folder);
+  }
+
+  private CheckReport check() throws LibraryException {
     Map<KeptTable, Long> wholeTables = new EnumMap<>(KeptTable.class);
     try (LibraryConnection library = LibraryConnection.openToRead(folder, BUSY_TIMEOUT)) {
       // Inside one transaction: as long as it reads, nobody moves pages from the log into the file.
-      return library.ask("check the library", handle -> check(folder, handle, wholeTables));
+      return library.ask("check the library", handle -> check(handle, wholeTables));
     } catch (LibraryException e) {
       if (e.reason() != Reason.DAMAGED && e.reason() != Reason.NOT_A_LIBRARY) {
         throw e;
       }
-      return salvageUnchecked(folder, e, wholeTables);
+      return salvageUnchecked(e, wholeTables);
     }
   }
 
   /** Fills in the tables that are whole, also where the database breaks its own check off. */
-  private static CheckReport check(Path folder, Handle handle, Map<KeptTable, Long> wholeTables)
+  private CheckReport check(Handle handle, Map<KeptTable, Long> wholeTables)
       throws LibraryException {
     List<String> findings;
     try {
@@ -64,7 +90,7 @@ public final class LibraryCheck {
       return CheckReport.ok(new TripReader(handle).ids().size());
     }
     wholeTables.putAll(KeptTable.wholeTables(handle));
-    return salvage(folder, findings, wholeTables);
+    return salvage(findings, wholeTables);
   }
 
   /** What is not as it should be, in words; inside somebody else's transaction. */
@@ -83,36 +109,39 @@ public final class LibraryCheck {
   }
 
   /** A file of another program must not be taken for a damaged library. */
-  private static CheckReport salvageUnchecked(
-      Path folder, LibraryException fault, Map<KeptTable, Long> wholeTables)
+  private CheckReport salvageUnchecked(LibraryException fault, Map<KeptTable, Long> wholeTables)
       throws LibraryException {
-    CheckReport report = salvage(folder, List.of(BROKEN_OFF), wholeTables);
-    if (fault.reason() == Reason.NOT_A_LIBRARY && report.salvaged().isEmpty()) {
+    CheckReport report = salvage(List.of(BROKEN_OFF), wholeTables);
+    if (fault.reason() == Reason.NOT_A_LIBRARY && !report.isReadable()) {
       throw fault;
     }
     return report;
   }
 
-  private static CheckReport salvage(
-      Path folder, List<String> findings, Map<KeptTable, Long> wholeTables)
+  private CheckReport salvage(List<String> findings, Map<KeptTable, Long> wholeTables)
       throws LibraryException {
     Path file = LibraryFile.in(folder);
     try (DatabasePages pages = DatabasePages.open(file, LibraryFile.logOf(file))) {
       LibraryFinds finds = LibraryFinds.of(pages);
       if (!finds.isOfLibrary()) {
         return new CheckReport(
-            true, 0, findings, List.of(), List.of(), Optional.empty(), Optional.empty());
+            true, false, 0, findings, List.of(), List.of(), Optional.empty(), Optional.empty());
       }
       Salvage salvage = new Salvage(finds, pages);
-      Path salvaged = salvage.writeBeside(folder);
+      Optional<Path> salvaged =
+          isToSalvage ? Optional.of(salvage.writeBeside(folder)) : Optional.empty();
+      if (!isToSalvage) {
+        salvage.look();
+      }
       return new CheckReport(
+          true,
           true,
           finds.trips().size(),
           findings,
           salvage.lostParts(),
           salvage.losses(),
           KeptTable.mayBeMissing(wholeTables, finds),
-          Optional.of(salvaged));
+          salvaged);
     } catch (IOException e) {
       throw LibraryFault.of("read the damaged library", file, e);
     } catch (UncheckedIOException e) {

@@ -56,12 +56,35 @@ final class Salvage {
     }
   }
 
+  /** Finds out what is lost, and writes nothing. */
+  void look() {
+    for (LibraryRow.OfTrip trip : finds.trips()) {
+      TripSalvage salvage = new TripSalvage(finds, pages, trip);
+      salvage.look();
+      take(salvage);
+    }
+    finds.tripsWithoutRow().forEach(this::tellLost);
+  }
+
+  /** The folders of earlier salvages of a library that are still there, oldest first. */
+  static List<Path> earlier(Path damaged) {
+    List<Path> earlier = new ArrayList<>();
+    for (int number = 1; Files.exists(folder(damaged, number)); number++) {
+      earlier.add(folder(damaged, number));
+    }
+    return earlier;
+  }
+
   private boolean add(Handle handle, LibraryRow.OfTrip trip) {
     TripSalvage salvage = new TripSalvage(finds, pages, trip);
     salvage.addTo(handle);
+    take(salvage);
+    return true;
+  }
+
+  private void take(TripSalvage salvage) {
     lostParts.addAll(salvage.lostParts());
     losses.addAll(salvage.losses());
-    return true;
   }
 
   private boolean addTheRest(Handle handle) {
@@ -101,13 +124,17 @@ final class Salvage {
   }
 
   private static Path freeFolder(Path damaged) {
-    Path place = damaged.toAbsolutePath().normalize();
     for (int number = 1; ; number++) {
-      Path folder = place.resolveSibling(place.getFileName() + "-salvaged-" + number);
+      Path folder = folder(damaged, number);
       if (!Files.exists(folder)) {
         return folder;
       }
     }
+  }
+
+  private static Path folder(Path damaged, int number) {
+    Path place = damaged.toAbsolutePath().normalize();
+    return place.resolveSibling(place.getFileName() + "-salvaged-" + number);
   }
 
   private static void remove(Path folder) throws LibraryException {

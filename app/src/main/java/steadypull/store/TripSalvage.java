@@ -42,9 +42,16 @@ final class TripSalvage {
         .toList();
   }
 
-  /** What else is missing, in words; known when the trip has been added. */
+  /** What else is missing, in words; known when the trip has been added or looked at. */
   List<String> losses() {
     return List.copyOf(losses);
+  }
+
+  /** Finds out what else is missing, and adds nothing. */
+  void look() {
+    vehicle();
+    channels();
+    events();
   }
 
   void addTo(Handle handle) {

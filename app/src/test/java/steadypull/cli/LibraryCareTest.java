@@ -100,6 +100,10 @@ class LibraryCareTest {
     Files.write(file, bytes);
     Desk desk = new Desk(folder);
 
+    Desk.Answer look = desk.type("check", "--no-salvage");
+    assertThat(look.status()).isEqualTo(1);
+    assertThat(look.out()).contains("Lost: trip 20260715T174512Z-", "Nothing was written.");
+    assertThat(place.resolve("library-salvaged-1")).doesNotExist();
     Desk.Answer answer = desk.type("check", "--json");
 
     assertThat(answer.status()).isEqualTo(1);
@@ -115,7 +119,8 @@ class LibraryCareTest {
     assertThat(desk.type("check").out())
         .contains("is damaged", "not as", "  detail: ")
         .doesNotContain("***")
-        .contains("Lost: trip 20260715T174512Z-", "library-salvaged-2");
+        .contains("Lost: trip 20260715T174512Z-", "library-salvaged-2")
+        .contains("An earlier salvage is still in " + place.resolve("library-salvaged-1"));
   }
 
   // Nobody can tell from a page that is gone what stood on it.
