@@ -27,7 +27,11 @@ record ColumnGuess(String use, String comment) {
     if (!column.isNumeric()) {
       return new ColumnGuess(
           MappingReader.IGNORE,
-          "it holds text, such as " + CellPlace.quoted(column.examples().getFirst()));
+          "check: it holds text, in %d of %d cells, such as %s"
+              .formatted(
+                  column.texts(),
+                  column.filled(),
+                  CellPlace.quoted(column.firstText().orElse(""))));
     }
     ColumnGuess guess = numeric(column, taken);
     taken.putIfAbsent(guess.use().replaceAll("\\[.*", ""), column.header());
@@ -108,7 +112,10 @@ record ColumnGuess(String use, String comment) {
   }
 
   private static String values(ColumnGlance column) {
-    return "values %s to %s"
-        .formatted(NumberCell.text(column.least()), NumberCell.text(column.greatest()));
+    return "values %s to %s%s"
+        .formatted(
+            NumberCell.text(column.least()),
+            NumberCell.text(column.greatest()),
+            column.texts() == 0 ? "" : " and %d cells without one".formatted(column.texts()));
   }
 }

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
+import org.tomlj.TomlArray;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 import steadypull.channel.NearMatch;
@@ -51,6 +54,23 @@ final class MappingFields {
       fault(in, key, "expected text in quotes, found " + found);
     }
     return Optional.empty();
+  }
+
+  /**
+   * Texts without blanks around them that may be there; anything else in their place is a fault.
+   */
+  Set<String> texts(TomlTable in, String key) {
+    Set<String> texts = new TreeSet<>();
+    Object found = in.get(List.of(key));
+    boolean isList = found instanceof TomlArray;
+    for (Object each : found instanceof TomlArray array ? array.toList() : List.of()) {
+      isList &= each instanceof String;
+      texts.add(String.valueOf(each).strip());
+    }
+    if (found != null && !isList) {
+      fault(in, key, "expected texts in square brackets, such as [\"N/A\", \"-\"]");
+    }
+    return texts;
   }
 
   boolean truth(TomlTable in, String key, boolean otherwise) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Writes a first guess of a mapping for a foreign table, for its user to correct. Stateless. */
 public final class MappingProposal {
@@ -51,6 +52,16 @@ public final class MappingProposal {
     }
     if (form.isRagged()) {
       line(text, "ragged = true # some rows lack fields at their end");
+    }
+    if (!form.missing().isEmpty()) {
+      line(
+          text,
+          "missing = [%s] # check: cells with these words are taken to hold no sample"
+              .formatted(
+                  form.missing().stream()
+                      .sorted()
+                      .map(MappingProposal::quoted)
+                      .collect(Collectors.joining(", "))));
     }
     if (glance.isHeld(others.stream().filter(ColumnGlance::isNumeric).toList())) {
       line(

@@ -19,8 +19,10 @@ import steadypull.toml.TomlText;
 final class MappingReader {
   static final String IGNORE = "ignore";
   private static final String HELD = "held";
+  private static final String MISSING = "missing";
   private static final List<String> KEYS =
-      List.of("separator", "decimal", "encoding", HELD, "round", "ragged", "time", "columns");
+      List.of(
+          "separator", "decimal", "encoding", HELD, "round", "ragged", MISSING, "time", "columns");
   private static final List<String> TIME_KEYS =
       List.of("column", "format", "date", "zone", "first_row_is_zero", "repeats", HELD);
   private static final List<String> COLUMN_KEYS = List.of("channel", HELD);
@@ -67,7 +69,11 @@ final class MappingReader {
     }
     char point = decimal.equals(",") ? ',' : '.';
     return new TableForm(
-        separator.charAt(0), point, encoding(), fields.truth(file, "ragged", false));
+        separator.charAt(0),
+        point,
+        encoding(),
+        fields.truth(file, "ragged", false),
+        fields.texts(file, MISSING));
   }
 
   private TextEncoding encoding() {

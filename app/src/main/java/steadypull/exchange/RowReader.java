@@ -66,7 +66,7 @@ final class RowReader {
     for (int number = 0; number < layout.columns().size(); number++) {
       TableColumn column = layout.columns().get(number);
       String cell = column.index() < row.getFieldCount() ? row.getField(column.index()) : "";
-      if (!cell.isBlank()) {
+      if (!layout.form().isMissing(cell)) {
         taker.value(number, value(cell, column));
       }
     }

@@ -1,5 +1,7 @@
 package steadypull.exchange;
 
+import java.util.Set;
+
 /**
  * How the text of a table is laid out.
  *
@@ -7,8 +9,19 @@ package steadypull.exchange;
  * @param decimal what parts whole from fraction: {@code .} or {@code ,}
  * @param encoding how bytes are text
  * @param isRagged whether rows may lack fields at their end
+ * @param missing what stands in cells without a sample, besides nothing
  */
-record TableForm(char separator, char decimal, TextEncoding encoding, boolean isRagged) {
+record TableForm(
+    char separator, char decimal, TextEncoding encoding, boolean isRagged, Set<String> missing) {
   /** Our own tables: RFC 4180 in UTF-8. */
-  static final TableForm OWN = new TableForm(',', '.', TextEncoding.UTF_8, false);
+  static final TableForm OWN = new TableForm(',', '.', TextEncoding.UTF_8, false, Set.of());
+
+  TableForm {
+    missing = Set.copyOf(missing);
+  }
+
+  /** Whether a cell holds no sample. */
+  boolean isMissing(String cell) {
+    return cell.isBlank() || (!missing.isEmpty() && missing.contains(cell.strip()));
+  }
 }

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Looks at the first rows of a foreign table to guess how it is laid out. One thread. */
 final class TableGlance {
@@ -35,7 +37,9 @@ final class TableGlance {
       return glance;
     }
     TableGlance comma =
-        look(file, new TableForm(point.separator(), ',', point.encoding(), point.isRagged()));
+        look(
+            file,
+            new TableForm(point.separator(), ',', point.encoding(), point.isRagged(), Set.of()));
     return comma.numericColumns() > glance.numericColumns() ? comma : glance;
   }
 
@@ -62,7 +66,7 @@ final class TableGlance {
       char candidate = SEPARATORS.charAt(each);
       separator = count(line, candidate) > count(line, separator) ? candidate : separator;
     }
-    return new TableForm(separator, decimal, encoding(file, line), true);
+    return new TableForm(separator, decimal, encoding(file, line), true, Set.of());
   }
 
   private static TextEncoding encoding(Path file, String line) throws TableException {
@@ -92,6 +96,8 @@ final class TableGlance {
         if (numbers.accepts(cell) && Double.isFinite(numbers.scan().value())) {
           columns.get(index).number(numbers.scan().value());
           changes.value(index, numbers.scan().value());
+        } else {
+          columns.get(index).word(cell);
         }
       }
     }
@@ -105,7 +111,13 @@ final class TableGlance {
 
   /** How the text is laid out. */
   TableForm form() {
-    return new TableForm(form.separator(), form.decimal(), form.encoding(), isRagged);
+    return new TableForm(form.separator(), form.decimal(), form.encoding(), isRagged, missing());
+  }
+
+  private Set<String> missing() {
+    Set<String> words = new TreeSet<>();
+    columns.stream().filter(ColumnGlance::isNumeric).forEach(each -> words.addAll(each.missing()));
+    return words;
   }
 
   List<ColumnGlance> columns() {

@@ -52,7 +52,7 @@ record TimeGuess(
     if (column.isEmpty()) {
       return Optional.empty();
     }
-    if (column.isNumeric()) {
+    if (column.isNumeric() && column.missing().isEmpty()) {
       return Optional.of(counted(column));
     }
     if (all(column, ISO)) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import steadypull.channel.Channel;
 
 /** First guesses for tables of invented loggers; every guess is then taken as it is. */
@@ -53,7 +54,7 @@ class MappingProposalTest {
             [columns]
             "Engine RPM" = "engine_speed[r/min]" # check: the header tells no unit; values 1850 to 1900 fit this one
             "Coolant Temp (F)" = "engine_coolant_temp[degF]" # values 203 to 204
-            "Boost note" = "ignore" # it holds text, such as "low"
+            "Boost note" = "ignore" # check: it holds text, in 2 of 2 cells, such as "low"
             "Vehicle Speed (mph)" = "vehicle_speed[mph]" # values 48 to 49
             "Spare" = "ignore" # it is empty
             "Battery Voltage" = "module_voltage[V]" # check: the header tells no unit; values 14.1 to 14.2 fit this one
@@ -199,6 +200,32 @@ class MappingProposalTest {
     Path file = tables.file("T,\"a\"\" = \"\"x\nb\\\",\"#c\"\n0,1,\"te\nxt\"\n");
 
     assertThat(readAsProposed(file).samples()).hasSize(1);
+  }
+
+  /** How programs write that there is no value (common practice, no source). */
+  @ParameterizedTest
+  @ValueSource(strings = {"N/A", "-", "--", "null", "NaN", "n.a.", "#N/A"})
+  void wordsForNoValueAreProposedAndPassedOver(String none) throws Exception {
+    Path file = tables.file("T [s],Coolant [°C]\n0,%1$s\n1,95\n2,%1$s\n".formatted(none));
+
+    assertThat(MappingProposal.of(file))
+        .contains(
+            "missing = [\"%s\"] # check: ".formatted(none),
+            "\"engine_coolant_temp[degC]\" # values 95 to 95 and 2 cells without one");
+    assertThat(readAsProposed(file).micros()).containsExactly(1_000_000L);
+  }
+
+  @Test
+  void anUnknownWordMeansNoValueOnlyWhereItComesAgainAmongMoreNumbers() throws Exception {
+    String again = MappingProposal.of(tables.file("T [s],V\n0,1\n1,cold\n2,cold\n3,4\n4,5\n"));
+    String once = MappingProposal.of(tables.file("T [s],V\n0,1\n1,cold\n2,3\n3,4\n4,5\n"));
+    String damaged = MappingProposal.of(tables.file("T [s],V\n0,1\n1,2x\n2,2x\n3,4\n4,5\n"));
+    String many = MappingProposal.of(tables.file("T [s],V\n0,-\n1,--\n2,na\n3,nil\n4,5\n"));
+
+    assertThat(again).contains("missing = [\"cold\"]", "V\" = \"v[1]\"");
+    assertThat(once).contains("# check: it holds text, in 1 of 5 cells, such as \"cold\"");
+    assertThat(damaged).contains("# check: it holds text, in 2 of 5 cells, such as \"2x\"");
+    assertThat(many).contains("\"ignore\" # check: it holds text, in 4 of 5 cells");
   }
 
   @Test

@@ -69,6 +69,20 @@ class TableMappingTest {
     assertThat(read.table().start().moment()).hasToString("2026-07-15T21:59:59.500Z");
   }
 
+  @Test
+  void cellsThatAreSaidToMeanNothingHoldNoSample() throws Exception {
+    String table = "T,V\n0,N/A\n1,7\n2, - \n3,-9999\n4,\n";
+
+    assertThat(tables.read(table, "missing = [\"N/A\", \"-\", \"-9999\"]\n" + SPEED_ONLY).values())
+        .containsExactly(7.0);
+    assertThatThrownBy(() -> tables.read(table, "missing = [\"n/a\"]\n" + SPEED_ONLY))
+        .hasMessageContaining("line 2, column 2 (V): expected a number");
+    for (String wrong : new String[] {"\"-\"", "[1]", "true"}) {
+      assertThatThrownBy(() -> tables.read(table, "missing = " + wrong + "\n" + SPEED_ONLY))
+          .hasMessageContaining("map.toml, line 1, column 1: expected texts in square brackets");
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"held = true\n%s", "%sheld = true\n"})
   void valuesAreHeldWhereverThatIsSaid(String where) throws Exception {
