@@ -135,7 +135,9 @@ public final class IncomingTable {
    */
   public <X extends Exception> long read(SampleSink<X> sink, TransferWatch watch)
       throws TableException, X {
+    refuseWithoutColumns();
     HeldValues held = new HeldValues(freshness);
+    boolean[] hasValue = new boolean[1];
     int[] numbers = source.heldNumbers();
     RowReader reader = source.reader();
     try (TableRows rows = source.open()) {
@@ -149,6 +151,7 @@ public final class IncomingTable {
         reader.cells(
             row.get(),
             (column, value) -> {
+              hasValue[0] = true;
               if (numbers[column] < 0 || held.isFresh(numbers[column], number, value)) {
                 sink.accept(new Sample(source.channel(column), micros, value));
               }
@@ -156,7 +159,27 @@ public final class IncomingTable {
       }
       look(rows, watch);
     }
+    if (!hasValue[0]) {
+      throw withoutValues("empty cells only");
+    }
     return reader.lastMicros();
+  }
+
+  private void refuseWithoutColumns() throws TableException {
+    if (source.layout().columns().isEmpty()) {
+      throw withoutValues("no column but the time that is taken");
+    }
+  }
+
+  private TableException withoutValues(String found) {
+    return new TableException(
+        "%s: expected at least one value, found %s. %s Nothing was imported."
+            .formatted(
+                CellPlace.shown(source.file()),
+                found,
+                source.layout().isMapped()
+                    ? "Look which columns the mapping ignores and which cells it says are missing."
+                    : "Write the table anew with samples."));
   }
 
   private void look(TableRows rows, TransferWatch watch) throws TableException {

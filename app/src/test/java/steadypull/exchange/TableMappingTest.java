@@ -83,6 +83,18 @@ class TableMappingTest {
     }
   }
 
+  @Test
+  void aTableOfWhichNothingIsTakenIsRefused() {
+    String ignoring = SPEED_ONLY.replace("vehicle_speed[km/h]", "ignore");
+
+    assertThatThrownBy(() -> tables.read("T,V\n0,\n1,-\n", "missing = [\"-\"]\n" + SPEED_ONLY))
+        .hasMessageContaining("expected at least one value, found empty cells only")
+        .hasMessageContaining("Nothing was imported.");
+    assertThatThrownBy(() -> tables.read("T,V\n0,1\n", ignoring))
+        .hasMessageContaining("found no column but the time that is taken")
+        .hasMessageContaining("which columns the mapping ignores");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"held = true\n%s", "%sheld = true\n"})
   void valuesAreHeldWhereverThatIsSaid(String where) throws Exception {

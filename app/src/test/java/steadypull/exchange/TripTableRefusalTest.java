@@ -86,6 +86,8 @@ class TripTableRefusalTest {
         "time[s];gear[1]\\n0;3|Fields are separated by commas.",
         "time[s],gear[1]|line 1: expected at least one row, found the header only",
         "``|line 1: expected a header line time[s],..., found an empty file",
+        "time[s],gear[1]\\n0,\\n1, |trip.csv: expected at least one value, found empty cells only",
+        "time[s]\\n0\\n1|expected at least one value, found no column but the time",
         "time[s],gear[1]\\n0,\"3\"x|in the record after line 1",
       })
   void everyFaultIsRefusedAtItsPlace(String table, String said) {
