@@ -13,6 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
 import steadypull.channel.Channel;
@@ -29,17 +30,27 @@ final class ChannelWords {
    * What is known of a channel.
    *
    * @param phrases each a list of words
+   * @param whole headers that must be just so, word by word
    * @param lowest of what a vehicle can show, in the channel's unit
    */
-  record Entry(Channel channel, List<List<String>> phrases, double lowest, double highest) {
+  record Entry(
+      Channel channel,
+      List<List<String>> phrases,
+      List<List<String>> whole,
+      double lowest,
+      double highest) {
     boolean isPlausible(double value) {
       return value >= lowest && value <= highest;
     }
 
     /** Letters of the longest phrase that fits; 0 if none does. */
     private int fit(List<String> words) {
-      return phrases.stream()
-          .filter(phrase -> phrase.stream().allMatch(word -> words.stream().anyMatch(begins(word))))
+      return Stream.concat(
+              phrases.stream()
+                  .filter(
+                      phrase ->
+                          phrase.stream().allMatch(word -> words.stream().anyMatch(begins(word)))),
+              whole.stream().filter(words::equals))
           .mapToInt(phrase -> phrase.stream().mapToInt(String::length).sum())
           .max()
           .orElse(0);
@@ -116,11 +127,17 @@ final class ChannelWords {
   }
 
   private static Entry entry(Channel channel, TomlTable table) {
-    TomlArray words = Objects.requireNonNull(table.getArray("words"));
     TomlArray range = Objects.requireNonNull(table.getArray("range"));
-    List<List<String>> phrases =
-        words.toList().stream().map(phrase -> words(String.valueOf(phrase))).toList();
-    return new Entry(channel, phrases, range.getLong(0), range.getLong(1));
+    return new Entry(
+        channel,
+        phrases(table.getArrayOrEmpty("words")),
+        phrases(table.getArrayOrEmpty("whole")),
+        range.getLong(0),
+        range.getLong(1));
+  }
+
+  private static List<List<String>> phrases(TomlArray texts) {
+    return texts.toList().stream().map(phrase -> words(String.valueOf(phrase))).toList();
   }
 
   private static String text() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
+import java.util.stream.Stream;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.UnitConversion;
@@ -47,11 +48,15 @@ record ColumnGuess(String use, String comment) {
       return new ColumnGuess(own.get().header(), values(column));
     }
     ChannelWords words = ChannelWords.shipped();
-    String unit = words.unit(column.bracketed());
+    HeaderUnit parted = HeaderUnit.of(column, spelled -> isUnitOf(column.header(), spelled));
+    String unit = parted.unit();
     List<ChannelWords.Entry> fitting =
-        words.ranked(column.header(), entry -> hasUnit(entry.channel(), unit));
+        Stream.of(column.header(), parted.name())
+            .flatMap(
+                header -> words.ranked(header, entry -> hasUnit(entry.channel(), unit)).stream())
+            .toList();
     if (fitting.isEmpty()) {
-      return foreign(column, unit, taken, "check: not a channel of ours, kept under this name; ");
+      return foreign(column, parted, taken, "check: not a channel of ours, kept under this name; ");
     }
     ChannelWords.Entry best = fitting.getFirst();
     String takenBy = taken.get(best.channel().id());
@@ -59,9 +64,27 @@ record ColumnGuess(String use, String comment) {
         ? known(column, best, unit)
         : foreign(
             column,
-            unit,
+            parted,
             taken,
             "check: %s is %s already; ".formatted(best.channel().id(), CellPlace.quoted(takenBy)));
+  }
+
+  /** A unit of a channel that the header may mean, or one that needs no such company. */
+  private static boolean isUnitOf(String header, String spelled) {
+    String unit = ChannelWords.shipped().unit(spelled);
+    boolean isOfOne =
+        !unit.equals("1")
+            && !ChannelWords.shipped()
+                .ranked(
+                    header,
+                    entry -> UnitConversion.between(unit, entry.channel().unit()).isPresent())
+                .isEmpty();
+    return isOfOne || (spelled.length() > 1 && isKnown(unit));
+  }
+
+  private static boolean isKnown(String unit) {
+    return Channels.all().stream()
+        .anyMatch(channel -> UnitConversion.between(unit, channel.unit()).isPresent());
   }
 
   private static boolean hasUnit(Channel channel, String unit) {
@@ -77,7 +100,9 @@ record ColumnGuess(String use, String comment) {
               .findFirst();
       return new ColumnGuess(
           entry.channel().id() + "[" + fitting.orElse(unitOf) + "]",
-          "check: the header tells no unit; " + values(column) + fitsOrNot(fitting.isPresent()));
+          "check: the header tells no unit that is known; "
+              + values(column)
+              + fitsOrNot(fitting.isPresent()));
     }
     boolean fits = fits(column, entry, unit);
     return new ColumnGuess(
@@ -99,8 +124,9 @@ record ColumnGuess(String use, String comment) {
   }
 
   private static ColumnGuess foreign(
-      ColumnGlance column, String unit, Map<String, String> taken, String why) {
-    String id = String.join("_", ChannelWords.words(column.header())).replaceAll("[^a-z0-9_]", "");
+      ColumnGlance column, HeaderUnit parted, Map<String, String> taken, String why) {
+    String unit = parted.unit();
+    String id = String.join("_", ChannelWords.words(parted.name())).replaceAll("[^a-z0-9_]", "");
     String name = id.isEmpty() || !Character.isLetter(id.charAt(0)) ? "column_" + id : id;
     String free = name;
     for (int next = 2; taken.containsKey(free) || Channels.find(free).isPresent(); next++) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -20,6 +21,8 @@ record TimeGuess(
     ColumnGlance column, String format, String comment, boolean lacksDay, boolean isFarFromZero) {
   private static final List<String> WORDS =
       List.of("time", "timestamp", "zeit", "uhrzeit", "zeitstempel", "datum", "date", "clock");
+  private static final Set<String> UNITS =
+      Set.of("s", "sec", "secs", "seconds", "ms", "msec", "millis", "milliseconds");
   private static final Pattern ISO = Pattern.compile("\\d{4}-\\d\\d-\\d\\d[Tt ]\\d\\d:\\d\\d.*");
   private static final Pattern CLOCK =
       Pattern.compile("(\\d{1,2}):\\d\\d:\\d\\d(?:([.,])(\\d{1,9}))?");
@@ -70,7 +73,10 @@ record TimeGuess(
   }
 
   private static TimeGuess counted(ColumnGlance column) {
-    String unit = column.bracketed().toLowerCase(Locale.ROOT);
+    String unit =
+        HeaderUnit.of(column, word -> UNITS.contains(word.toLowerCase(Locale.ROOT)))
+            .unit()
+            .toLowerCase(Locale.ROOT);
     if (column.greatest() > LEAST_EPOCH_MILLISECONDS) {
       return new TimeGuess(column, "epoch-milliseconds", "", false, false);
     }

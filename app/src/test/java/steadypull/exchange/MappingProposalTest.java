@@ -52,12 +52,12 @@ class MappingProposalTest {
             format = "d/M/uuuu H:mm:ss.S"
 
             [columns]
-            "Engine RPM" = "engine_speed[r/min]" # check: the header tells no unit; values 1850 to 1900 fit this one
+            "Engine RPM" = "engine_speed[r/min]" # values 1850 to 1900
             "Coolant Temp (F)" = "engine_coolant_temp[degF]" # values 203 to 204
             "Boost note" = "ignore" # check: it holds text, in 2 of 2 cells, such as "low"
             "Vehicle Speed (mph)" = "vehicle_speed[mph]" # values 48 to 49
             "Spare" = "ignore" # it is empty
-            "Battery Voltage" = "module_voltage[V]" # check: the header tells no unit; values 14.1 to 14.2 fit this one
+            "Battery Voltage" = "module_voltage[V]" # check: the header tells no unit that is known; values 14.1 to 14.2 fit this one
             """);
     ForeignTables.Read read = readAsProposed(file);
     assertThat(read.table().start().moment()).hasToString("2026-07-15T09:45:12.500Z");
@@ -128,6 +128,22 @@ class MappingProposalTest {
         "Coolant level [%] | coolant_level[%]",
         "42 | column_42[1]",
         "road_grade[%] | road_grade[%]",
+        "Speed mph | vehicle_speed[mph]",
+        "speed_mph | vehicle_speed[mph]",
+        "SpeedMPH | vehicle_speed[mph]",
+        "vehicle_speed_km_h | vehicle_speed[km/h]",
+        "Speed km/h | vehicle_speed[km/h]",
+        "Oil Temp K | engine_oil_temp[K]",
+        "OilTempF | engine_oil_temp[degF]",
+        "Oil temp deg C | engine_oil_temp[degC]",
+        "MAP kPa | manifold_pressure[kPa]",
+        "MAPkPa | manifold_pressure[kPa]",
+        "Boost psi | boost[psi]",
+        "Long | longitude[deg]",
+        "GPS Long | longitude[deg]",
+        "Lng | longitude[deg]",
+        "Longitudinal acceleration | longitudinal_acceleration[1]",
+        "Bank C | bank_c[1]",
       })
   void headersOfTheTradeAreKnown(String header, String use) throws Exception {
     Path file = tables.file("t [ms];%s\n0;3\n100;4\n".formatted(header));
@@ -135,6 +151,16 @@ class MappingProposalTest {
     assertThat(MappingProposal.of(file)).contains("\"%s\" = \"%s\"".formatted(header, use));
     assertThat(readAsProposed(file).table().channels())
         .containsExactly(ColumnHeader.channel(Channel.ofHeader(use).orElseThrow()));
+  }
+
+  /** 3 and 4 mph, K or psi are as good as 3 and 4 of the unit that comes first. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"Speed mph", "speed_mph", "Oil Temp K", "Boost psi", "Engine RPM", "EGT F"})
+  void aUnitWithoutBracketsCountsAsTold(String header) throws Exception {
+    Path file = tables.file("t [ms];%s\n0;3\n100;4\n".formatted(header));
+
+    assertThat(MappingProposal.of(file)).doesNotContain("tells no unit", "unit not told");
   }
 
   @ParameterizedTest
@@ -152,6 +178,8 @@ class MappingProposalTest {
         "Time|15.07.2026 17:45:12,125|15.07.2026 17:45:13,25|d.M.uuuu H:mm:ss[,SSS][,SS]",
         "Datum|2026/07/15 7:45:12|2026/07/15 17:45:13|uuuu/M/d H:mm:ss",
         "anything|1|2|seconds",
+        "time_ms|0|1|milliseconds",
+        "Time s|0|90|seconds",
       })
   void everyFormOfTimeIsGuessed(String header, String one, String other, String format)
       throws Exception {
