@@ -44,6 +44,12 @@ public final class MappingProposal {
     line(
         text,
         "# Look through it, above all where it says \"check\", then: import FILE --map MAP.toml");
+    if (glance.hasNumbersForHeaders()) {
+      line(
+          text,
+          "# check: these headers are numbers; if the table has no header line, write one above it,"
+              + " or its first row is lost");
+    }
     line(text, "");
     line(text, "separator = " + quoted(form.separator() == '\t' ? "tab" : form.separator() + ""));
     line(text, "decimal = " + quoted(form.decimal() + ""));

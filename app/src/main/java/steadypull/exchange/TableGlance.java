@@ -8,10 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** Looks at the first rows of a foreign table to guess how it is laid out. One thread. */
 final class TableGlance {
   private static final int ROWS = 20_000;
+  /** Numbers, times of the clock and days, or nothing. */
+  private static final Pattern NUMBERS = Pattern.compile("|[-+]?[0-9.,][-+0-9.,:/ TZeE]*");
+
   private static final String SEPARATORS = ",;\t|";
 
   private final TableForm form;
@@ -122,6 +126,12 @@ final class TableGlance {
 
   List<ColumnGlance> columns() {
     return List.copyOf(columns);
+  }
+
+  /** Whether the first line looks like a row of numbers and times. */
+  boolean hasNumbersForHeaders() {
+    return columns.stream().anyMatch(each -> !each.header().isEmpty())
+        && columns.stream().allMatch(each -> NUMBERS.matcher(each.header()).matches());
   }
 
   /** Rows that were looked at. */

@@ -256,6 +256,16 @@ class MappingProposalTest {
     assertThat(many).contains("\"ignore\" # check: it holds text, in 4 of 5 cells");
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"0,95,-1.5e3\n1,96,2\n", "2026-07-15T17:45:12Z,95\n2026-07-15T17:45:13Z,96\n"})
+  void aTableWithoutAHeaderLineIsToldOf(String table) throws Exception {
+    String told = "# check: these headers are numbers; if the table has no header line";
+
+    assertThat(MappingProposal.of(tables.file(table))).contains(told);
+    assertThat(MappingProposal.of(tables.file("T,1,2\n" + table))).doesNotContain(told);
+  }
+
   @Test
   void aTableWithoutTimesIsRefused() {
     assertThatThrownBy(() -> MappingProposal.of(tables.file("A,B\nx,1\ny,2\n")))
