@@ -27,8 +27,8 @@ record CellPlace(Path file, long line, int column, String header) {
 
   TableException refusal(String expected, String found, String advice) {
     return new TableException(
-        "%s: expected %s, found %s.%s Nothing was imported."
-            .formatted(this, expected, found, advice));
+        "%s: expected %s, found %s.%s%sNothing was imported."
+            .formatted(this, expected, found, advice, advice.endsWith("\n") ? "" : " "));
   }
 
   /** Text as a message shows it: in quotes, control characters visible, not too long. */

@@ -33,6 +33,7 @@ final class RowReader {
   private final RowClock clock;
   private final NumberCell numbers;
   private long line;
+  private String lastCell = "";
   private long firstMicros;
   private long lastMicros = -1;
 
@@ -58,6 +59,7 @@ final class RowReader {
       firstMicros = isTripTime() ? 0 : clockMicros;
     }
     lastMicros = increasing(clockMicros - firstMicros, cell, place);
+    lastCell = cell;
     return lastMicros;
   }
 
@@ -97,13 +99,22 @@ final class RowReader {
     if (micros > LONGEST_TRIP_MICROS) {
       throw place.here().refusal("at most a year after the first row", CellPlace.quoted(cell));
     }
-    boolean isShared = micros == lastMicros && layout.isMapped();
     throw place
         .here()
         .refusal(
             "a time after the row before, " + NumberCell.seconds(lastMicros) + " s",
             CellPlace.quoted(cell),
-            isShared ? " If rows share a time, say repeats = true under [time]." : "");
+            micros == lastMicros ? sharedAdvice(cell) : "");
+  }
+
+  private String sharedAdvice(String cell) {
+    String limit =
+        cell.strip().equals(lastCell.strip())
+            ? ""
+            : " Times are kept to one microsecond, no finer.";
+    return layout.isMapped()
+        ? limit + " If rows share a time, say repeats = true under [time]."
+        : limit;
   }
 
   private void requireWidth(CsvRecord row) throws TableException {

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.zip.GZIPInputStream;
+import java.util.zip.ZipException;
 
 /**
  * The bytes of one table, unpacked if they are gzip, and how many of the file's have been read. A
@@ -46,7 +47,7 @@ final class TableBytes implements AutoCloseable {
     this.unpacked =
         beginsWith(raw, GZIP)
             ? new PushbackInputStream(
-                new BufferedInputStream(new GZIPInputStream(raw, BUFFER), BUFFER), LONGEST_MARK)
+                new BufferedInputStream(new Packed(raw), BUFFER), LONGEST_MARK)
             : raw;
   }
 
@@ -111,6 +112,25 @@ final class TableBytes implements AutoCloseable {
     byte[] start = bytes.readNBytes(mark.length);
     bytes.unread(start);
     return Arrays.equals(start, mark);
+  }
+
+  /** Packed members (RFC 1952, section 2.2) to their end; what lies behind is a fault. */
+  private static final class Packed extends GZIPInputStream {
+    /** CRC32 and ISIZE, which the inflater leaves over (RFC 1952, section 2.3.1). */
+    private static final int TRAILER = 8;
+
+    Packed(InputStream in) throws IOException {
+      super(in, BUFFER);
+    }
+
+    @Override
+    public int read(byte[] into, int offset, int length) throws IOException {
+      int read = super.read(into, offset, length);
+      if (read < 0 && (inf.getRemaining() > TRAILER || in.read() >= 0)) {
+        throw new ZipException("bytes behind its end");
+      }
+      return read;
+    }
   }
 
   private static final class Counted extends FilterInputStream {

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 /** Looks at the first rows of a foreign table to guess how it is laid out. One thread. */
 final class TableGlance {
   private static final int ROWS = 20_000;
+
   /** Numbers, times of the clock and days, or nothing. */
   private static final Pattern NUMBERS = Pattern.compile("|[-+]?[0-9.,][-+0-9.,:/ TZeE]*");
 

@@ -25,12 +25,15 @@ final class TableRows implements AutoCloseable {
   private static final int LONGEST_RECORD = 1 << 20;
 
   private final Path file;
+  private final TableForm form;
   private final TableBytes bytes;
   private final CloseableIterator<CsvRecord> records;
   private long line = 1;
 
-  private TableRows(Path file, TableBytes bytes, CloseableIterator<CsvRecord> records) {
+  private TableRows(
+      Path file, TableForm form, TableBytes bytes, CloseableIterator<CsvRecord> records) {
     this.file = file;
+    this.form = form;
     this.bytes = bytes;
     this.records = records;
   }
@@ -40,7 +43,7 @@ final class TableRows implements AutoCloseable {
     try {
       TableBytes bytes = TableBytes.open(file);
       try {
-        return new TableRows(file, bytes, records(bytes, form));
+        return new TableRows(file, form, bytes, records(bytes, form));
       } catch (IOException | TableException e) {
         bytes.close();
         throw e;
@@ -81,7 +84,7 @@ final class TableRows implements AutoCloseable {
     } catch (UncheckedIOException e) {
       throw brokenOff(e.getCause() == null ? new IOException(e) : e.getCause());
     } catch (CsvParseException e) {
-      throw e.getCause() instanceof IOException broken ? brokenOff(broken) : notATable(e);
+      throw e.getCause() instanceof IOException broken ? brokenOff(broken) : notATable();
     }
   }
 
@@ -112,12 +115,11 @@ final class TableRows implements AutoCloseable {
         cause);
   }
 
-  private TableException notATable(CsvParseException cause) {
-    Throwable deepest = cause.getCause() == null ? cause : cause.getCause();
-    return new TableException(
-        "%s, in the record after line %d: expected at most %d fields of at most %d characters, found a fault: %s. Look for a missing quote. Nothing was imported."
-            .formatted(
-                CellPlace.shown(file), line, MOST_FIELDS, LONGEST_FIELD, deepest.getMessage()),
-        cause);
+  private TableException notATable() throws TableException {
+    try {
+      return new RecordFault(file, form, MOST_FIELDS, LONGEST_FIELD).refusal(line);
+    } catch (IOException e) {
+      return brokenOff(e);
+    }
   }
 }

@@ -54,7 +54,7 @@ class HostileTableTest {
     Path file = file("time[s],own[1]\n0,1\n1" + ",2".repeat(1_000_000) + "\n");
 
     assertThatThrownBy(() -> TripTable.read(file))
-        .hasMessageContaining("in the record after line 2: expected at most 4096 fields");
+        .hasMessageContaining("line 3, column 4097: expected at most 4096 fields, found more.");
   }
 
   @Test
@@ -74,7 +74,8 @@ class HostileTableTest {
     IncomingTable[] opened = new IncomingTable[1];
 
     assertThatThrownBy(() -> opened[0] = TripTable.open(file))
-        .hasMessageContaining("in the record after line 1: expected at most 4096 fields of at most")
+        .hasMessageContaining(
+            "line 2, column 2: expected a field of at most 16384 characters, found a longer one.")
         .hasMessageContaining("Nothing was imported");
   }
 
@@ -127,6 +128,25 @@ class HostileTableTest {
           .isInstanceOf(TableException.class)
           .hasMessageContaining("hostile.csv");
     }
+  }
+
+  /** Members one after another are one file (RFC 1952, section 2.2); anything else is none. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"x", "2,5\n", "\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0\0"})
+  void bytesBehindAPackedTableAreRefusedAndFurtherMembersTaken(String behind) throws Exception {
+    byte[] table = packed("time[s],gear[1]\n0,3\n");
+
+    assertThat(TripTable.read(file(joined(table, packed("1,4\n")))).samples()).hasSize(2);
+    assertThatThrownBy(
+            () -> TripTable.read(file(joined(table, behind.getBytes(StandardCharsets.UTF_8)))))
+        .hasMessageContaining("found a damaged gzip file (bytes behind its end). Nothing was");
+  }
+
+  private static byte[] joined(byte[] one, byte[] other) {
+    byte[] both = Arrays.copyOf(one, one.length + other.length);
+    System.arraycopy(other, 0, both, one.length, other.length);
+    return both;
   }
 
   @ParameterizedTest

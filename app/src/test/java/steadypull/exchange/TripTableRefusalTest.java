@@ -65,7 +65,9 @@ class TripTableRefusalTest {
             + "0,4|line 3, column 1 (time[s]): expected a time after the row before, 0 s, found"
             + " \"0\"",
         "time[s],gear[1]\\n5,3\\n4.9,4|expected a time after the row before, 5 s, found \"4.9\"",
-        "time[s],gear[1]\\n0.0000001,3\\n0.0000002,4|expected a time after the row before",
+        "time[s],gear[1]\\n"
+            + "0.0000001,3\\n"
+            + "0.0000002,4|\"0.0000002\". Times are kept to one microsecond, no finer. Nothing",
         "time[s],gear[1]\\n-1,3|seconds since the start of the trip, 0 or more, found \"-1\"",
         "time[s],gear[1]\\n1784137512,3|A time of the clock must be turned into seconds",
         "time[s],gear[1]\\n,3|line 2, column 1 (time[s]): expected a number",
@@ -88,7 +90,8 @@ class TripTableRefusalTest {
         "``|line 1: expected a header line time[s],..., found an empty file",
         "time[s],gear[1]\\n0,\\n1, |trip.csv: expected at least one value, found empty cells only",
         "time[s]\\n0\\n1|expected at least one value, found no column but the time",
-        "time[s],gear[1]\\n0,\"3\"x|in the record after line 1",
+        "time[s],gear[1]\\n"
+            + "0,\"3\"x|line 2, column 2: expected a separator or a line end after the quote",
       })
   void everyFaultIsRefusedAtItsPlace(String table, String said) {
     assertThatThrownBy(() -> read(table.replace("\\n", "\n")))
@@ -134,14 +137,25 @@ class TripTableRefusalTest {
 
     assertThatThrownBy(() -> read("time[s],gear[1]\n0,3\n1," + huge + "\n"))
         .isInstanceOf(TableException.class)
-        .hasMessageContaining("in the record after line 2");
+        .hasMessageContaining("line 3, column 2: expected a field of at most 16384 characters");
     assertThatThrownBy(
             () -> read("time[s],gear[1]\n0,3\n1,\"never closed\n" + "2,3\n".repeat(9_000)))
         .isInstanceOf(TableException.class)
-        .hasMessageContaining("line 2")
+        .hasMessageContaining("line 3, column 2: expected a field of at most")
+        .hasMessageContaining("Look for a missing quote: one opens in line 3.")
         .satisfies(e -> assertThat(e.toString()).hasSizeLessThan(500));
     assertThatThrownBy(() -> read("time[s],gear[1]\n0," + huge.substring(0, 1_000) + "\n"))
         .hasMessageContaining("line 2, column 2 (gear[1])");
+  }
+
+  @Test
+  void refusalsHaveNoDoubledStopAndNoBlankBeforeALine() {
+    for (String table :
+        new String[] {"Time,Speed,Boost\n0,1,2\n", "time[s],gear[1]\n0,\"3\"x\n", "a;b\n1;2\n"}) {
+      assertThatThrownBy(() -> read(table))
+          .satisfies(
+              e -> assertThat(e.getMessage()).doesNotContain(".. ", "\n Nothing", "  N"));
+    }
   }
 
   @Test
