@@ -31,8 +31,8 @@ final class BackupFile {
 
   /**
    * Copies a library as it is at this moment. Reading for as long as that takes keeps nobody from
-   * writing; a copy in steps would begin anew whenever somebody writes. The copy is read to its last
-   * sample before it takes the place of an earlier one.
+   * writing; a copy in steps would begin anew whenever somebody writes. The copy is read to its
+   * last sample before it takes the place of an earlier one.
    *
    * @param library reads
    * @throws LibraryException with {@link Reason#DAMAGED} if the copy could not be restored; an

@@ -68,7 +68,8 @@ class Rfc4180Test {
     assertThatThrownBy(() -> values("time[s],gear[1]\r\n0,3\"4\r\n"))
         .hasMessageContaining("line 2, column 2 (gear[1]): expected a number");
     assertThatThrownBy(() -> values("time[s],gear[1]\r\n0,\"3\"4\r\n"))
-        .hasMessageContaining("line 2, column 2: expected a separator or a line end after the quote");
+        .hasMessageContaining(
+            "line 2, column 2: expected a separator or a line end after the quote");
   }
 
   // Rule 6: "Fields containing line breaks (CRLF), double quotes, and commas should be enclosed in

@@ -153,8 +153,7 @@ class TripTableRefusalTest {
     for (String table :
         new String[] {"Time,Speed,Boost\n0,1,2\n", "time[s],gear[1]\n0,\"3\"x\n", "a;b\n1;2\n"}) {
       assertThatThrownBy(() -> read(table))
-          .satisfies(
-              e -> assertThat(e.getMessage()).doesNotContain(".. ", "\n Nothing", "  N"));
+          .satisfies(e -> assertThat(e.getMessage()).doesNotContain(".. ", "\n Nothing", "  N"));
     }
   }
 
