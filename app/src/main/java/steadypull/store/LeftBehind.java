@@ -19,11 +19,24 @@ final class LeftBehind {
   static List<String> seal(LibraryConnection library) throws LibraryException {
     List<String> sealed = new ArrayList<>();
     for (TripRow trip : library.ask("look for unfinished trips", LeftBehind::unsealed)) {
-      if (sealIfNobodyRecords(library, trip)) {
+      if (isSealedNow(library, trip)) {
         sealed.add(trip.id());
       }
     }
     return sealed;
+  }
+
+  /** One trip that cannot be read to its end does not keep the others from theirs. */
+  private static boolean isSealedNow(LibraryConnection library, TripRow trip)
+      throws LibraryException {
+    try {
+      return sealIfNobodyRecords(library, trip);
+    } catch (LibraryException e) {
+      if (e.reason() == LibraryException.Reason.DAMAGED) {
+        return false;
+      }
+      throw e;
+    }
   }
 
   private static boolean sealIfNobodyRecords(LibraryConnection library, TripRow trip)

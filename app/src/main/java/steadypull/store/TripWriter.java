@@ -25,11 +25,13 @@ final class TripWriter {
   private final long tripKey;
   private final Map<Channel, Integer> channelNumbers = new HashMap<>();
 
-  /** Every sample since the last long segment, also those that no transaction has taken yet. */
-  private final SegmentBuilder sinceLong = new SegmentBuilder();
+  /** The samples since the last long segment that are durable; always fewer than a long one's. */
+  private final SegmentBuilder tail = new SegmentBuilder();
 
-  private final SegmentBuilder sinceCommit = new SegmentBuilder();
-  private long samplesSeen;
+  /** What the transaction under way adds to the tail, or puts in its place. */
+  private final SegmentBuilder fresh = new SegmentBuilder();
+
+  private boolean isTailReplaced;
   private Progress durable = new Progress(0, 0, 0, List.of());
   private Progress written = durable;
 
@@ -46,19 +48,19 @@ final class TripWriter {
    */
   int write(Handle handle, List<TripEntry> entries, TripTally tally, boolean sealed) {
     List<Long> channelKeys = channelKeys(handle, tally.channels());
-    take(entries);
-    long firstLong = writeSamples(handle, sealed);
+    List<Sample> samples = samples(entries);
+    long firstOfLong = writeSamples(handle, samples, sealed);
     long events = writeEvents(handle, entries);
     updateTrip(handle, tally, channelKeys, sealed);
-    written = new Progress(samplesSeen, events, firstLong, channelKeys);
+    written = new Progress(durable.samples + samples.size(), events, firstOfLong, channelKeys);
     return entries.size();
   }
 
   void committed() {
-    if (written.firstOfLong > durable.firstOfLong) {
-      sinceLong.clear();
+    if (isTailReplaced) {
+      tail.clear();
     }
-    sinceCommit.clear();
+    fresh.forEach(tail::add);
     durable = written;
   }
 
@@ -66,17 +68,11 @@ final class TripWriter {
     written = durable;
   }
 
-  /** Takes the samples that were not seen before: after a failure some of them were. */
-  private void take(List<TripEntry> entries) {
-    long number = durable.samples;
-    for (TripEntry entry : entries) {
-      if (entry instanceof TripEntry.OfSample(Sample sample) && number++ >= samplesSeen) {
-        int channel = channelNumber(sample.channel());
-        sinceLong.add(channel, sample.timeMicros(), sample.value());
-        sinceCommit.add(channel, sample.timeMicros(), sample.value());
-        samplesSeen++;
-      }
-    }
+  private static List<Sample> samples(List<TripEntry> entries) {
+    return entries.stream()
+        .filter(TripEntry.OfSample.class::isInstance)
+        .map(entry -> ((TripEntry.OfSample) entry).sample())
+        .toList();
   }
 
   private int channelNumber(Channel channel) {
@@ -88,16 +84,47 @@ final class TripWriter {
   }
 
   /** Returns the number of the first sample that lies in no long segment afterwards. */
-  private long writeSamples(Handle handle, boolean sealed) {
-    if (sinceLong.size() >= LONG_SEGMENT || (sealed && sinceLong.size() > 0)) {
-      rows.deleteFrom(handle, durable.firstOfLong);
-      rows.insertLong(handle, durable.firstOfLong, sinceLong);
-      return samplesSeen;
+  private long writeSamples(Handle handle, List<Sample> samples, boolean sealed) {
+    fresh.clear();
+    isTailReplaced = sealed || tail.size() + samples.size() >= LONG_SEGMENT;
+    if (isTailReplaced) {
+      return writeLong(handle, samples, sealed);
     }
-    if (sinceCommit.size() > 0) {
-      rows.insert(handle, durable.samples, sinceCommit);
-    }
+    samples.forEach(this::addFresh);
+    writeFresh(handle, durable.samples, false);
     return durable.firstOfLong;
+  }
+
+  /** However many samples have waited, for a disk that was full perhaps: no segment is longer. */
+  private long writeLong(Handle handle, List<Sample> samples, boolean sealed) {
+    rows.deleteFrom(handle, durable.firstOfLong);
+    long first = durable.firstOfLong;
+    tail.forEach(fresh::add);
+    for (Sample sample : samples) {
+      addFresh(sample);
+      if (fresh.size() == LONG_SEGMENT) {
+        writeFresh(handle, first, true);
+        first += fresh.size();
+        fresh.clear();
+      }
+    }
+    writeFresh(handle, first, sealed);
+    return sealed ? first + fresh.size() : first;
+  }
+
+  private void addFresh(Sample sample) {
+    fresh.add(channelNumber(sample.channel()), sample.timeMicros(), sample.value());
+  }
+
+  private void writeFresh(Handle handle, long first, boolean isLong) {
+    if (fresh.size() == 0) {
+      return;
+    }
+    if (isLong) {
+      rows.insertLong(handle, first, fresh);
+    } else {
+      rows.insert(handle, first, fresh);
+    }
   }
 
   private List<Long> channelKeys(Handle handle, List<Channel> channels) {

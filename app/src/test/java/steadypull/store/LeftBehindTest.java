@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.PreparedStatement;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,6 +96,39 @@ class LeftBehindTest {
           .singleElement()
           .satisfies(trip -> assertThat(trip.sealed()).isTrue())
           .satisfies(trip -> assertThat(trip.samples()).isZero());
+    }
+  }
+
+  @Test
+  void oneDamagedTripDoesNotKeepTheOthersFromTheirEnd() throws Exception {
+    String whole;
+    String damaged;
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      damaged = leaveBehind(library);
+      whole = leaveBehind(library);
+    }
+    try (Connection connection =
+            DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("library.sqlite"));
+        PreparedStatement damage =
+            connection.prepareStatement(
+                "update segment set samples = zeroblob(length(samples)) where trip_key ="
+                    + " (select trip_key from trip where id = ?)")) {
+      damage.setString(1, damaged);
+      assertThat(damage.executeUpdate()).isEqualTo(1);
+    }
+
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      assertThat(library.recovered()).containsExactly(whole);
+      assertThat(library.find(whole).sealed()).isTrue();
+      assertThat(library.find(damaged).sealed()).isFalse();
+    }
+  }
+
+  private static String leaveBehind(TripLibrary library) throws LibraryException {
+    try (TripRecorder recorder = library.begin(TRIP)) {
+      recorder.append(sample(1));
+      recorder.commit(1);
+      return recorder.tripId();
     }
   }
 

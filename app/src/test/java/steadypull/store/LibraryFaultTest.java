@@ -61,6 +61,28 @@ class LibraryFaultTest {
     }
   }
 
+  /** More than any one segment takes: an hour of a busy adapter while the disk was full. */
+  @Test
+  void afterADiskThatWasFullForLongEverythingIsWritten() throws LibraryException {
+    int many = 140_000;
+    try (TripLibrary library = TripLibrary.open(folder);
+        TripRecorder recorder = library.begin(TRIP)) {
+      recorder.append(sample(0));
+      recorder.commit(0);
+      recorder.pragma("max_page_count = 1");
+      appendAll(recorder, 1, many);
+      assertFails(Reason.DISK_FULL, () -> recorder.commit(many));
+
+      recorder.pragma("max_page_count = 1000000");
+      recorder.commit(many);
+      assertThat(timesOf(library, recorder.tripId())).isEqualTo(timesUpTo(many));
+      appendAll(recorder, many, many + 10);
+      recorder.seal(many + 10);
+
+      assertThat(timesOf(library, recorder.tripId())).isEqualTo(timesUpTo(many + 10));
+    }
+  }
+
   @Test
   void whenMemoryIsFullTooASampleIsRefusedNotLost() throws LibraryException {
     try (TripLibrary library = TripLibrary.open(folder);
