@@ -6,7 +6,9 @@ import java.util.Arrays;
  * What drawing needs of a segment: the buckets of each channel. Immutable.
  *
  * <pre>
- * body      channels and pool as in a segment, then of each channel {@link BucketSeries}
+ * channels  as in a segment's head, see {@link SegmentHead}
+ * pool      block      see {@link SeriesWriter}
+ * buckets              of each channel, see {@link BucketSeries}
  * </pre>
  */
 public final class Overview {
@@ -27,7 +29,8 @@ public final class Overview {
     ByteReader in = SegmentFormat.open(SegmentFormat.OVERVIEW, bytes);
     int[] channels = ChannelList.read(in);
     Buckets[] buckets = new Buckets[channels.length];
-    try (SeriesReader series = new SeriesReader(in)) {
+    try (SeriesReader series = new SeriesReader()) {
+      series.begin(in);
       int most = SegmentFormat.MOST_SAMPLES;
       for (int i = 0; i < buckets.length; i++) {
         buckets[i] = BucketSeries.read(series, most);

@@ -11,6 +11,9 @@ import java.util.Arrays;
 public final class SegmentBuilder {
   private static final int FIRST_CAPACITY = 1024;
 
+  /** A minute or two of driving: damaged times cost no more of all channels. */
+  private static final int STRETCH_SAMPLES = 4096;
+
   private int[] channels = new int[FIRST_CAPACITY];
   private long[] times = new long[FIRST_CAPACITY];
   private double[] values = new double[FIRST_CAPACITY];
@@ -83,18 +86,32 @@ public final class SegmentBuilder {
    */
   public byte[] encode() {
     requireSamples();
-    ByteWriter out = SegmentFormat.begin(SegmentFormat.SEGMENT);
     int[] present = ChannelList.of(channels, size);
     int[] places = places(present);
-    ChannelList.write(out, present);
-    try (SeriesWriter series = new SeriesWriter()) {
-      Timeline.of(times, places, size).write(series);
-      for (Column column : columns(places, present.length)) {
-        ValueSeries.write(series, column.values(), column.size());
+    try (SegmentParts parts = new SegmentParts()) {
+      for (int from = 0; from < size; ) {
+        int to = endOfStretch(from);
+        int[] counts = new int[present.length];
+        for (int i = from; i < to; i++) {
+          counts[places[i]]++;
+        }
+        parts.add(Timeline.of(times, places, from, to), counts);
+        from = to;
       }
-      series.finish(out);
+      for (Column column : columns(places, present.length)) {
+        parts.add(column);
+      }
+      return parts.finish(present);
     }
-    return SegmentFormat.finish(out);
+  }
+
+  /** What came together stays together. */
+  private int endOfStretch(int from) {
+    int to = Math.min(size, from + STRETCH_SAMPLES);
+    while (to < size && times[to] == times[to - 1]) {
+      to++;
+    }
+    return to;
   }
 
   /**

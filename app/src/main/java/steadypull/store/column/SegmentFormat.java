@@ -6,20 +6,27 @@ import java.util.zip.CRC32C;
  * The frame around segments and overviews.
  *
  * <pre>
- * magic     3 octets   the letters SPS for a segment, SPO for an overview
+ * segment
+ * magic     3 octets   the letters SPS
  * version   1 octet    1
- * body
- * check     4 octets   CRC-32C (RFC 3385) of all before, little-endian
+ * length    unsigned   how many octets the head has
+ * head                 see {@link SegmentHead}
+ * check     4 octets   of all before
+ * parts                each stretch, see {@link Timeline}, then each channel's values of all stretches,
+ *                      see {@link ValueSeries}; the head says how many there are and how long. A part:
+ *   pool    block      see {@link SeriesWriter}
+ *   body               what refers to the pool
+ *   check   4 octets   of the part
  *
- * body of a segment
- * channels  unsigned   how many, then each: unsigned, how far after the one before, the first after -1
- * pool      block      see {@link SeriesWriter}
- * timeline             see {@link Timeline}
- * columns              each channel's values in the order of the channels, see {@link ValueSeries};
- *                      the timeline says how many
+ * overview
+ * magic     3 octets   the letters SPO
+ * version   1 octet    1
+ * body                 see {@link Overview}
+ * check     4 octets   of all before
  * </pre>
  *
- * Numbers: {@link ByteWriter}. Series of integers: {@link SeriesWriter}.
+ * A check is a CRC-32C (RFC 3385), little-endian. Numbers: {@link ByteWriter}. Series of integers:
+ * {@link SeriesWriter}.
  */
 final class SegmentFormat {
   /** The most samples of a segment; keeps what hostile bytes can ask for within bounds. */
@@ -29,9 +36,9 @@ final class SegmentFormat {
 
   static final String SEGMENT = "SPS";
   static final String OVERVIEW = "SPO";
+  static final int CHECK_OCTETS = 4;
 
   private static final int VERSION = 1;
-  private static final int CHECK_OCTETS = 4;
 
   private SegmentFormat() {}
 
@@ -45,12 +52,28 @@ final class SegmentFormat {
   }
 
   static byte[] finish(ByteWriter out) {
-    out.littleEndian(check(out.array(), out.size()), CHECK_OCTETS);
+    writeCheck(out, 0);
     return out.toByteArray();
   }
 
-  /** The body, if magic, version and check are as they must be. */
+  /** Appends the check of all octets from that one on. */
+  static void writeCheck(ByteWriter out, int from) {
+    out.littleEndian(check(out.array(), from, out.size()), CHECK_OCTETS);
+  }
+
+  /** The body, if magic, version and the check behind it are as they must be. */
   static ByteReader open(String magic, byte[] bytes) throws DamagedSegmentException {
+    int body = beginning(magic, bytes);
+    int end = bytes.length - CHECK_OCTETS;
+    if (end < body) {
+      throw new DamagedSegmentException("a body and its check", bytes.length + " bytes");
+    }
+    requireCheck(bytes, 0, end);
+    return new ByteReader(bytes, body, end);
+  }
+
+  /** Where that begins what comes behind magic and version. */
+  static int beginning(String magic, byte[] bytes) throws DamagedSegmentException {
     ByteReader head = new ByteReader(bytes, 0, bytes.length);
     for (int i = 0; i < magic.length(); i++) {
       if (head.octet() != magic.charAt(i)) {
@@ -58,13 +81,7 @@ final class SegmentFormat {
       }
     }
     requireVersion(head.octet());
-    int body = magic.length() + 1;
-    int end = bytes.length - CHECK_OCTETS;
-    if (end < body) {
-      throw new DamagedSegmentException("a body and its check", bytes.length + " bytes");
-    }
-    requireCheck(bytes, end);
-    return new ByteReader(bytes, body, end);
+    return magic.length() + 1;
   }
 
   private static void requireVersion(int found) throws DamagedSegmentException {
@@ -81,18 +98,19 @@ final class SegmentFormat {
     }
   }
 
-  private static void requireCheck(byte[] bytes, int end) throws DamagedSegmentException {
+  /** Holds octets to the check that stands behind them. */
+  static void requireCheck(byte[] bytes, int from, int end) throws DamagedSegmentException {
     long told = new ByteReader(bytes, end, bytes.length).littleEndian(CHECK_OCTETS);
-    long computed = check(bytes, end);
+    long computed = check(bytes, from, end);
     if (told != computed) {
       throw new DamagedSegmentException(
           "the check 0x%08X".formatted(told), "bytes that give 0x%08X".formatted(computed));
     }
   }
 
-  private static long check(byte[] bytes, int end) {
+  private static long check(byte[] bytes, int from, int end) {
     CRC32C check = new CRC32C();
-    check.update(bytes, 0, end);
+    check.update(bytes, from, end - from);
     return check.getValue();
   }
 }

@@ -2,13 +2,15 @@ package steadypull.store.column;
 
 /** Reads what {@link SeriesWriter} wrote. */
 final class SeriesReader implements AutoCloseable {
-  private final ByteReader body;
-  private final ByteReader pool;
-  private final Inflation inflation = new Inflation();
+  private static final ByteReader NOTHING = new ByteReader(new byte[0], 0, 0);
 
-  /** Reads from a body that begins with the pool. */
-  SeriesReader(ByteReader body) throws DamagedSegmentException {
-    this.body = body;
+  private final Inflation inflation = new Inflation();
+  private ByteReader body = NOTHING;
+  private ByteReader pool = NOTHING;
+
+  /** Reads from octets that begin with the pool. */
+  void begin(ByteReader octets) throws DamagedSegmentException {
+    this.body = octets;
     this.pool = inflation.read(body);
   }
 

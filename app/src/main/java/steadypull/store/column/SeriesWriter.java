@@ -16,7 +16,7 @@ package steadypull.store.column;
  *
  * What is packed at orders 1 and 2 is zigzag, see {@link ZigZag}. A block is its length, its length
  * as it lies there, and its octets, deflated (RFC 1951) unless both lengths are the same. The pool
- * is a block of its own, see {@link SegmentFormat}: short series would each need a code table.
+ * is a block of its own, before all that refers to it: short series would each need a code table.
  */
 final class SeriesWriter implements AutoCloseable {
   static final int SLOPE = 3;
@@ -82,10 +82,12 @@ final class SeriesWriter implements AutoCloseable {
     deflation.write(body, octets.array(), octets.size());
   }
 
-  /** Appends the pool and what has been written. */
+  /** Appends the pool and what has been written, and is as new. */
   void finish(ByteWriter out) {
     deflation.write(out, pool.array(), pool.size());
     out.append(body);
+    pool.clear();
+    body.clear();
   }
 
   private boolean sloped(long[] series, int count) {

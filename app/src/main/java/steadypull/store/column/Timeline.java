@@ -8,14 +8,15 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * When what arrived. An arrival is a run of samples of the same time, as one answer brings them;
- * its shape is the list of their columns. Polling repeats itself, so there are few shapes.
+ * When what arrived in a stretch of a segment. An arrival is a run of samples of the same time, as
+ * one answer brings them; its shape is the list of their columns. Polling repeats itself, so there
+ * are few shapes.
  *
  * <pre>
  * arrivals  unsigned   how many
  * shapes    unsigned   how many, then a block: for each the number of its columns, and those
  *                      (all unsigned)
- * which     series     the shape of each arrival, {@link IntegerSeries}
+ * which     series     the shape of each arrival, see {@link SeriesWriter}
  * times                see {@link ArrivalTimes}
  * </pre>
  */
@@ -30,16 +31,16 @@ final class Timeline {
     this.shapes = shapes;
   }
 
-  /** The timeline of samples. */
-  static Timeline of(long[] sampleTimes, int[] columns, int count) {
-    long[] times = new long[count];
-    int[] shapeOf = new int[count];
+  /** The timeline of some samples: those of the numbers from one up to another. */
+  static Timeline of(long[] sampleTimes, int[] columns, int first, int end) {
+    long[] times = new long[end - first];
+    int[] shapeOf = new int[end - first];
     List<int[]> shapes = new ArrayList<>();
     Map<IntBuffer, Integer> known = new HashMap<>();
     int arrivals = 0;
-    for (int from = 0; from < count; ) {
+    for (int from = first; from < end; ) {
       int to = from + 1;
-      while (to < count && sampleTimes[to] == sampleTimes[from]) {
+      while (to < end && sampleTimes[to] == sampleTimes[from]) {
         to++;
       }
       int[] shape = Arrays.copyOfRange(columns, from, to);
@@ -93,23 +94,16 @@ final class Timeline {
         counts[column]++;
       }
     }
-    for (int count : counts) {
-      atLeastOne(count, "samples of every channel");
-    }
     return counts;
   }
 
-  /** The times of each column's samples. */
-  long[][] columnTimes(int[] counts) {
-    long[][] found = new long[counts.length][];
-    Arrays.setAll(found, column -> new long[counts[column]]);
-    int[] filled = new int[counts.length];
+  /** Adds the times of each column's samples behind those that are filled in. */
+  void fillIn(long[][] columnTimes, int[] filled) {
     for (int arrival = 0; arrival < times.length; arrival++) {
       for (int column : shape(arrival)) {
-        found[column][filled[column]++] = times[arrival];
+        columnTimes[column][filled[column]++] = times[arrival];
       }
     }
-    return found;
   }
 
   void write(SeriesWriter out) {

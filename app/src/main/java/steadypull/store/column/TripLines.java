@@ -10,9 +10,9 @@ import steadypull.store.column.PixelLine.Beside;
  * columns the line is exact; otherwise it lies beside the exact one by one column at most. No value
  * is lost.
  *
- * <p>Keeps what it unpacked, up to some tens of megabytes. A segment that is damaged leaves its
- * span empty and is told by {@link #damaged}; for a damaged overview the samples stand in. One
- * thread.
+ * <p>Keeps what it unpacked, up to some tens of megabytes. A channel that is damaged in a segment
+ * leaves that span empty and is told by {@link #damaged}; for a damaged overview the samples stand
+ * in. One thread.
  */
 public final class TripLines {
   private static final int OVERVIEW_OCTETS = 48 << 20;
@@ -123,8 +123,11 @@ public final class TripLines {
   private Column column(int number, int channel) throws DamagedSegmentException {
     Segment kept = segments.find(number);
     if (kept == null) {
-      kept = Segment.decode(source.segment(number));
+      kept = Segment.decodeReadable(source.segment(number));
       segments.keep(number, kept, kept.octets());
+    }
+    if (kept.hasLostStretches()) {
+      damaged.set(number);
     }
     return kept.column(channel);
   }

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.fail;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import java.util.zip.CRC32C;
 import org.junit.jupiter.api.Test;
 
@@ -43,12 +46,60 @@ class DamagedBytesTest {
     }
   }
 
+  /** Only the channel or the stretch in which the bit lies is missing; all else is as it was. */
+  @Test
+  void aFlippedBitCostsTheChannelOrTheStretchInWhichItLies() throws Exception {
+    byte[] whole = manyStretches().encode();
+    SampleList written = SampleList.of(Segment.decode(whole));
+    SegmentHead head = SegmentHead.read(whole);
+    assertThat(head.stretches()).hasSizeGreaterThan(2);
+    SplittableRandom random = new SplittableRandom(17);
+    for (int round = 0; round < 300; round++) {
+      int octet = head.end() + random.nextInt(whole.length - head.end());
+      Segment segment =
+          Segment.decodeReadable(flipped(whole.clone(), 8 * octet + random.nextInt(8)));
+
+      List<LostSamples> lost = segment.lost();
+      long ofChannels = lost.stream().mapToInt(LostSamples::channel).distinct().count();
+      long ofStretches = lost.stream().mapToLong(LostSamples::fromMicros).distinct().count();
+      assertThat(Math.min(ofChannels, ofStretches)).as("octet %s", octet).isEqualTo(1);
+      SampleList expected = new SampleList();
+      written.forEach(
+          (channel, timeMicros, value) -> {
+            if (lost.stream().noneMatch(it -> holds(it, channel, timeMicros))) {
+              expected.sample(channel, timeMicros, value);
+            }
+          });
+      assertThat(SampleList.of(segment)).as("octet %s", octet).isEqualTo(expected);
+    }
+  }
+
+  private static boolean holds(LostSamples lost, int channel, long timeMicros) {
+    return lost.channel() == channel
+        && lost.fromMicros() <= timeMicros
+        && timeMicros <= lost.toMicros();
+  }
+
+  private static SegmentBuilder manyStretches() {
+    SplittableRandom random = new SplittableRandom(6);
+    SegmentBuilder builder = new SegmentBuilder();
+    for (int i = 0; i < 6000; i++) {
+      long timeMicros = 250_000L * i + random.nextInt(5000);
+      builder.add(0, timeMicros, 60 + i / 10 + random.nextInt(3));
+      builder.add(7, timeMicros, random.nextInt(256) * (100.0 / 255));
+      if (i % 40 == 0) {
+        builder.add(2, timeMicros + 40_000, random.nextInt(5));
+      }
+    }
+    return builder;
+  }
+
   /** Somebody may make the check fit: then it is refused, or it is a segment of finite values. */
   @Test
   void changedBytesWhoseCheckFitsAreRefusedOrWhole() {
     SplittableRandom random = new SplittableRandom(11);
     for (int round = 0; round < 1500; round++) {
-      byte[] segment = checked(mutated(random, segment()));
+      byte[] segment = refitted(mutated(random, segment()));
       byte[] overview = checked(mutated(random, overview()));
       assertRefusedOrWhole("round " + round, segment);
       assertDrawn(segment, overview);
@@ -72,7 +123,7 @@ class DamagedBytesTest {
       SplittableRandom random = new SplittableRandom(seed);
       SegmentBuilder builder = new SegmentBuilder();
       RandomSamples.of(random).forEach(builder::add);
-      assertRefusedOrWhole("seed " + seed, checked(mutated(random, builder.encode())));
+      assertRefusedOrWhole("seed " + seed, refitted(mutated(random, builder.encode())));
     }
   }
 
@@ -81,7 +132,7 @@ class DamagedBytesTest {
     byte[] later = segment();
     later[3] = 2;
 
-    assertThatThrownBy(() -> Segment.decode(checked(later)))
+    assertThatThrownBy(() -> Segment.decode(later))
         .isInstanceOf(DamagedSegmentException.class)
         .hasMessage(
             "Could not read a piece of a trip: expected form 1, found form 2: a newer version of"
@@ -98,19 +149,26 @@ class DamagedBytesTest {
   /** A few bytes that ask for more samples than a segment holds. */
   @Test
   void headersThatAskForTooMuchAreRefusedBeforeAnythingIsMade() {
-    ByteWriter manyArrivals = SegmentFormat.begin(SegmentFormat.SEGMENT);
-    ChannelList.write(manyArrivals, new int[] {0});
-    manyArrivals.unsigned(0);
-    manyArrivals.unsigned(0);
-    manyArrivals.unsigned(1L << 40);
-    assertRefused(Segment::decode, SegmentFormat.finish(manyArrivals));
-
-    ByteWriter longBlock = SegmentFormat.begin(SegmentFormat.SEGMENT);
-    ChannelList.write(longBlock, new int[] {0});
-    longBlock.unsigned(1_000_000);
-    longBlock.unsigned(3);
-    longBlock.octets(new byte[] {1, 2, 3}, 3);
-    assertRefused(Segment::decode, SegmentFormat.finish(longBlock));
+    assertRefused(Segment::decode, segmentOf(new int[] {1 << 20}, out -> {}));
+    assertRefused(Segment::decode, segmentOf(new int[] {1 << 16, 1 << 16, 1 << 16}, out -> {}));
+    assertRefused(
+        Segment::decode,
+        segmentOf(
+            new int[] {1},
+            out -> {
+              out.unsigned(0);
+              out.unsigned(0);
+              out.unsigned(1L << 40);
+            }));
+    assertRefused(
+        Segment::decode,
+        segmentOf(
+            new int[] {1},
+            out -> {
+              out.unsigned(1_000_000);
+              out.unsigned(3);
+              out.octets(new byte[] {1, 2, 3}, 3);
+            }));
 
     ByteWriter manyChannels = SegmentFormat.begin(SegmentFormat.OVERVIEW);
     manyChannels.unsigned(65_536);
@@ -120,8 +178,15 @@ class DamagedBytesTest {
   /** Arrivals and shapes multiply: 131 072 arrivals of one shape of 100 samples in some bytes. */
   @Test
   void shapesThatMultiplyBeyondASegmentAreRefused() {
-    ByteWriter out = SegmentFormat.begin(SegmentFormat.SEGMENT);
-    ChannelList.write(out, new int[] {0});
+    byte[] bytes =
+        segmentOf(
+            new int[] {SegmentFormat.MOST_SAMPLES}, DamagedBytesTest::writeShapesThatMultiply);
+
+    assertThatThrownBy(() -> Segment.decode(bytes))
+        .hasMessageContaining("expected at most 131072 samples");
+  }
+
+  private static void writeShapesThatMultiply(ByteWriter out) {
     try (SeriesWriter series = new SeriesWriter()) {
       series.body().unsigned(SegmentFormat.MOST_SAMPLES);
       series.body().unsigned(1);
@@ -134,12 +199,28 @@ class DamagedBytesTest {
           series, new long[SegmentFormat.MOST_SAMPLES], new int[SegmentFormat.MOST_SAMPLES]);
       series.finish(out);
     }
+  }
 
-    assertThatThrownBy(() -> Segment.decode(SegmentFormat.finish(out)))
-        .hasMessageContaining("expected at most 131072 samples");
+  /** A segment of channel 0 that tells of stretches of so many samples and has one of them. */
+  private static byte[] segmentOf(int[] samples, Consumer<ByteWriter> stretch) {
+    ByteWriter part = new ByteWriter();
+    stretch.accept(part);
+    List<Stretch> stretches =
+        IntStream.of(samples)
+            .mapToObj(count -> new Stretch(new int[] {count}, 0, 0, part.size()))
+            .toList();
+    ByteWriter out = SegmentFormat.begin(SegmentFormat.SEGMENT);
+    new SegmentHead(new int[] {0}, new int[] {0}, stretches, 0).write(out);
+    SegmentFormat.writeCheck(part, 0);
+    out.append(part);
+    ByteWriter values = new ByteWriter();
+    SegmentFormat.writeCheck(values, 0);
+    out.append(values);
+    return out.toByteArray();
   }
 
   private static void assertRefusedOrWhole(String which, byte[] bytes) {
+    assertReadAsFarAsItGoes(which, bytes);
     try {
       Segment segment = Segment.decode(bytes);
       int[] told = new int[1];
@@ -149,6 +230,26 @@ class DamagedBytesTest {
             assertThat(Double.isFinite(value)).as(which).isTrue();
           });
       assertThat(told[0]).as(which).isEqualTo(segment.size());
+    } catch (DamagedSegmentException e) {
+      assertThat(e).as(which).hasMessageContaining("expected");
+    }
+  }
+
+  /** Where only a part is damaged, the rest comes back, and what is missing is told. */
+  private static void assertReadAsFarAsItGoes(String which, byte[] bytes) {
+    try {
+      Segment segment = Segment.decodeReadable(bytes);
+      int[] told = new int[2];
+      segment.forEach(
+          (channel, timeMicros, value) -> {
+            told[0]++;
+            assertThat(Double.isFinite(value)).as(which).isTrue();
+          },
+          () -> told[1]++);
+      assertThat(told[0] + told[1]).as(which).isEqualTo(segment.size());
+      assertThat(segment.lost().stream().mapToInt(LostSamples::samples).sum())
+          .as(which)
+          .isEqualTo(told[1]);
     } catch (DamagedSegmentException e) {
       assertThat(e).as(which).hasMessageContaining("expected");
     }
@@ -173,12 +274,38 @@ class DamagedBytesTest {
   }
 
   private static byte[] checked(byte[] bytes) {
-    CRC32C check = new CRC32C();
-    check.update(bytes, 0, bytes.length - CHECK);
-    for (int octet = 0; octet < CHECK; octet++) {
-      bytes[bytes.length - CHECK + octet] = (byte) (check.getValue() >>> (8 * octet));
+    check(bytes, 0, bytes.length - CHECK);
+    return bytes;
+  }
+
+  /** With checks that fit the head and every part that it tells of. */
+  private static byte[] refitted(byte[] bytes) {
+    try {
+      ByteReader in = new ByteReader(bytes, HEAD, bytes.length);
+      int length = in.count(bytes.length, "bytes of a head");
+      check(bytes, 0, in.skip(length) + length);
+      int from = SegmentHead.read(bytes).end();
+      for (int octets : SegmentHead.read(bytes).partOctets()) {
+        from = check(bytes, from, from + octets);
+      }
+    } catch (DamagedSegmentException e) {
+      // A head that cannot be read has no parts whose checks could be made to fit.
+      return bytes;
     }
     return bytes;
+  }
+
+  /** Puts a check behind octets and says where it ends. */
+  private static int check(byte[] bytes, int from, int end) {
+    if (from < 0 || end < from || end + CHECK > bytes.length) {
+      return bytes.length;
+    }
+    CRC32C check = new CRC32C();
+    check.update(bytes, from, end - from);
+    for (int octet = 0; octet < CHECK; octet++) {
+      bytes[end + octet] = (byte) (check.getValue() >>> (8 * octet));
+    }
+    return end + CHECK;
   }
 
   private static byte[] flipped(byte[] bytes, int bit) {

@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.Objects;
 import java.util.SplittableRandom;
@@ -14,35 +15,58 @@ import org.junit.jupiter.api.Test;
 
 /** Bytes put together by hand from the layout that is written down, not by the writer. */
 class LayoutTest {
+  /** A line of its own for the check of all since the one before, or since the beginning. */
+  private static final String CHECK = "check";
+
   /** Channel 5 at 0 and 1 s: 20 and 21. */
   private static final String TWO_SAMPLES =
       """
       53 50 53 01       SPS, form 1
+      0A                a head of ten octets
       01 06             one channel, six after -1
+      07                whose values take seven octets
+      01                one stretch
+      13                of nineteen octets
+      00 C0 84 3D       from 0 us, 1 000 000 us long
+      02                with two samples of the channel
+      check
       00 00             pool: nothing, as it is
       02 01             two arrivals, one shape
       02 02 01 00       a block of two octets as they are: one column, the first
       03 00 00          shapes: from 0, 0 more each
       00 C0 84 3D 00    times: from 0, on a grid of 1 000 000 us, nothing foreseen
       03 02 00          one step: 1, 0 more each
+      check
+      00 00             pool: nothing, as it is
       00 00             whole numbers
       03 28 02          values: from 20, 1 more each
+      check
       """;
 
   /** Channel 0 at 0, 1, 2, 3 us: 10, 13, 13 and 19, first differences with two low bits apart. */
   private static final String LOW_BITS =
       """
       53 50 53 01       SPS, form 1
+      08                a head of eight octets
       01 01             one channel, one after -1
-      04 04 00 01 00 03 pool: four octets as they are
+      0D                whose values take thirteen octets
+      01                one stretch
+      11                of seventeen octets
+      00 03             from 0 us, 3 us long
+      04                with four samples of the channel
+      check
+      00 00             pool: nothing, as it is
       04 01             four arrivals, one shape
       02 02 01 00       a block of two octets as they are: one column, the first
       03 00 00          shapes: from 0, 0 more each
       00 01 00          times: from 0, on a grid of 1 us, nothing foreseen
       03 02 00          three steps: 1, 0 more each
+      check
+      04 04 00 01 00 03 pool: four octets as they are
       00 00             whole numbers
       01 14 01 02       values: first differences from 10 in steps of 1, two bits apart
       08                low bits 0, 2, 0, 0 from the lowest up: zigzag 0, 6, 0, 12
+      check
       """;
 
   @Test
@@ -138,16 +162,21 @@ class LayoutTest {
     }
   }
 
-  /** The octets in the first 18 places of each line, and their check behind them. */
+  /** The octets in the first 18 places of each line, and the checks where they stand. */
   private static byte[] checked(String layout) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    layout
-        .lines()
-        .map(line -> line.substring(0, 18).replace(" ", ""))
-        .forEach(octets -> bytes.writeBytes(HexFormat.of().parseHex(octets)));
-    int check = check(bytes.toByteArray());
-    for (int octet = 0; octet < Integer.BYTES; octet++) {
-      bytes.write(check >>> (8 * octet));
+    int from = 0;
+    for (String line : layout.lines().toList()) {
+      if (line.equals(CHECK)) {
+        byte[] since = Arrays.copyOfRange(bytes.toByteArray(), from, bytes.size());
+        int check = check(since);
+        for (int octet = 0; octet < Integer.BYTES; octet++) {
+          bytes.write(check >>> (8 * octet));
+        }
+        from = bytes.size();
+      } else {
+        bytes.writeBytes(HexFormat.of().parseHex(line.substring(0, 18).replace(" ", "")));
+      }
     }
     return bytes.toByteArray();
   }

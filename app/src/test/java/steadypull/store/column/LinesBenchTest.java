@@ -88,7 +88,7 @@ class LinesBenchTest {
     System.out.printf(Locale.ROOT, "a walk through all samples: %.1f ms%n", 1000 * median(walks));
   }
 
-  private static void walk(List<Segment> segments) {
+  private static void walk(List<Segment> segments) throws DamagedSegmentException {
     PixelWindow window = new PixelWindow(0, 10 * HOUR_MICROS, COLUMNS);
     for (int channel = 0; channel < CHANNELS; channel++) {
       PixelLine line = new PixelLine(COLUMNS);
