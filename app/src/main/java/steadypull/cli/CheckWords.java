@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import steadypull.channel.Channel;
 import steadypull.store.CheckReport;
 import steadypull.store.LostPart;
 
@@ -65,8 +66,10 @@ final class CheckWords {
     }
     return String.format(
         Locale.ROOT,
-        "trip %s from %.1f s to %s",
+        "trip %s, %d samples%s from %.1f s to %s",
         part.tripId(),
+        part.samples(),
+        part.ofChannels(),
         part.fromSeconds(),
         part.toSeconds().isPresent()
             ? String.format(Locale.ROOT, "%.1f s", part.toSeconds().getAsDouble())
@@ -108,6 +111,10 @@ final class CheckWords {
     part.toSeconds().ifPresent(seconds -> node.put("lost_to_s", seconds));
     if (part.isWholeTrip()) {
       node.put("whole_trip", true);
+    } else {
+      node.put("samples", part.samples());
+      ArrayNode channels = node.putArray("channels");
+      part.channels().stream().map(Channel::id).forEach(channels::add);
     }
   }
 }

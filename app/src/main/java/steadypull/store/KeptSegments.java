@@ -27,6 +27,10 @@ record KeptSegments(List<LibraryRow.OfSegment> segments, List<Hole> holes) {
    * @param toMicros none lies after
    */
   record Hole(long firstSample, long nextSample, long fromMicros, long toMicros) {
+    LostPart lostOf(String tripId) {
+      return LostPart.piece(tripId, fromMicros, toMicros, nextSample - firstSample);
+    }
+
     private void ifNotEmpty(List<Hole> holes) {
       if (firstSample < nextSample) {
         holes.add(this);

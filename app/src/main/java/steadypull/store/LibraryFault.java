@@ -74,6 +74,13 @@ enum LibraryFault {
         .exception(tried, file, cause.getResultCode().name(), thrown);
   }
 
+  /** Whether a database call came upon something that is not as it was written. */
+  static boolean isDamage(RuntimeException thrown) {
+    SQLiteException cause = find(thrown, SQLiteException.class);
+    return find(thrown, DamagedTripException.class) != null
+        || (cause != null && ofCode(cause.getResultCode().code & PRIMARY_CODE) == DAMAGED);
+  }
+
   /** The fault of a file call. */
   static LibraryException of(String tried, Path file, IOException thrown) {
     return switch (thrown) {

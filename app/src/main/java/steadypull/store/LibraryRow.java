@@ -46,7 +46,8 @@ sealed interface LibraryRow {
   /**
    * A segment.
    *
-   * @param isWhole whether its samples can be read and are what the rest of the row says
+   * @param isWhole whether it is known what samples it has, and they are what the rest of the row
+   *     says; single channels or stretches of it may be lost all the same
    */
   record OfSegment(
       FoundRow.Place place,

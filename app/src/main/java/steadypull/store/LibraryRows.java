@@ -143,7 +143,7 @@ final class LibraryRows {
     return new LibraryRow.OfSegment(place, tripKey, firstSample, count, first, last, isWhole);
   }
 
-  /** The samples of a segment's row, or empty if they cannot be read. */
+  /** What can be read of the samples of a segment's row, or empty if nothing can. */
   static Optional<Segment> samples(FoundRow row) {
     return SEGMENT
         .read(row)
@@ -153,7 +153,7 @@ final class LibraryRows {
 
   private static Optional<Segment> segment(byte[] bytes) {
     try {
-      return Optional.of(Segment.decode(bytes));
+      return Optional.of(Segment.decodeReadable(bytes));
     } catch (DamagedSegmentException e) {
       // Told as lost by whoever finds it missing.
       return Optional.empty();

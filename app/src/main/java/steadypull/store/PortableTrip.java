@@ -87,6 +87,9 @@ public final class PortableTrip implements AutoCloseable {
             adder.save(own.orElse(towing));
             AddedTrip copy = adder.begin(trip, towing, trip.id());
             TripCopy.pour(from, trip.id(), chosen, copy);
+            for (LostPart lost : from.damage(trip.id()).parts()) {
+              copy.append(SalvagedEntries.lost(endMicros(trip), lost));
+            }
             copy.seal(endMicros(trip));
             return copy.samples();
           });
@@ -129,7 +132,7 @@ public final class PortableTrip implements AutoCloseable {
     try {
       TripSummary trip = onlyTrip(file, library);
       // Read once to the end: what is wrong with a trip shows now, and not half-way into a library.
-      library.replay(trip.id(), _ -> {});
+      requireWhole(file, library.damage(trip.id()));
       Vehicle vehicle = library.vehicleOf(trip.id());
       Vehicle own = library.vehicle(vehicle.name()).orElse(vehicle);
       return new PortableTrip(folder, library, trip, vehicle, own);
@@ -139,6 +142,13 @@ public final class PortableTrip implements AutoCloseable {
     } catch (IllegalArgumentException | DateTimeException | ArithmeticException e) {
       library.close();
       throw unreadable(file, e);
+    }
+  }
+
+  private static void requireWhole(Path file, TripDamage damage) throws LibraryException {
+    if (!damage.isNone()) {
+      throw ForeignFile.refusal(
+          Reason.DAMAGED, file, "a damaged file (" + damage.samples() + " samples cannot be read)");
     }
   }
 

@@ -120,7 +120,7 @@ final class Salvage {
             .mapToDouble(segment -> segment.lastMicros() / MICROS_PER_SECOND)
             .max();
     lostParts.add(
-        new LostPart(id == null ? "a trip without its id, number " + tripKey : id, true, 0, end));
+        LostPart.whole(id == null ? "a trip without its id, number " + tripKey : id, end));
   }
 
   private static Path freeFolder(Path damaged) {

@@ -1,7 +1,14 @@
 package steadypull.store;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.result.ResultIterable;
 import steadypull.store.column.DamagedSegmentException;
 import steadypull.store.column.Segment;
@@ -9,6 +16,13 @@ import steadypull.store.column.SegmentBuilder;
 
 /** The segments of one trip as rows, inside somebody else's transaction. */
 final class SegmentRows {
+  /** What one of them cannot reach for damage another may. */
+  private static final List<String> OTHER_WAYS =
+      List.of(
+          "selectSegmentsFromEnd",
+          "sqlite.selectSegmentsUnindexed",
+          "sqlite.selectSegmentsUnindexedFromEnd");
+
   private final long tripKey;
 
   SegmentRows(long tripKey) {
@@ -23,14 +37,32 @@ final class SegmentRows {
     return handle
         .createQuery(Sql.of("selectSegments"))
         .bind("tripKey", tripKey)
-        .map(
-            (row, context) ->
-                new Place(
-                    row.getLong("first_sample"),
-                    row.getInt("sample_count"),
-                    row.getLong("first_micros"),
-                    row.getLong("last_micros")))
+        .map((row, context) -> place(row))
         .list();
+  }
+
+  /** In the order of acceptance; of a damaged library those that it still gives. */
+  List<Place> readablePlaces(Handle handle) {
+    ReadableRows rows = new ReadableRows(handle, tripKey);
+    List<Place> found = rows.upToDamage("selectSegments", SegmentRows::place);
+    if (!rows.isCutOff()) {
+      return found;
+    }
+    SortedMap<Long, Place> byFirstSample = new TreeMap<>();
+    found.forEach(place -> byFirstSample.put(place.firstSample, place));
+    for (String statement : OTHER_WAYS) {
+      rows.upToDamage(statement, SegmentRows::place)
+          .forEach(place -> byFirstSample.putIfAbsent(place.firstSample, place));
+    }
+    return List.copyOf(byFirstSample.values());
+  }
+
+  private static Place place(ResultSet row) throws SQLException {
+    return new Place(
+        row.getLong("first_sample"),
+        row.getInt("sample_count"),
+        row.getLong("first_micros"),
+        row.getLong("last_micros"));
   }
 
   /** Adds a segment. */
@@ -81,6 +113,37 @@ final class SegmentRows {
       return segment;
     } catch (DamagedSegmentException e) {
       throw new DamagedTripException(String.valueOf(e.getMessage()), e);
+    }
+  }
+
+  /** What can be read of the segment of that place; empty if nothing can. */
+  Optional<Segment> readableSegment(Handle handle, Place place) {
+    try {
+      return Optional.of(Segment.decodeReadable(readableBytes(handle, place)));
+    } catch (DamagedSegmentException e) {
+      // Told by whoever finds the samples missing.
+      return Optional.empty();
+    }
+  }
+
+  /** The segment of that place as bytes; none where the library is damaged. */
+  byte[] readableBytes(Handle handle, Place place) {
+    return ifReadable(() -> samples(handle, place));
+  }
+
+  /** What {@link #overview} gives; no bytes where the library is damaged. */
+  byte[] readableOverview(Handle handle, Place place) {
+    return ifReadable(() -> overview(handle, place));
+  }
+
+  private static byte[] ifReadable(Supplier<byte[]> read) {
+    try {
+      return read.get();
+    } catch (JdbiException e) {
+      if (LibraryFault.isDamage(e)) {
+        return new byte[0];
+      }
+      throw e;
     }
   }
 

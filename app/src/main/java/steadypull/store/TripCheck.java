@@ -28,16 +28,22 @@ final class TripCheck {
   private void check(TripSummary trip) {
     try {
       long[] samples = {0};
-      TripEntries.replay(
-          handle,
-          TripRow.find(handle, trip.id()).orElseThrow().key(),
-          trip.channels(),
-          entry -> {
-            if (entry instanceof TripEntry.OfSample) {
-              samples[0]++;
-            }
-          });
-      if (samples[0] != trip.samples()) {
+      TripDamage damage =
+          TripEntries.replay(
+              handle,
+              TripRow.find(handle, trip.id()).orElseThrow(),
+              trip.channels(),
+              entry -> {
+                if (entry instanceof TripEntry.OfSample) {
+                  samples[0]++;
+                }
+              });
+      if (!damage.isNone()) {
+        tell(
+            trip,
+            "%d samples%s cannot be read"
+                .formatted(damage.samples(), damage.areEventsLost() ? " and some events" : ""));
+      } else if (samples[0] != trip.samples()) {
         tell(trip, "expected %d samples, found %d".formatted(trip.samples(), samples[0]));
       }
       VehicleJson.read(VehicleRows.ofTrip(handle, trip.id()).orElse(""), "vehicle");

@@ -25,7 +25,7 @@ public final class TripDrawing implements AutoCloseable {
     this.connection = connection;
     this.handle = handle;
     SegmentRows rows = new SegmentRows(trip.key());
-    this.places = rows.places(handle);
+    this.places = rows.readablePlaces(handle);
     this.lines = new TripLines(new Rows(handle, rows, places));
   }
 
@@ -81,12 +81,12 @@ public final class TripDrawing implements AutoCloseable {
 
     @Override
     public byte[] segment(int number) {
-      return rows.samples(handle, places.get(number));
+      return rows.readableBytes(handle, places.get(number));
     }
 
     @Override
     public byte[] overview(int number) {
-      return rows.overview(handle, places.get(number));
+      return rows.readableOverview(handle, places.get(number));
     }
   }
 }

@@ -2,66 +2,122 @@ package steadypull.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import steadypull.channel.Channel;
 import steadypull.channel.Sample;
+import steadypull.store.column.LostSamples;
+import steadypull.store.column.Segment;
 
 /**
  * The entries of one trip in the order in which they were accepted: samples from their segments,
- * events in between. One handle, one thread, one pass.
+ * events in between. Where the library is damaged, what lay there is left out and told. One handle,
+ * one thread, one pass.
  */
 final class TripEntries {
+  private final TripRow trip;
   private final List<Channel> channels;
   private final Consumer<TripEntry> consumer;
-  private final Iterator<PlacedEvent> events;
+  private final List<LostPart> lost = new ArrayList<>();
+  private Iterator<PlacedEvent> events = Collections.emptyIterator();
+  private boolean areEventsLost;
   private @Nullable PlacedEvent nextEvent;
   private long sampleNumber;
+  private long reachedMicros;
 
-  private TripEntries(
-      List<Channel> channels, Consumer<TripEntry> consumer, Iterator<PlacedEvent> events) {
+  private TripEntries(TripRow trip, List<Channel> channels, Consumer<TripEntry> consumer) {
+    this.trip = trip;
     this.channels = channels;
     this.consumer = consumer;
-    this.events = events;
-    this.nextEvent = events.hasNext() ? events.next() : null;
   }
 
   /**
-   * Hands over every entry.
+   * Hands over every entry that can be read.
    *
    * @param channels of the trip, in its order
+   * @return what cannot be read
    */
-  static void replay(
-      Handle handle, long tripKey, List<Channel> channels, Consumer<TripEntry> consumer) {
-    SegmentRows rows = new SegmentRows(tripKey);
-    TripEntries entries = new TripEntries(channels, consumer, events(handle, tripKey).iterator());
-    for (SegmentRows.Place place : rows.places(handle)) {
-      if (place.firstSample() != entries.sampleNumber) {
-        throw new DamagedTripException(
-            "expected sample %d next, found %d"
-                .formatted(entries.sampleNumber, place.firstSample()));
-      }
-      rows.segment(handle, place).forEach(entries::hand);
-    }
-    entries.handEventsUpTo(Long.MAX_VALUE);
+  static TripDamage replay(
+      Handle handle, TripRow trip, List<Channel> channels, Consumer<TripEntry> consumer) {
+    TripEntries entries = new TripEntries(trip, channels, consumer);
+    entries.replay(handle);
+    return new TripDamage(trip.id(), entries.lost, entries.areEventsLost);
   }
 
-  /** The events alone, in their order. */
-  static List<TripEvent> eventsOf(Handle handle, long tripKey) {
-    return events(handle, tripKey).stream().map(PlacedEvent::event).toList();
+  /** The events alone, in their order, as far as they can be read. */
+  static List<TripEvent> eventsOf(Handle handle, TripRow trip) {
+    TripEntries entries = new TripEntries(trip, List.of(), _ -> {});
+    return entries.events(handle).stream().flatMap(event -> event.event.stream()).toList();
+  }
+
+  private void replay(Handle handle) {
+    events = events(handle).iterator();
+    nextEvent = events.hasNext() ? events.next() : null;
+    SegmentRows rows = new SegmentRows(trip.key());
+    for (SegmentRows.Place place : rows.readablePlaces(handle)) {
+      // What begins earlier says of itself what cannot be: its row is damaged.
+      if (place.firstSample() >= sampleNumber) {
+        skipTo(place.firstSample(), place.firstMicros());
+        rows.readableSegment(handle, place).ifPresent(this::hand);
+      }
+    }
+    skipToTheEnd(handle);
+    handEventsUpTo(Long.MAX_VALUE);
+  }
+
+  private void hand(Segment segment) {
+    segment.forEach(
+        this::hand,
+        () -> {
+          handEventsUpTo(sampleNumber);
+          sampleNumber++;
+        });
+    reachedMicros = segment.lastMicros();
+    List<LostSamples> missing = segment.lost();
+    if (!missing.isEmpty()) {
+      lost.add(LostPart.of(trip.id(), missing, this::channel));
+    }
   }
 
   private void hand(int channel, long timeMicros, double value) {
     handEventsUpTo(sampleNumber);
-    if (channel >= channels.size()) {
-      throw new DamagedTripException(
-          "expected one of %d channels, found number %d".formatted(channels.size(), channel));
-    }
-    consumer.accept(new TripEntry.OfSample(new Sample(channels.get(channel), timeMicros, value)));
+    consumer.accept(new TripEntry.OfSample(new Sample(channel(channel), timeMicros, value)));
     sampleNumber++;
+  }
+
+  private Channel channel(int number) {
+    if (number >= channels.size()) {
+      throw new DamagedTripException(
+          "expected one of %d channels, found number %d".formatted(channels.size(), number));
+    }
+    return channels.get(number);
+  }
+
+  /** Segments that cannot be read: neighbours say how many samples and from when to when. */
+  private void skipTo(long firstSample, long firstMicros) {
+    if (firstSample > sampleNumber) {
+      lost.add(LostPart.piece(trip.id(), reachedMicros, firstMicros, firstSample - sampleNumber));
+      sampleNumber = firstSample;
+    }
+  }
+
+  private void skipToTheEnd(Handle handle) {
+    handle
+        .createQuery(Sql.of("selectTripReach"))
+        .bind("tripKey", trip.key())
+        .map(
+            (row, context) ->
+                new long[] {row.getLong("sample_count"), row.getLong("last_sample_micros")})
+        .findOne()
+        .ifPresent(reach -> skipTo(reach[0], reach[1]));
   }
 
   private void handEventsUpTo(long samples) {
@@ -69,30 +125,34 @@ final class TripEntries {
         event != null && event.afterSamples <= samples;
         event = nextEvent) {
       nextEvent = events.hasNext() ? events.next() : null;
-      consumer.accept(new TripEntry.OfEvent(event.event));
+      event.event.ifPresent(known -> consumer.accept(new TripEntry.OfEvent(known)));
     }
   }
 
-  private static List<PlacedEvent> events(Handle handle, long tripKey) {
-    return handle
-        .createQuery(Sql.of("selectEvents"))
-        .bind("tripKey", tripKey)
-        .map((row, context) -> event(row))
-        .list();
+  private List<PlacedEvent> events(Handle handle) {
+    ReadableRows rows = new ReadableRows(handle, trip.key());
+    SortedMap<Long, PlacedEvent> found = new TreeMap<>();
+    rows.upToDamage("selectEvents", TripEntries::event)
+        .forEach(event -> found.put(event.sequence, event));
+    areEventsLost = rows.isCutOff();
+    if (rows.isCutOff()) {
+      rows.upToDamage("selectEventsFromEnd", TripEntries::event)
+          .forEach(event -> found.put(event.sequence, event));
+    }
+    areEventsLost |= found.values().stream().anyMatch(event -> event.event.isEmpty());
+    return List.copyOf(found.values());
   }
 
   private static PlacedEvent event(ResultSet row) throws SQLException {
-    String word = row.getString("kind");
-    TripEvent.Kind kind =
-        TripEvent.Kind.of(word)
-            .orElseThrow(
-                () ->
-                    new DamagedTripException(
-                        "expected a known kind of event, found \"" + word + "\""));
+    long timeMicros = row.getLong("time_micros");
+    String detail = row.getString("detail");
     return new PlacedEvent(
+        row.getLong("sequence"),
         row.getLong("after_samples"),
-        new TripEvent(row.getLong("time_micros"), kind, row.getString("detail")));
+        TripEvent.Kind.of(row.getString("kind"))
+            .map(kind -> new TripEvent(timeMicros, kind, detail)));
   }
 
-  private record PlacedEvent(long afterSamples, TripEvent event) {}
+  /** An event, empty if nobody knows such a kind. */
+  private record PlacedEvent(long sequence, long afterSamples, Optional<TripEvent> event) {}
 }

@@ -225,23 +225,33 @@ public final class TripLibrary implements AutoCloseable {
 
   /**
    * Hands over every entry of a trip in the order in which it was accepted, on the caller's thread,
-   * without holding the trip in memory. What the consumer throws comes through.
+   * without holding the trip in memory. What the consumer throws comes through. What cannot be read
+   * because the library is damaged there is left out, and nothing stands in for it; {@link #damage}
+   * tells it.
    */
   public void replay(String tripId, Consumer<TripEntry> consumer) throws LibraryException {
-    boolean isKnown =
+    read(tripId, consumer);
+  }
+
+  /** What {@link #replay} leaves out; the trip is read to its end. */
+  public TripDamage damage(String tripId) throws LibraryException {
+    return read(tripId, _ -> {});
+  }
+
+  private TripDamage read(String tripId, Consumer<TripEntry> consumer) throws LibraryException {
+    Optional<TripDamage> damage =
         connection.ask(
             "replay trip " + tripId,
-            handle -> {
-              Optional<TripRow> row = TripRow.find(handle, tripId);
-              row.ifPresent(
-                  found ->
-                      TripEntries.replay(
-                          handle, found.key(), TripList.channels(handle, tripId), consumer));
-              return row.isPresent();
-            });
-    if (!isKnown) {
+            handle ->
+                TripRow.find(handle, tripId)
+                    .map(
+                        row ->
+                            TripEntries.replay(
+                                handle, row, TripList.channels(handle, tripId), consumer)));
+    if (damage.isEmpty()) {
       throw trips.unknown(tripId);
     }
+    return damage.get();
   }
 
   /**
@@ -294,8 +304,7 @@ public final class TripLibrary implements AutoCloseable {
     Optional<List<TripEvent>> events =
         connection.ask(
             "read the events of trip " + tripId,
-            handle ->
-                TripRow.find(handle, tripId).map(row -> TripEntries.eventsOf(handle, row.key())));
+            handle -> TripRow.find(handle, tripId).map(row -> TripEntries.eventsOf(handle, row)));
     if (events.isEmpty()) {
       throw trips.unknown(tripId);
     }

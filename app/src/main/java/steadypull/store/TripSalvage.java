@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -37,9 +38,16 @@ final class TripSalvage {
 
   /** Samples that are missing, in their order. */
   List<LostPart> lostParts() {
-    return kept.holes().stream()
-        .map(hole -> LostPart.piece(trip.id(), hole.fromMicros(), hole.toMicros()))
-        .toList();
+    List<Channel> named = trip.channelKeys().stream().map(this::named).toList();
+    List<LostPart> lost = new ArrayList<>();
+    kept.holes().forEach(hole -> lost.add(hole.lostOf(trip.id())));
+    for (LibraryRow.OfSegment segment : kept.segments()) {
+      SalvagedEntries.lostOf(
+              trip.id(), samples(segment), number -> SalvagedEntries.channel(named, number))
+          .ifPresent(lost::add);
+    }
+    lost.sort(Comparator.comparingDouble(LostPart::fromSeconds));
+    return lost;
   }
 
   /** What else is missing, in words; known when the trip has been added or looked at. */
@@ -75,7 +83,8 @@ final class TripSalvage {
   }
 
   private void pour(AddedTrip added) {
-    SalvagedEntries entries = new SalvagedEntries(added, channels(), events(), kept.holes());
+    SalvagedEntries entries =
+        new SalvagedEntries(trip.id(), added, channels(), events(), kept.holes());
     for (LibraryRow.OfSegment segment : kept.segments()) {
       entries.addSegment(segment.firstSample(), samples(segment));
     }
@@ -107,15 +116,18 @@ final class TripSalvage {
     return trip.channelKeys().stream().map(this::channel).toList();
   }
 
-  /** What a channel was called can be lost while its samples are there. */
   private Channel channel(long key) {
-    Channel found = finds.channel(key);
-    if (found != null) {
-      return found;
+    Channel named = named(key);
+    if (finds.channel(key) == null) {
+      losses.add("trip %s: the name of channel %s".formatted(trip.id(), named.id()));
     }
-    Channel unnamed = new Channel("unnamed_" + Math.abs(key), "1");
-    losses.add("trip %s: the name of channel %s".formatted(trip.id(), unnamed.id()));
-    return unnamed;
+    return named;
+  }
+
+  /** What a channel was called can be lost while its samples are there. */
+  private Channel named(long key) {
+    Channel found = finds.channel(key);
+    return found == null ? new Channel("unnamed_" + Math.abs(key), "1") : found;
   }
 
   private Vehicle vehicle() {

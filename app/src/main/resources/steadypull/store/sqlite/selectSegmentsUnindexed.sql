@@ -1,0 +1,5 @@
+-- What the index of a damaged library cannot find any more.
+select first_sample, sample_count, first_micros, last_micros
+from segment not indexed
+where trip_key = :tripKey
+order by segment_key
