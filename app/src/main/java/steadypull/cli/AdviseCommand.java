@@ -71,10 +71,7 @@ final class AdviseCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
     RuleSet inForce = rules == null ? RuleSet.shipped() : loaded(rules);
-    long endMicros = isTable(what) ? table(main, inForce, Path.of(what)) : trip(main, inForce);
-    main.out().println(AdviceJson.end(endMicros));
-    main.out().flush();
-    return 0;
+    return isTable(what) ? table(main, inForce, Path.of(what)) : trip(main, inForce);
   }
 
   /** An id of a trip has neither folder nor ending. */
@@ -94,18 +91,25 @@ final class AdviseCommand implements Callable<Integer> {
     return RuleSet.load(file);
   }
 
-  private long table(SteadypullCommand main, RuleSet inForce, Path file) throws Exception {
+  private int table(SteadypullCommand main, RuleSet inForce, Path file) throws Exception {
     var table = TripTable.read(file);
     Vehicle base = vehicle == null ? TableVehicle.of("table", table.samples()) : named(main);
-    return replay(main, inForce, base).run(table.samples());
+    end(main, replay(main, inForce, base).run(table.samples()));
+    return 0;
   }
 
-  private long trip(SteadypullCommand main, RuleSet inForce) throws Exception {
+  private int trip(SteadypullCommand main, RuleSet inForce) throws Exception {
     try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary trip = library.find(what);
       Vehicle base = vehicle == null ? library.vehicleOf(trip.id()) : named(main);
-      return replay(main, inForce, base).run(library, trip);
+      end(main, replay(main, inForce, base).run(library, trip));
+      return DamageWords.tell(main, library.damage(trip.id()));
     }
+  }
+
+  private static void end(SteadypullCommand main, long endMicros) {
+    main.out().println(AdviceJson.end(endMicros));
+    main.out().flush();
   }
 
   private Vehicle named(SteadypullCommand main) throws Exception {

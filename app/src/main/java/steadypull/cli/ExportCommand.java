@@ -27,7 +27,8 @@ import steadypull.store.TripSummary;
         "Derived channels such as road_grade are written too. A trip file (.trip) holds all that"
             + " belongs to the trip, for another library. A track (.gpx) needs positions; its"
             + " points carry what was measured since the one before. Ctrl-C ends it; the file is"
-            + " then as it was.")
+            + " then as it was. Exit status 1 with a file that was written: the library is damaged,"
+            + " and what is missing is told.")
 final class ExportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
@@ -61,8 +62,8 @@ final class ExportCommand implements Callable<Integer> {
         case OutgoingFile.Track(Path file) ->
             TrackExport.write(main, library, summary, file, choice());
       }
+      return DamageWords.tell(main, library.damage(summary.id()));
     }
-    return 0;
   }
 
   private static void told(SteadypullCommand main, Path file, long samples) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import steadypull.channel.Channel;
+import steadypull.store.LostPart;
 import steadypull.store.TripDetails;
 import steadypull.store.TripEvent;
 import steadypull.store.TripSummary;
@@ -32,6 +33,8 @@ final class TripJson {
     ObjectNode node = JSON.createObjectNode();
     describe(trip.summary(), node);
     describeMore(trip.summary(), node);
+    ArrayNode damaged = node.putArray("damaged");
+    trip.damage().parts().forEach(part -> describe(part, damaged.addObject()));
     describe(trip.rig(), node.putObject("rig"));
     ArrayNode marks = node.putArray("marks");
     trip.marks().forEach(mark -> describe(mark, marks.addObject()));
@@ -82,6 +85,14 @@ final class TripJson {
     put(node, "drag_area_m2", rig.dragAreaSquareMetres());
     put(node, "rolling_resistance", rig.rollingResistance());
     put(node, "tyre_radius_m", rig.tyreRadiusMetres());
+  }
+
+  private static void describe(LostPart part, ObjectNode node) {
+    node.put("from_s", part.fromSeconds());
+    put(node, "to_s", part.toSeconds());
+    node.put("samples", part.samples());
+    ArrayNode channels = node.putArray("channels");
+    part.channels().stream().map(Channel::id).forEach(channels::add);
   }
 
   private static void describe(TripEvent mark, ObjectNode node) {

@@ -81,6 +81,8 @@ final class TripText {
         trip.gaps().stream()
             .map(gap -> elapsed(gap.fromSeconds()) + " to " + elapsed(gap.toSeconds()))
             .toList());
+    whole.damage().parts().forEach(part -> put("damaged gap", DamageWords.gap(part, format)));
+    put("damaged", whole.damage().areEventsLost() ? "some events" : "");
     whole.marks().forEach(mark -> put("mark", (at(mark) + "  " + mark.detail()).strip()));
     putList(
         "events",

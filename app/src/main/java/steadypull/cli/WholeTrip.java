@@ -3,7 +3,9 @@ package steadypull.cli;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import steadypull.store.LibraryException;
+import steadypull.store.TripDamage;
 import steadypull.store.TripEvent;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
@@ -13,16 +15,21 @@ import steadypull.vehicle.Rig;
  * All that is told of one trip, but for its samples. Immutable.
  *
  * @param events in the order in which they came
+ * @param damage what of it cannot be read
  */
-record WholeTrip(TripSummary summary, Rig rig, List<TripEvent> events) {
+record WholeTrip(TripSummary summary, Rig rig, List<TripEvent> events, TripDamage damage) {
   WholeTrip {
+    Objects.requireNonNull(damage);
     events = List.copyOf(events);
   }
 
   static WholeTrip of(TripLibrary library, String tripId) throws LibraryException {
     TripSummary summary = library.find(tripId);
     return new WholeTrip(
-        summary, library.vehicleOf(summary.id()).rig(), library.events(summary.id()));
+        summary,
+        library.vehicleOf(summary.id()).rig(),
+        library.events(summary.id()),
+        library.damage(summary.id()));
   }
 
   List<TripEvent> marks() {
