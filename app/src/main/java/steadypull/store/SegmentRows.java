@@ -2,7 +2,10 @@ package steadypull.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -157,6 +160,40 @@ final class SegmentRows {
               segment(handle, place).forEach(samples::add);
               return samples.encodeOverview();
             });
+  }
+
+  /** The segments of places that follow one another, as bytes, in their order. */
+  List<byte[]> samples(Handle handle, List<Place> places) {
+    Map<Long, byte[]> found = between(handle, "selectSegmentsBetween", places);
+    List<byte[]> segments = new ArrayList<>();
+    for (Place place : places) {
+      byte[] kept = found.get(place.firstSample);
+      segments.add(kept == null ? samples(handle, place) : kept);
+    }
+    return segments;
+  }
+
+  /** Their overviews; see {@link #overview}. */
+  List<byte[]> overviews(Handle handle, List<Place> places) {
+    Map<Long, byte[]> found = between(handle, "selectOverviewsBetween", places);
+    List<byte[]> overviews = new ArrayList<>();
+    for (Place place : places) {
+      byte[] kept = found.get(place.firstSample);
+      overviews.add(kept == null ? overview(handle, place) : kept);
+    }
+    return overviews;
+  }
+
+  private Map<Long, byte[]> between(Handle handle, String statement, List<Place> places) {
+    Map<Long, byte[]> found = new HashMap<>();
+    handle
+        .createQuery(Sql.of(statement))
+        .bind("tripKey", tripKey)
+        .bind("from", places.getFirst().firstSample)
+        .bind("to", places.getLast().firstSample)
+        .map((row, context) -> found.put(row.getLong("first_sample"), row.getBytes("bytes")))
+        .list();
+    return found;
   }
 
   private byte[] blob(Handle handle, String statement, long firstSample) {

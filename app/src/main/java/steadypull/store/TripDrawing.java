@@ -85,6 +85,16 @@ public final class TripDrawing implements AutoCloseable {
     }
 
     @Override
+    public List<byte[]> segments(int from, int to) {
+      return rows.samples(handle, places.subList(from, to));
+    }
+
+    @Override
+    public List<byte[]> overviews(int from, int to) {
+      return rows.overviews(handle, places.subList(from, to));
+    }
+
+    @Override
     public byte[] overview(int number) {
       return rows.readableOverview(handle, places.get(number));
     }

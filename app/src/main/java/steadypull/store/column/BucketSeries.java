@@ -72,9 +72,18 @@ final class BucketSeries {
     }
     Buckets buckets = new Buckets(exponent, size);
     in.fill(buckets.spans);
+    requireAscending(buckets.spans);
     BucketTimes.read(in, buckets);
     readValues(in, buckets);
     return buckets;
+  }
+
+  private static void requireAscending(long[] spans) throws DamagedSegmentException {
+    for (int i = 1; i < spans.length; i++) {
+      if (spans[i] <= spans[i - 1]) {
+        throw new DamagedSegmentException("a span after " + spans[i - 1], "span " + spans[i]);
+      }
+    }
   }
 
   private static void readValues(SeriesReader in, Buckets buckets) throws DamagedSegmentException {

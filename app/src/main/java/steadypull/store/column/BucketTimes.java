@@ -66,10 +66,11 @@ final class BucketTimes {
     int last = buckets.size() - 1;
     in.fill(buckets.firstMicros);
     in.fill(buckets.lastMicros);
+    long partMicros = partMicros(buckets);
     for (int i = 0; i <= last; i++) {
-      long began = buckets.firstMicros[i];
-      buckets.firstMicros[i] = partMicros(buckets, i, began);
-      buckets.lastMicros[i] = partMicros(buckets, i, began + buckets.lastMicros[i]);
+      long began = buckets.startMicros(i) + buckets.firstMicros[i] * partMicros;
+      buckets.lastMicros[i] = began + buckets.lastMicros[i] * partMicros;
+      buckets.firstMicros[i] = began;
     }
     buckets.firstMicros[0] += in.body().signed();
     buckets.lastMicros[last] += in.body().signed();

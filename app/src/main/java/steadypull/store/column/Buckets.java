@@ -1,5 +1,9 @@
 package steadypull.store.column;
 
+import java.util.Arrays;
+import java.util.Optional;
+import steadypull.store.column.PixelLine.Beside;
+
 /**
  * The samples of one channel by spans of time: of each span that has samples the first, last, least
  * and greatest value (M4: Jugel, Jerzak, Hackenbroich, Markl, "M4: A Visualization-Oriented Time
@@ -57,6 +61,28 @@ final class Buckets {
 
   long startMicros(int bucket) {
     return spans[bucket] * widthMicros();
+  }
+
+  /** How many buckets lie before a span. */
+  int countBefore(long span) {
+    int place = Arrays.binarySearch(spans, span);
+    return place < 0 ? -place - 1 : place;
+  }
+
+  /** Whether there is a bucket of that span. */
+  boolean has(long span) {
+    return Arrays.binarySearch(spans, span) >= 0;
+  }
+
+  /** The sample that came first, or empty if there are no buckets. */
+  Optional<Beside> first() {
+    return size() == 0 ? Optional.empty() : Optional.of(new Beside(firstMicros[0], firsts[0]));
+  }
+
+  /** The sample that came last, or empty if there are no buckets. */
+  Optional<Beside> last() {
+    int last = size() - 1;
+    return last < 0 ? Optional.empty() : Optional.of(new Beside(lastMicros[last], lasts[last]));
   }
 
   /** About the room they take in memory. */

@@ -38,26 +38,35 @@ public final class Column {
     return values;
   }
 
-  /** The sample with the greatest time before a moment; the last of several. */
-  Optional<Beside> lastBefore(long timeMicros) {
-    int found = -1;
-    for (int i = 0; i < times.length; i++) {
-      if (times[i] < timeMicros && (found < 0 || times[i] >= times[found])) {
-        found = i;
+  /** How many samples come before a moment, where times do not descend. */
+  int countBefore(long timeMicros) {
+    int least = 0;
+    int most = times.length;
+    while (least < most) {
+      int middle = (least + most) >>> 1;
+      if (times[middle] < timeMicros) {
+        least = middle + 1;
+      } else {
+        most = middle;
       }
     }
-    return found < 0 ? Optional.empty() : Optional.of(new Beside(times[found], values[found]));
+    return least;
   }
 
-  /** The sample with the least time at a moment or after it; the first of several. */
+  /** The last sample before a moment, where times do not descend. */
+  Optional<Beside> lastBefore(long timeMicros) {
+    return beside(countBefore(timeMicros) - 1);
+  }
+
+  /** The first sample at a moment or after it, where times do not descend. */
   Optional<Beside> firstFrom(long timeMicros) {
-    int found = -1;
-    for (int i = 0; i < times.length; i++) {
-      if (times[i] >= timeMicros && (found < 0 || times[i] < times[found])) {
-        found = i;
-      }
-    }
-    return found < 0 ? Optional.empty() : Optional.of(new Beside(times[found], values[found]));
+    return beside(countBefore(timeMicros));
+  }
+
+  private Optional<Beside> beside(int index) {
+    return index < 0 || index >= times.length
+        ? Optional.empty()
+        : Optional.of(new Beside(times[index], values[index]));
   }
 
   /** The same samples by ascending time; those of equal times stay in their order. */

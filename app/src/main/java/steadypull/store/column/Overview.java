@@ -66,6 +66,10 @@ public final class Overview {
 
   /** About the room it takes in memory. */
   int octets() {
-    return Arrays.stream(buckets).mapToInt(Buckets::octets).sum();
+    int octets = 0;
+    for (Buckets each : buckets) {
+      octets += each.octets();
+    }
+    return octets;
   }
 }

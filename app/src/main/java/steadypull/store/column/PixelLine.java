@@ -102,9 +102,26 @@ public final class PixelLine {
     this.after = sampleAfter;
   }
 
-  void add(int column, long timeMicros, double value) {
-    addFirst(column, timeMicros, value);
-    addLast(column, timeMicros, value);
+  /** Draws samples of one column of pixels that follow one another, by the four that matter. */
+  void add(
+      int column,
+      long timeOfFirst,
+      double first,
+      long timeOfLast,
+      double last,
+      double least,
+      double greatest) {
+    if (!filled[column]) {
+      begin(column, timeOfFirst, first);
+    } else if (timeOfFirst < firstMicros[column]) {
+      firstMicros[column] = timeOfFirst;
+      firsts[column] = first;
+    }
+    if (timeOfLast >= lastMicros[column]) {
+      lastMicros[column] = timeOfLast;
+      lasts[column] = last;
+    }
+    widen(column, least, greatest);
   }
 
   void addFirst(int column, long timeMicros, double value) {
@@ -129,8 +146,12 @@ public final class PixelLine {
 
   /** Widens a column that has a value. */
   void widen(int column, double least, double greatest) {
-    leasts[column] = Math.min(leasts[column], least);
-    greatests[column] = Math.max(greatests[column], greatest);
+    if (least < leasts[column]) {
+      leasts[column] = least;
+    }
+    if (greatest > greatests[column]) {
+      greatests[column] = greatest;
+    }
   }
 
   private void begin(int column, long timeMicros, double value) {

@@ -73,28 +73,46 @@ final class Timeline {
   }
 
   long firstMicros() {
-    return Arrays.stream(times).min().orElseThrow();
+    long first = times[0];
+    for (long timeMicros : times) {
+      first = Math.min(first, timeMicros);
+    }
+    return first;
   }
 
   long lastMicros() {
-    return Arrays.stream(times).max().orElseThrow();
+    long last = times[0];
+    for (long timeMicros : times) {
+      last = Math.max(last, timeMicros);
+    }
+    return last;
   }
 
   /** How many samples each column has; all of them together are not more than a segment holds. */
   int[] counts(int columns) throws DamagedSegmentException {
     int[] counts = new int[columns];
+    int[] occurrences = occurrences();
     long samples = 0;
-    for (int arrival = 0; arrival < times.length; arrival++) {
-      samples += shape(arrival).length;
+    for (int place = 0; place < shapes.length; place++) {
+      samples += (long) occurrences[place] * shapes[place].length;
       if (samples > SegmentFormat.MOST_SAMPLES) {
         throw new DamagedSegmentException(
             "at most " + SegmentFormat.MOST_SAMPLES + " samples", "more");
       }
-      for (int column : shape(arrival)) {
-        counts[column]++;
+      for (int column : shapes[place]) {
+        counts[column] += occurrences[place];
       }
     }
     return counts;
+  }
+
+  /** How often each shape occurs. */
+  private int[] occurrences() {
+    int[] occurrences = new int[shapes.length];
+    for (int place : shapeOf) {
+      occurrences[place]++;
+    }
+    return occurrences;
   }
 
   /** Adds the times of each column's samples behind those that are filled in. */

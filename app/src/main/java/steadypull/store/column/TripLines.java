@@ -12,20 +12,53 @@ import steadypull.store.column.PixelLine.Beside;
  *
  * <p>Keeps what it unpacked, up to some tens of megabytes. A channel that is damaged in a segment
  * leaves that span empty and is told by {@link #damaged}; for a damaged overview the samples stand
- * in. One thread.
+ * in. One thread asks; unpacking is shared out to all cores meanwhile.
  */
 public final class TripLines {
   private static final int OVERVIEW_OCTETS = 48 << 20;
-  private static final int SEGMENT_OCTETS = 32 << 20;
+
+  /** Enough for ten hours; unpacked they take about a sixth of their samples' room. */
+  private static final int OVERVIEWS_AT_ONCE = 128;
+
+  /** Ten hours of 20 channels at 5 Hz take 58 million. */
+  private static final int SEGMENT_OCTETS = 64 << 20;
+
+  /** Enough for every core; of the usual length they take 17 million octets. */
+  private static final int SEGMENTS_AT_ONCE = 32;
+
+  /** Of the memory that the program may have, at most one part in so many. */
+  private static final int SHARE_OF_MEMORY = 8;
+
+  private static final BitSet NO_OTHERS = new BitSet();
 
   private final SegmentSource source;
-  private final Unpacked<Overview> overviews = new Unpacked<>(OVERVIEW_OCTETS);
-  private final Unpacked<Segment> segments = new Unpacked<>(SEGMENT_OCTETS);
-  private final BitSet damaged = new BitSet();
+  private final Pieces<Overview> overviews;
+  private final Pieces<SegmentColumns> segments;
+
+  /** Segments of which samples were asked for that are lost, while others can be read. */
+  private final BitSet lost = new BitSet();
 
   /** Lines of the trip whose segments the source has. */
   public TripLines(SegmentSource source) {
     this.source = source;
+    this.overviews =
+        new Pieces<>(source::overviews, TripLines::overview, OVERVIEWS_AT_ONCE, OVERVIEW_OCTETS);
+    this.segments =
+        new Pieces<>(source::segments, TripLines::segment, SEGMENTS_AT_ONCE, segmentOctets());
+  }
+
+  private static int segmentOctets() {
+    return (int) Math.min(SEGMENT_OCTETS, Runtime.getRuntime().maxMemory() / SHARE_OF_MEMORY);
+  }
+
+  private static Pieces.Piece<Overview> overview(byte[] bytes) throws DamagedSegmentException {
+    Overview overview = Overview.decode(bytes);
+    return new Pieces.Piece<>(overview, overview.octets());
+  }
+
+  private static Pieces.Piece<SegmentColumns> segment(byte[] bytes) throws DamagedSegmentException {
+    SegmentColumns columns = SegmentColumns.of(Segment.decodeReadable(bytes));
+    return new Pieces.Piece<>(columns, columns.octets());
   }
 
   /**
@@ -39,40 +72,55 @@ public final class TripLines {
   public PixelLine line(int channel, long fromMicros, long toMicros, int pixelColumns) {
     PixelWindow window = new PixelWindow(fromMicros, toMicros, pixelColumns);
     PixelLine line = new PixelLine(pixelColumns);
-    LineDrawing drawing = new LineDrawing(window, line);
-    int count = source.count();
-    for (int number = 0; number < count; number++) {
-      if (source.firstMicros(number) < toMicros && source.lastMicros(number) >= fromMicros) {
-        draw(number, channel, window, drawing);
-      }
-    }
+    draw(channel, new LineDrawing(window, line), inside(window));
     line.lieBetween(before(channel, fromMicros), after(channel, toMicros));
     return line;
   }
 
-  /** The segments of which something could not be read so far: their numbers, set. */
-  public BitSet damaged() {
-    return (BitSet) damaged.clone();
+  private void draw(int channel, LineDrawing drawing, BitSet inside) {
+    Buckets[] buckets = new Buckets[inside.length()];
+    BitSet bySamples = new BitSet();
+    for (int number = inside.nextSetBit(0); number >= 0; number = inside.nextSetBit(number + 1)) {
+      buckets[number] = buckets(number, channel, inside);
+      bySamples.set(number, drawing.needsSamples(buckets[number]));
+    }
+    for (int number = inside.nextSetBit(0); number >= 0; number = inside.nextSetBit(number + 1)) {
+      if (bySamples.get(number)) {
+        drawing.draw(buckets[number], column(number, channel, bySamples));
+      } else {
+        drawing.draw(buckets[number]);
+      }
+    }
   }
 
-  private void draw(int number, int channel, PixelWindow window, LineDrawing drawing) {
-    try {
-      Buckets buckets = buckets(number, channel);
-      if (!window.columnsSpan(buckets.widthMicros())) {
-        drawing.samples(column(number, channel));
-      } else if (drawing.buckets(buckets)) {
-        drawing.cut(column(number, channel), buckets.widthMicros());
-      }
-    } catch (DamagedSegmentException e) {
-      // The rest of the trip is drawn; who asks is told by damaged().
-      damaged.set(number);
+  /** The segments of which something could not be read so far: their numbers, set. */
+  public BitSet damaged() {
+    BitSet damaged = (BitSet) overviews.damaged().clone();
+    damaged.or(segments.damaged());
+    damaged.or(lost);
+    return damaged;
+  }
+
+  private BitSet inside(PixelWindow window) {
+    BitSet inside = new BitSet();
+    for (int number = 0; number < source.count(); number++) {
+      inside.set(
+          number,
+          source.firstMicros(number) < window.toMicros()
+              && source.lastMicros(number) >= window.fromMicros());
     }
+    return inside;
   }
 
   private Optional<Beside> before(int channel, long timeMicros) {
     for (int number = source.count() - 1; number >= 0; number--) {
       if (source.firstMicros(number) < timeMicros) {
-        Optional<Beside> found = columnIfReadable(number, channel).lastBefore(timeMicros);
+        Buckets buckets = buckets(number, channel, NO_OTHERS);
+        // The ends of a segment's buckets are exact: no samples have to be unpacked for them.
+        Optional<Beside> found =
+            source.lastMicros(number) < timeMicros
+                ? buckets.last()
+                : samples(number, channel, buckets).lastBefore(timeMicros);
         if (found.isPresent()) {
           return found;
         }
@@ -84,7 +132,11 @@ public final class TripLines {
   private Optional<Beside> after(int channel, long timeMicros) {
     for (int number = 0; number < source.count(); number++) {
       if (source.lastMicros(number) >= timeMicros) {
-        Optional<Beside> found = columnIfReadable(number, channel).firstFrom(timeMicros);
+        Buckets buckets = buckets(number, channel, NO_OTHERS);
+        Optional<Beside> found =
+            source.firstMicros(number) >= timeMicros
+                ? buckets.first()
+                : samples(number, channel, buckets).firstFrom(timeMicros);
         if (found.isPresent()) {
           return found;
         }
@@ -93,42 +145,26 @@ public final class TripLines {
     return Optional.empty();
   }
 
-  /** The samples of a channel; none where it does not occur or cannot be read. */
-  private Column columnIfReadable(int number, int channel) {
-    try {
-      // The overview is smaller, and kept: where it has no bucket there is nothing to unpack.
-      return buckets(number, channel).size() == 0 ? Column.EMPTY : column(number, channel);
-    } catch (DamagedSegmentException e) {
-      damaged.set(number);
-      return Column.EMPTY;
-    }
+  /** The overview is smaller, and kept: where it has no bucket there is nothing to unpack. */
+  private Column samples(int number, int channel, Buckets buckets) {
+    return buckets.size() == 0 ? Column.EMPTY : column(number, channel, NO_OTHERS);
   }
 
   /** The buckets of a channel; where the overview is damaged, from the samples. */
-  private Buckets buckets(int number, int channel) throws DamagedSegmentException {
-    Overview kept = overviews.find(number);
-    if (kept != null) {
-      return kept.buckets(channel);
-    }
-    try {
-      Overview unpacked = Overview.decode(source.overview(number));
-      overviews.keep(number, unpacked, unpacked.octets());
-      return unpacked.buckets(channel);
-    } catch (DamagedSegmentException e) {
-      damaged.set(number);
-      return BucketMaker.of(column(number, channel).byTime());
-    }
+  private Buckets buckets(int number, int channel, BitSet wanted) {
+    Overview overview = overviews.find(number, wanted);
+    return overview == null
+        ? BucketMaker.of(column(number, channel, NO_OTHERS))
+        : overview.buckets(channel);
   }
 
-  private Column column(int number, int channel) throws DamagedSegmentException {
-    Segment kept = segments.find(number);
-    if (kept == null) {
-      kept = Segment.decodeReadable(source.segment(number));
-      segments.keep(number, kept, kept.octets());
+  /** The samples of a channel; none where it does not occur or cannot be read. */
+  private Column column(int number, int channel, BitSet wanted) {
+    SegmentColumns segment = segments.find(number, wanted);
+    if (segment == null) {
+      return Column.EMPTY;
     }
-    if (kept.hasLostStretches()) {
-      damaged.set(number);
-    }
-    return kept.column(channel);
+    lost.set(number, lost.get(number) || segment.hasLost(channel));
+    return segment.column(channel);
   }
 }

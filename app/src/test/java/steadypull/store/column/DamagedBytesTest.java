@@ -219,6 +219,26 @@ class DamagedBytesTest {
     return out.toByteArray();
   }
 
+  /** Drawing finds buckets by halving. */
+  @Test
+  void bucketsThatDoNotAscendAreRefused() {
+    Buckets buckets = new Buckets(0, 2);
+    for (int i = 0; i < 2; i++) {
+      buckets.spans[i] = 5L - i;
+      buckets.firstMicros[i] = buckets.startMicros(i);
+      buckets.lastMicros[i] = buckets.startMicros(i);
+    }
+    ByteWriter out = SegmentFormat.begin(SegmentFormat.OVERVIEW);
+    ChannelList.write(out, new int[] {0});
+    try (SeriesWriter series = new SeriesWriter()) {
+      BucketSeries.write(series, buckets);
+      series.finish(out);
+    }
+
+    assertThatThrownBy(() -> Overview.decode(SegmentFormat.finish(out)))
+        .hasMessageContaining("expected a span after 5, found span 4");
+  }
+
   private static void assertRefusedOrWhole(String which, byte[] bytes) {
     assertReadAsFarAsItGoes(which, bytes);
     try {

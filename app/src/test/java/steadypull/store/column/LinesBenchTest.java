@@ -95,7 +95,9 @@ class LinesBenchTest {
       for (Segment segment : segments) {
         Column column = segment.column(channel);
         for (int i = 0; i < column.size(); i++) {
-          line.add(window.column(column.timeMicros(i)), column.timeMicros(i), column.value(i));
+          int pixels = window.column(column.timeMicros(i));
+          line.addFirst(pixels, column.timeMicros(i), column.value(i));
+          line.addLast(pixels, column.timeMicros(i), column.value(i));
         }
       }
     }

@@ -3,7 +3,9 @@ package steadypull.store.column;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** What is told of a trip for drawing it, beyond the line itself. */
@@ -74,6 +76,76 @@ class TripLinesTest {
     for (int column = 0; column < line.columns(); column++) {
       assertThat(line.isEmpty(column)).isTrue();
     }
+  }
+
+  /** What lies beside a window is told by the overviews of the segments there. */
+  @Test
+  void aWindowOfOneSegmentUnpacksNoOther() {
+    CountedSegments segments = new CountedSegments(wave(12_000, 1000));
+    PixelLine line =
+        new TripLines(segments).line(1, 500 * SECOND_MICROS, 750 * SECOND_MICROS, 1280);
+
+    assertThat(segments.segmentsRead()).isEqualTo(1);
+    assertThat(line.before().orElseThrow().timeMicros()).isEqualTo(499_750_000);
+    assertThat(line.after().orElseThrow().timeMicros()).isEqualTo(750 * SECOND_MICROS);
+  }
+
+  /** Times go back, stand still and jump: each column is held to a walk through all samples. */
+  @Test
+  void samplesInAnyOrderAreDrawnLikeOneAfterTheOther() {
+    for (long seed = 0; seed < 60; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      SegmentList segments = new SegmentList(20 + random.nextInt(400));
+      long[] times = new long[1500];
+      double[] values = new double[times.length];
+      for (int i = 0; i < times.length; i++) {
+        times[i] = (random.nextInt(4) == 0 ? i + random.nextInt(-30, 30) : i / 3 * 3) * 40_000L;
+        values[i] = random.nextInt(-20, 20) / 4.0;
+        segments.add(3, times[i], values[i]);
+      }
+      segments.finish();
+      long from = random.nextLong(30 * SECOND_MICROS);
+      PixelWindow window =
+          new PixelWindow(
+              from, from + 1 + random.nextLong(30 * SECOND_MICROS), 80 + random.nextInt(900));
+      PixelLine line =
+          new TripLines(segments).line(3, window.fromMicros(), window.toMicros(), window.columns());
+
+      for (int column = 0; column < window.columns(); column++) {
+        assertThat(drawn(line, column))
+            .as("seed %d, column %d", seed, column)
+            .isEqualTo(walked(times, values, window, column));
+      }
+    }
+  }
+
+  private static List<Double> drawn(PixelLine line, int column) {
+    return line.isEmpty(column)
+        ? List.of()
+        : List.of(line.first(column), line.last(column), line.least(column), line.greatest(column));
+  }
+
+  /** First, last, least and greatest value of a column; of equal times the order counts. */
+  private static List<Double> walked(
+      long[] times, double[] values, PixelWindow window, int column) {
+    int[] inside =
+        IntStream.range(0, times.length)
+            .filter(i -> window.holds(times[i]) && window.column(times[i]) == column)
+            .toArray();
+    if (inside.length == 0) {
+      return List.of();
+    }
+    int first = inside[0];
+    int last = inside[0];
+    for (int i : inside) {
+      first = times[i] < times[first] ? i : first;
+      last = times[i] >= times[last] ? i : last;
+    }
+    return List.of(
+        values[first],
+        values[last],
+        IntStream.of(inside).mapToDouble(i -> values[i]).min().orElseThrow(),
+        IntStream.of(inside).mapToDouble(i -> values[i]).max().orElseThrow());
   }
 
   @Test
