@@ -38,6 +38,10 @@ class LibraryPaceBenchTest {
   private static final long END_MICROS = STEPS * STEP_MICROS;
   private static final int STEPS_PER_COMMIT = 5;
   private static final int ZOOMS = 100;
+  private static final int PROGRAMS = 5;
+
+  /** The longest window that is drawn from samples, with as many columns as these: 4 s each. */
+  private static final long HARDEST_MICROS = 4_000_000L * COLUMNS - 1;
 
   private static final List<Channel> NAMES =
       IntStream.range(0, CHANNELS)
@@ -117,6 +121,42 @@ class LibraryPaceBenchTest {
       print("a window, 95 of 100", zooms[ZOOMS * 95 / 100].millis());
       print("a window, worst", zooms[ZOOMS - 1].millis());
     }
+    printHardest(library, id, random);
+  }
+
+  /** Windows that take the most samples, nobody having looked at any of them. */
+  private static void printHardest(TripLibrary library, String id, SplittableRandom random)
+      throws Exception {
+    Cost[] zooms = new Cost[ZOOMS];
+    for (int zoom = 0; zoom < ZOOMS; zoom++) {
+      long from = random.nextLong(END_MICROS - HARDEST_MICROS);
+      try (TripDrawing drawing = library.draw(id)) {
+        draw(drawing, 0, END_MICROS);
+        zooms[zoom] = Cost.of(() -> draw(drawing, from, from + HARDEST_MICROS));
+      }
+    }
+    Arrays.sort(zooms, (a, b) -> Double.compare(a.wallSeconds, b.wallSeconds));
+    print("85 min nobody has looked at, median", zooms[ZOOMS / 2].millis());
+    print("85 min nobody has looked at, 95 of 100", zooms[ZOOMS * 95 / 100].millis());
+    print("85 min nobody has looked at, worst", zooms[ZOOMS - 1].millis());
+  }
+
+  @Test
+  void printFirstOpenings() throws Exception {
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      library.addTrips(LibraryPaceBenchTest::add);
+    }
+    for (int program = 0; program < PROGRAMS; program++) {
+      FirstOpening opening = FirstOpening.of(folder, END_MICROS, HARDEST_MICROS);
+      print("a program's first list of trips, with the library", wall(opening.libraryMillis()));
+      print("the first trip opened after it", wall(opening.tripMillis()));
+      print("its first window, of 85 min", wall(opening.windowMillis()));
+      print("the trip opened once more", wall(opening.laterMillis()));
+    }
+  }
+
+  private static String wall(double millis) {
+    return String.format(Locale.ROOT, "%.1f ms on the wall", millis);
   }
 
   private static void draw(TripDrawing drawing, long from, long to) throws LibraryException {
