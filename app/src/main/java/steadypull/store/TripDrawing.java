@@ -46,6 +46,19 @@ public final class TripDrawing implements AutoCloseable {
     }
   }
 
+  /**
+   * Has the trip's samples unpacked on other threads, as far as memory allows: to be asked for once
+   * the whole trip has been drawn, so that the first window does not wait for them. Takes some
+   * milliseconds for reading.
+   */
+  public void readAhead() throws LibraryException {
+    try {
+      lines.readAhead();
+    } catch (JdbiException e) {
+      throw LibraryFault.of("draw trip " + tripId, connection.file(), e);
+    }
+  }
+
   /** The stretches that could not be drawn so far because the library is damaged there. */
   public List<Gap> damaged() {
     List<Gap> stretches = new ArrayList<>();

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Scanner;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.TimeUnit;
 import steadypull.store.column.PixelLine;
 
 /**
@@ -13,11 +15,18 @@ import steadypull.store.column.PixelLine;
  *
  * @param libraryMillis from asking for the library to its list of trips; on the wall, as all
  * @param tripMillis from asking for the trip to its lines, right after the list
- * @param windowMillis of that, the window in its middle that takes the most samples
+ * @param aheadMillis until its samples have been read ahead
+ * @param unpackedMillis until they are unpacked too
+ * @param windowMillis from asking for the window in its middle that takes the most samples
  * @param laterMillis the trip opened once more
  */
 record FirstOpening(
-    double libraryMillis, double tripMillis, double windowMillis, double laterMillis) {
+    double libraryMillis,
+    double tripMillis,
+    double aheadMillis,
+    double unpackedMillis,
+    double windowMillis,
+    double laterMillis) {
   private static final int CHANNELS = 20;
   private static final int COLUMNS = 1_280;
 
@@ -37,7 +46,12 @@ record FirstOpening(
             .start();
     try (Scanner told = new Scanner(process.inputReader()).useLocale(Locale.ROOT)) {
       return new FirstOpening(
-          told.nextDouble(), told.nextDouble(), told.nextDouble(), told.nextDouble());
+          told.nextDouble(),
+          told.nextDouble(),
+          told.nextDouble(),
+          told.nextDouble(),
+          told.nextDouble(),
+          told.nextDouble());
     }
   }
 
@@ -53,6 +67,11 @@ record FirstOpening(
       try (TripDrawing drawing = library.draw(id)) {
         draw(drawing, 0, endMicros);
         tell(asked);
+        long shown = System.nanoTime();
+        drawing.readAhead();
+        tell(shown);
+        ForkJoinPool.commonPool().awaitQuiescence(1, TimeUnit.MINUTES);
+        tell(shown);
         long zoomed = System.nanoTime();
         draw(drawing, (endMicros - windowMicros) / 2, (endMicros + windowMicros) / 2);
         tell(zoomed);

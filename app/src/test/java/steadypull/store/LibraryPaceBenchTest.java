@@ -150,6 +150,8 @@ class LibraryPaceBenchTest {
       FirstOpening opening = FirstOpening.of(folder, END_MICROS, HARDEST_MICROS);
       print("a program's first list of trips, with the library", wall(opening.libraryMillis()));
       print("the first trip opened after it", wall(opening.tripMillis()));
+      print("its samples read ahead", wall(opening.aheadMillis()));
+      print("and unpacked while nobody waits", wall(opening.unpackedMillis()));
       print("its first window, of 85 min", wall(opening.windowMillis()));
       print("the trip opened once more", wall(opening.laterMillis()));
     }

@@ -1,10 +1,12 @@
 package steadypull.store.column;
 
-import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.ForkJoinPool;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +19,7 @@ final class Pieces<T> {
   private final Form<T> form;
   private final int mostAtOnce;
   private final Unpacked<T> kept;
+  private final Map<Integer, Unpacking<Optional<Piece<T>>>> underWay = new HashMap<>();
   private final BitSet damaged = new BitSet();
 
   /** Reads packed pieces. */
@@ -51,7 +54,31 @@ final class Pieces<T> {
       return null;
     }
     T found = kept.find(number);
-    return found == null ? bring(number, missing(number, wanted)) : found;
+    if (found != null) {
+      return found;
+    }
+    if (!underWay.containsKey(number)) {
+      start(number, missing(number, wanted));
+    }
+    return settle(number);
+  }
+
+  /**
+   * Has pieces read, and unpacked while nobody waits for them.
+   *
+   * @param most so many at most
+   */
+  void readAhead(BitSet wanted, int most) {
+    int room = most - underWay.size();
+    int number = wanted.nextSetBit(0);
+    while (number >= 0 && room > 0) {
+      int to = isThere(number) ? number + 1 : Math.min(missing(number, wanted), number + room);
+      if (!isThere(number)) {
+        start(number, to);
+        room -= to - number;
+      }
+      number = wanted.nextSetBit(to);
+    }
   }
 
   /** The pieces that are damaged, as far as they have been asked for: their numbers, set. */
@@ -63,31 +90,34 @@ final class Pieces<T> {
   private int missing(int number, BitSet wanted) {
     int most = Math.min(number + mostAtOnce, Math.max(number + 1, wanted.nextClearBit(number)));
     int to = number + 1;
-    while (to < most && !damaged.get(to) && kept.find(to) == null) {
+    while (to < most && !isThere(to)) {
       to++;
     }
     return to;
   }
 
-  private @Nullable T bring(int number, int to) {
-    List<ForkJoinTask<Optional<Piece<T>>>> unpacked = new ArrayList<>();
-    for (byte[] packed : bytes.read(number, to)) {
-      unpacked.add(ForkJoinTask.adapt(() -> unpack(packed)));
-    }
-    ForkJoinTask.invokeAll(unpacked);
-    // The one that was asked for comes last, so that it is the last to be let go of.
-    for (int place = unpacked.size() - 1; place >= 0; place--) {
-      keep(number + place, unpacked.get(place).join());
-    }
-    return unpacked.getFirst().join().map(Piece::content).orElse(null);
+  private boolean isThere(int number) {
+    return damaged.get(number) || underWay.containsKey(number) || kept.find(number) != null;
   }
 
-  private void keep(int number, Optional<Piece<T>> unpacked) {
-    if (unpacked.isPresent()) {
-      kept.keep(number, unpacked.get().content, unpacked.get().octets);
-    } else {
-      damaged.set(number);
+  private void start(int from, int to) {
+    int number = from;
+    for (byte[] packed : bytes.read(from, to)) {
+      Unpacking<Optional<Piece<T>>> unpacking = new Unpacking<>(() -> unpack(packed));
+      underWay.put(number++, unpacking);
+      ForkJoinPool.commonPool().execute(unpacking);
     }
+  }
+
+  private @Nullable T settle(int number) {
+    Optional<Piece<T>> piece =
+        Objects.requireNonNull(underWay.remove(number), "A piece is under way").result();
+    if (piece.isEmpty()) {
+      damaged.set(number);
+      return null;
+    }
+    kept.keep(number, piece.get().content, piece.get().octets);
+    return piece.get().content;
   }
 
   private Optional<Piece<T>> unpack(byte[] packed) {

@@ -26,6 +26,9 @@ public final class TripLines {
   /** Enough for every core; of the usual length they take 17 million octets. */
   private static final int SEGMENTS_AT_ONCE = 32;
 
+  /** 32 768 samples. */
+  private static final int USUAL_SEGMENT_OCTETS = 1 << 19;
+
   /** Of the memory that the program may have, at most one part in so many. */
   private static final int SHARE_OF_MEMORY = 8;
 
@@ -75,6 +78,17 @@ public final class TripLines {
     draw(channel, new LineDrawing(window, line), inside(window));
     line.lieBetween(before(channel, fromMicros), after(channel, toMicros));
     return line;
+  }
+
+  /**
+   * Has segments unpacked on other threads, all of them where memory allows: to be asked for once
+   * the whole trip has been drawn, so that the first window does not wait for them. Takes some
+   * milliseconds for reading.
+   */
+  public void readAhead() {
+    BitSet all = new BitSet();
+    all.set(0, source.count());
+    segments.readAhead(all, segmentOctets() / USUAL_SEGMENT_OCTETS);
   }
 
   private void draw(int channel, LineDrawing drawing, BitSet inside) {

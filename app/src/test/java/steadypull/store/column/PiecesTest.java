@@ -58,15 +58,30 @@ class PiecesTest {
     assertThat(pieces.damaged()).isEqualTo(between(DAMAGED, DAMAGED + 1));
   }
 
-  /** Room for two of those that are read at once: the one asked for comes whatever goes. */
   @Test
-  void thePieceAskedForComesHoweverLittleIsKept() {
+  void whatIsKeptHasAnEndAndIsReadAgain() {
     Pieces<Integer> pieces = pieces(2);
-    for (int number = 0; number < 5; number++) {
-      assertThat(pieces.find(number, between(0, 5))).isEqualTo(10 * number);
+    for (int round = 0; round < 2; round++) {
+      for (int number = 0; number < 5; number++) {
+        assertThat(pieces.find(number, between(0, 5))).isEqualTo(10 * number);
+      }
     }
 
-    assertThat(reads).startsWith("0-5").contains("2-5");
+    assertThat(reads).containsExactly("0-5", "0-3", "3-5");
+  }
+
+  @Test
+  void whatIsReadAheadIsNotReadAgain() {
+    Pieces<Integer> pieces = pieces(1000);
+    pieces.find(1, between(1, 2));
+    pieces.readAhead(between(0, 9), 7);
+    for (int number = 0; number < 9; number++) {
+      Integer expected = number == DAMAGED ? null : Integer.valueOf(10 * number);
+      assertThat(pieces.find(number, between(0, 9))).isEqualTo(expected);
+    }
+
+    assertThat(reads).containsExactly("1-2", "0-1", "2-7", "7-8", "8-9");
+    assertThat(pieces.damaged()).isEqualTo(between(DAMAGED, DAMAGED + 1));
   }
 
   /** Pieces that take one octet each. */
