@@ -2,19 +2,17 @@ package steadypull.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import steadypull.channel.Sample;
 import steadypull.exchange.ExportChoice;
 import steadypull.exchange.OutgoingFile;
 import steadypull.exchange.TripFile;
+import steadypull.exchange.TripSamples;
 import steadypull.exchange.TripTable;
 import steadypull.store.LibraryException;
-import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 
@@ -73,11 +71,15 @@ final class ExportCommand implements Callable<Integer> {
   private long table(SteadypullCommand main, TripLibrary library, TripSummary summary, Path file)
       throws Exception {
     TransferProgress progress = new TransferProgress(main.err());
+    TripSamples samples =
+        measuredOnly
+            ? TripSamples.held(library, summary)
+            : TripSamples.withDerived(library, summary);
     try (var _ = StopSignals.call(progress::stop)) {
       return TripTable.<LibraryException>write(
           file,
-          summary.channels(),
-          taker -> pour(library, summary.id(), taker),
+          samples.channels(),
+          samples,
           choice(),
           progress.watch("Writing " + file.getFileName(), Math.max(1, summary.samples())));
     } finally {
@@ -98,16 +100,5 @@ final class ExportCommand implements Callable<Integer> {
     try (TripLibrary _ = main.openLibrary()) {
       return library.find(trip.id());
     }
-  }
-
-  private static void pour(TripLibrary library, String tripId, Consumer<Sample> taker)
-      throws LibraryException {
-    library.replay(
-        tripId,
-        entry -> {
-          if (entry instanceof TripEntry.OfSample(Sample sample)) {
-            taker.accept(sample);
-          }
-        });
   }
 }

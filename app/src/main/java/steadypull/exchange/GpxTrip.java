@@ -2,10 +2,7 @@ package steadypull.exchange;
 
 import java.time.Instant;
 import java.util.Objects;
-import java.util.function.Consumer;
-import steadypull.channel.Sample;
 import steadypull.store.LibraryException;
-import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 
@@ -34,17 +31,6 @@ public record GpxTrip(
         trip.vehicleName() + label,
         "Trip " + trip.id(),
         trip.start(),
-        taker -> replay(library, trip.id(), taker));
-  }
-
-  private static void replay(TripLibrary library, String tripId, Consumer<Sample> taker)
-      throws LibraryException {
-    library.replay(
-        tripId,
-        entry -> {
-          if (entry instanceof TripEntry.OfSample(Sample sample)) {
-            taker.accept(sample);
-          }
-        });
+        TripSamples.held(library, trip));
   }
 }

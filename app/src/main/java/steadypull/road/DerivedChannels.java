@@ -1,11 +1,14 @@
 package steadypull.road;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
+import steadypull.vehicle.Rig;
 import steadypull.vehicle.Vehicle;
 
 /**
@@ -27,6 +30,25 @@ public final class DerivedChannels {
   private static final double MICROS_PER_SECOND = 1e6;
   private static final double KILOMETRES_PER_HOUR = 3.6;
 
+  /**
+   * Steps to which results are rounded, so that digits that mean nothing are neither kept nor
+   * shown. Delivered torque comes in whole percents of the reference torque, which for 900 N.m in a
+   * top gear are 25 N.m at the wheels and at 2000 r/min 1.9 kW; grade is told to 0.3 % at best
+   * ({@link GradeEstimate}). Each step is at most a twentieth of that (estimated).
+   */
+  private static final double GRADE_STEPS_PER_PERCENT = 100;
+
+  private static final double TORQUE_STEPS_PER_NEWTON_METRE = 1;
+  private static final double POWER_STEPS_PER_KILOWATT = 10;
+
+  /** Without one of these nothing can be told. */
+  private static final List<Channel> NEEDED =
+      List.of(
+          Channels.DELIVERED_TORQUE,
+          Channels.REFERENCE_TORQUE,
+          Channels.ENGINE_SPEED,
+          Channels.VEHICLE_SPEED);
+
   private final Vehicle vehicle;
   private final GearInference gears;
   private final LatestSamples samples = new LatestSamples();
@@ -36,6 +58,18 @@ public final class DerivedChannels {
   public DerivedChannels(Vehicle vehicle) {
     this.vehicle = vehicle;
     this.gears = new GearInference(vehicle.driveline(), vehicle.rig());
+  }
+
+  /** What may be told at best where those channels are measured; empty if nothing ever is. */
+  public List<Channel> possible(Collection<Channel> measured) {
+    if (!measured.containsAll(NEEDED)) {
+      return List.of();
+    }
+    Rig rig = vehicle.rig();
+    return Channels.derived().stream()
+        .filter(each -> !each.equals(Channels.ROAD_GRADE) || rig.massKilograms().isPresent())
+        .filter(each -> !each.equals(Channels.WHEEL_TORQUE) || rig.tyreRadiusMetres().isPresent())
+        .toList();
   }
 
   /** Takes a measured sample; times do not run backwards. */
@@ -62,11 +96,23 @@ public final class DerivedChannels {
     double wheelKilowatts = wheelKilowatts(engine.get(), metresPerSecond, timeMicros);
     List<Sample> derived = new ArrayList<>();
     grade(timeMicros, engine.get(), wheelKilowatts, metresPerSecond)
-        .ifPresent(grade -> derived.add(new Sample(Channels.ROAD_GRADE, timeMicros, grade * 100)));
+        .ifPresent(
+            grade ->
+                derived.add(
+                    sample(Channels.ROAD_GRADE, timeMicros, grade * 100, GRADE_STEPS_PER_PERCENT)));
     wheelTorque(wheelKilowatts, metresPerSecond)
-        .ifPresent(torque -> derived.add(new Sample(Channels.WHEEL_TORQUE, timeMicros, torque)));
-    derived.add(new Sample(Channels.WHEEL_POWER, timeMicros, wheelKilowatts));
+        .ifPresent(
+            torque ->
+                derived.add(
+                    sample(
+                        Channels.WHEEL_TORQUE, timeMicros, torque, TORQUE_STEPS_PER_NEWTON_METRE)));
+    derived.add(sample(Channels.WHEEL_POWER, timeMicros, wheelKilowatts, POWER_STEPS_PER_KILOWATT));
     return List.copyOf(derived);
+  }
+
+  private static Sample sample(
+      Channel channel, long timeMicros, double value, double stepsPerUnit) {
+    return new Sample(channel, timeMicros, Math.rint(value * stepsPerUnit) / stepsPerUnit);
   }
 
   /** The road load of the rig in the present air, or empty if its mass is unknown. */

@@ -68,6 +68,48 @@ class TripTableRoundTripTest {
         .doesNotContainAnyElementsOf(derived);
   }
 
+  // The live pipeline has computed what the first table holds; the second time the export has.
+  @Test
+  void whatOnlyWasMeasuredIsExportedWithTheDerivedChannelsOfTheLiveDrive() throws Exception {
+    Path recorded = exported("recorded.csv");
+    String copy =
+        desk.type(
+                "import",
+                exported("few.csv", "--measured-only").toString(),
+                "--vehicle",
+                "Wattle 2")
+            .line();
+    Path again = folder.resolve("again.csv");
+    desk.type("export", copy, "--to", again.toString());
+    Path few = folder.resolve("fewAgain.csv");
+    desk.type("export", copy, "--to", few.toString(), "--measured-only");
+
+    // The drive went on to 30 s, the table ends with the last measured sample.
+    List<String> live = Files.readAllLines(recorded);
+    assertThat(live.removeLast()).startsWith("30,,");
+    assertThat(Files.readAllLines(again)).isEqualTo(live);
+    assertThat(few).hasSameBinaryContentAs(folder.resolve("few.csv"));
+  }
+
+  @Test
+  void aDerivedChannelThatATableBringsIsLeftAsItIs() throws Exception {
+    StringBuilder rows = new StringBuilder();
+    for (int second = 0; second < 12; second++) {
+      rows.append(second + ".5,2000,72,68,1000," + (77 + second) + "\n");
+    }
+    Path table =
+        Files.writeString(
+            folder.resolve("measured-power.csv"),
+            "time[s],engine_speed[r/min],vehicle_speed[km/h],delivered_torque[%],"
+                + "reference_torque[N.m],wheel_power[kW]\n"
+                + rows);
+    String tripOfTable = desk.type("import", table.toString()).line();
+    Path out = folder.resolve("out.csv");
+    desk.type("export", tripOfTable, "--to", out.toString());
+
+    assertThat(out).hasSameTextualContentAs(table);
+  }
+
   @Test
   void exportingWithoutPositionsTellsNobodyWhereTheDriveWas() throws Exception {
     Path table =

@@ -46,6 +46,35 @@ class DerivedChannelsTest {
     assertThat(channels.tick(40_000_000)).isEmpty();
   }
 
+  // 61.7 % is 53.7 % net: 537 N.m at 2000 r/min, 112.4689 kW, of which 0.9 are 101.222 kW and, at
+  // 20 m/s with wheels of 0.39 m, 1973.83 N.m (P = 2 pi n T, by hand).
+  @Test
+  void digitsThatMeanNothingAreRoundedAway() {
+    DerivedChannels channels = new DerivedChannels(vehicle(WEIGHED));
+    lastOf(channels);
+    channels.accept(new Sample(Channels.DELIVERED_TORQUE, 20_500_000, 61.7));
+    List<Sample> derived = channels.tick(21_000_000);
+    assertThat(value(derived, Channels.WHEEL_POWER)).isEqualTo(101.2);
+    assertThat(value(derived, Channels.WHEEL_TORQUE)).isEqualTo(1974);
+    double grade = value(derived, Channels.ROAD_GRADE);
+    assertThat(grade).isEqualTo(Math.round(grade * 100) / 100.0);
+  }
+
+  @Test
+  void whatCanNeverBeToldIsNotPossible() {
+    List<Channel> measured =
+        List.of(
+            Channels.REFERENCE_TORQUE,
+            Channels.DELIVERED_TORQUE,
+            Channels.ENGINE_SPEED,
+            Channels.VEHICLE_SPEED);
+    assertThat(new DerivedChannels(vehicle(WEIGHED)).possible(measured))
+        .containsExactlyElementsOf(Channels.derived());
+    assertThat(new DerivedChannels(vehicle(Rig.unknown())).possible(measured))
+        .containsExactly(Channels.WHEEL_POWER);
+    assertThat(new DerivedChannels(vehicle(WEIGHED)).possible(measured.subList(1, 4))).isEmpty();
+  }
+
   private static List<Sample> lastOf(DerivedChannels channels) {
     List<Sample> derived = List.of();
     for (int second = 1; second <= 20; second++) {
