@@ -21,7 +21,8 @@ final class TripsCommand implements Callable<Integer> {
   @Option(
       names = "--find",
       paramLabel = "TEXT",
-      description = "Only trips of which something contains the text.")
+      description =
+          "Only trips with that text in what was said of them, marks, channels or adapter.")
   private @Nullable String find;
 
   @Option(

@@ -176,7 +176,8 @@ public final class TripLibrary implements AutoCloseable {
   }
 
   /**
-   * The trips, newest first; with a text those that mention it in anything that was said of them.
+   * The trips, newest first; with a text those that hold it in anything that was said of them, in
+   * their marks, their channels' names or their adapter's.
    */
   public List<TripSummary> trips(Optional<String> find) throws LibraryException {
     return trips.all(find);

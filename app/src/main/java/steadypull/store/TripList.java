@@ -1,11 +1,14 @@
 package steadypull.store;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Update;
 import steadypull.channel.Channel;
@@ -42,7 +45,34 @@ final class TripList {
       return all;
     }
     Predicate<String> wanted = holds(find.get());
-    return all.stream().filter(trip -> trip.mentions(wanted)).toList();
+    Predicate<Channel> wantedChannel = named(wanted);
+    Set<String> marked = connection.ask("search the marks", handle -> marked(handle, wanted));
+    return all.stream()
+        .filter(
+            trip ->
+                trip.mentions(wanted)
+                    || trip.channels().stream().anyMatch(wantedChannel)
+                    || marked.contains(trip.id()))
+        .toList();
+  }
+
+  /** By its id, with lines or blanks between the words; each channel is looked at once. */
+  private static Predicate<Channel> named(Predicate<String> wanted) {
+    Map<Channel, Boolean> known = new HashMap<>();
+    return channel ->
+        known.computeIfAbsent(
+            channel, each -> wanted.test(each.id()) || wanted.test(each.id().replace('_', ' ')));
+  }
+
+  /** The trips on which somebody marked a moment with such words. */
+  private static Set<String> marked(Handle handle, Predicate<String> wanted) {
+    return handle
+        .createQuery(Sql.of("selectMarks"))
+        .map((row, context) -> Map.entry(row.getString("id"), row.getString("detail")))
+        .stream()
+        .filter(mark -> wanted.test(mark.getValue()))
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toSet());
   }
 
   /** In whatever case. */

@@ -68,10 +68,11 @@ public record TripSummary(
     return details.label();
   }
 
-  /** True if id, vehicle or anything that people said of the trip holds what is looked for. */
+  /** True if id, vehicle, adapter or anything that people said of it holds what is looked for. */
   boolean mentions(Predicate<String> wanted) {
     return wanted.test(id)
         || wanted.test(vehicleName)
+        || wanted.test(link.adapter())
         || wanted.test(details.label())
         || wanted.test(details.note())
         || details.tags().stream().anyMatch(wanted)
