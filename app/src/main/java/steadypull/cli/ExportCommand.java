@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.exchange.ExportChoice;
@@ -38,7 +39,7 @@ final class ExportCommand implements Callable<Integer> {
       required = true,
       paramLabel = "FILE",
       converter = PlainText.Place.class,
-      description = "Where to write, trip.csv, trip.csv.gz, x.trip or x.gpx.")
+      description = "Where to write: x.csv, x.csv.gz, x.trip, x.gpx or x.gpx.gz.")
   private Path to = Path.of("");
 
   @Option(names = "--measured-only", description = "Leaves out the derived channels.")
@@ -59,9 +60,17 @@ final class ExportCommand implements Callable<Integer> {
                 main, file, TripFile.write(library, ended(main, library, summary), file, choice()));
         case OutgoingFile.Track(Path file) ->
             TrackExport.write(main, library, summary, file, choice());
+        case OutgoingFile.Unknown(Path file) -> throw unknown(main, file);
       }
       return DamageWords.tell(main, library.damage(summary.id()));
     }
+  }
+
+  private static ParameterException unknown(SteadypullCommand main, Path file) {
+    return new ParameterException(
+        main.commandLine().getSubcommands().get("export"),
+        "Could not export to %s: expected a name that ends in %s, found none of these. Spreadsheets open .csv."
+            .formatted(Printable.line(file.toString()), OutgoingFile.ENDINGS));
   }
 
   private static void told(SteadypullCommand main, Path file, long samples) {

@@ -1,14 +1,20 @@
 package steadypull.exchange;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.InterruptedIOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.zip.GZIPOutputStream;
 import javax.xml.stream.XMLStreamException;
 import org.jspecify.annotations.Nullable;
 import steadypull.store.LibraryException;
@@ -72,12 +78,24 @@ final class TrackFile {
 
   private void fill(List<TripTrack> tracks) throws TableException, LibraryException {
     try {
-      new NewFile(file.toAbsolutePath()).fill(out -> write(tracks, out));
+      new NewFile(file.toAbsolutePath())
+          .<IOException>fillBytes(
+              bytes -> {
+                try (Writer out = text(bytes)) {
+                  write(tracks, out);
+                }
+              });
     } catch (LibraryTrouble e) {
       throw e.trouble;
     } catch (IOException e) {
       throw fault(e);
     }
+  }
+
+  private Writer text(OutputStream bytes) throws IOException {
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    OutputStream out = name.endsWith(".gz") ? new GZIPOutputStream(bytes, 1 << 16) : bytes;
+    return new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
   }
 
   private TableException fault(IOException fault) {
