@@ -3,6 +3,7 @@ package steadypull.cli;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,14 +11,18 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.advice.AdviceJson;
 import steadypull.advice.RuleSet;
 import steadypull.drive.DriveSetup;
 import steadypull.drive.Replay;
-import steadypull.exchange.TripTable;
+import steadypull.exchange.IncomingTable;
+import steadypull.exchange.TableException;
+import steadypull.exchange.TransferWatch;
 import steadypull.exchange.VehicleFile;
+import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 import steadypull.vehicle.Limit;
@@ -50,6 +55,20 @@ final class AdviseCommand implements Callable<Integer> {
       converter = LimitOption.class,
       description = "A limit in degC, in place of the vehicle's.")
   private List<Limit> limits = new ArrayList<>();
+
+  @Option(
+      names = "--map",
+      paramLabel = "MAP.toml",
+      converter = PlainText.Place.class,
+      description = "How to read a table of another program.")
+  private @Nullable Path map;
+
+  @Option(
+      names = "--zone",
+      paramLabel = "ZONE",
+      converter = ZoneOption.class,
+      description = ZoneOption.DESCRIPTION)
+  private @Nullable ZoneId zone;
 
   @Option(names = "--rig", paramLabel = "RIG.json", description = "What was towed.")
   private @Nullable Path rig;
@@ -91,14 +110,39 @@ final class AdviseCommand implements Callable<Integer> {
     return RuleSet.load(file);
   }
 
+  /** A table is read to its end before the first word, so that a faulty one says nothing else. */
   private int table(SteadypullCommand main, RuleSet inForce, Path file) throws Exception {
-    var table = TripTable.read(file);
-    Vehicle base = vehicle == null ? TableVehicle.of("table", table.samples()) : named(main);
-    end(main, replay(main, inForce, base).run(table.samples()));
+    TableOpening.Opened opened =
+        new TableOpening(
+                TableOpening.mapping(map),
+                Optional.ofNullable(zone),
+                line -> keptMapping(main, line))
+            .open(file);
+    opened.words().ifPresent(words -> main.err().println(opened.name() + ": " + words));
+    IncomingTable table = opened.table();
+    Vehicle found = TableVehicle.ofWhole("table", table);
+    table.clockWords().forEach(words -> main.err().println(opened.name() + ": " + words));
+    Vehicle base = vehicle == null ? found : named(main);
+    end(
+        main,
+        replay(main, inForce, base)
+            .<TableException>run(taker -> table.read(taker::accept, TransferWatch.NONE)));
     return 0;
   }
 
+  private static Optional<String> keptMapping(SteadypullCommand main, String headerLine)
+      throws LibraryException {
+    try (TripLibrary library = main.openLibraryToRead()) {
+      return library.mapping(headerLine);
+    }
+  }
+
   private int trip(SteadypullCommand main, RuleSet inForce) throws Exception {
+    if (map != null || zone != null) {
+      throw new ParameterException(
+          main.commandLine().getSubcommands().get("advise"),
+          "--map and --zone expected a table, found the trip " + Printable.line(what));
+    }
     try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary trip = library.find(what);
       Vehicle base = vehicle == null ? library.vehicleOf(trip.id()) : named(main);

@@ -3,6 +3,7 @@ package steadypull.cli;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -68,6 +69,13 @@ final class ImportCommand implements Callable<Integer> {
   private boolean proposeMap;
 
   @Option(
+      names = "--zone",
+      paramLabel = "ZONE",
+      converter = ZoneOption.class,
+      description = ZoneOption.DESCRIPTION)
+  private @Nullable ZoneId zone;
+
+  @Option(
       names = "--start",
       paramLabel = "MOMENT",
       converter = StartOption.class,
@@ -101,8 +109,7 @@ final class ImportCommand implements Callable<Integer> {
 
   private List<String> take(SteadypullCommand main) throws Exception {
     Optional<Rig> towed = rig == null ? Optional.empty() : Optional.of(VehicleFile.readRig(rig));
-    Optional<MappingText> mapping =
-        map == null ? Optional.empty() : Optional.of(MappingText.read(map));
+    Optional<MappingText> mapping = TableOpening.mapping(map);
     String name = vehicle == null ? "Imported" : vehicle;
     TripDetails said = details.applyTo(TripDetails.NONE);
     try (TripLibrary library = main.openLibrary();
@@ -111,7 +118,13 @@ final class ImportCommand implements Callable<Integer> {
           new TableImport(
               main,
               library,
-              new TableImport.Wishes(name, towed, said, mapping, Optional.ofNullable(start)));
+              new TableImport.Wishes(
+                  name,
+                  towed,
+                  said,
+                  mapping,
+                  Optional.ofNullable(zone),
+                  Optional.ofNullable(start)));
       // Every file is opened before the first is taken.
       List<Taking> opened = new ArrayList<>();
       for (String file : files) {

@@ -11,10 +11,10 @@ import java.util.Optional;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.NearMatch;
+import steadypull.cli.TableOpening.Opened;
 import steadypull.exchange.IncomingTable;
 import steadypull.exchange.MappingText;
 import steadypull.exchange.TableException;
-import steadypull.exchange.TripTable;
 import steadypull.store.AddedTrip;
 import steadypull.store.LibraryException;
 import steadypull.store.NewTrip;
@@ -31,6 +31,7 @@ final class TableImport {
    *
    * @param details what is said of their trips
    * @param mapping how to read them, if somebody said
+   * @param zone where their clock was, if somebody said
    * @param start when the trips started, if somebody said
    */
   record Wishes(
@@ -38,19 +39,15 @@ final class TableImport {
       Optional<Rig> rig,
       TripDetails details,
       Optional<MappingText> mapping,
+      Optional<ZoneId> zone,
       Optional<OffsetDateTime> start) {}
-
-  private record Opened(Path file, String headerLine, IncomingTable table) {
-    String name() {
-      return String.valueOf(file.getFileName()).replaceAll("\\p{Cntrl}", "?");
-    }
-  }
 
   private final SteadypullCommand main;
   private final TripLibrary library;
   private final Wishes wishes;
   private final PrintWriter notes;
   private final TransferProgress progress;
+  private final TableOpening opening;
   private final List<Opened> opened = new ArrayList<>();
   private Optional<Vehicle> vehicle = Optional.empty();
 
@@ -58,13 +55,15 @@ final class TableImport {
     this.main = main;
     this.library = library;
     this.wishes = wishes;
+    this.opening = new TableOpening(wishes.mapping(), wishes.zone(), library::mapping);
     this.notes = main.err();
     this.progress = new TransferProgress(main.err());
   }
 
   /** Opens a table; all that are opened here are drives of one vehicle. */
   Taking open(Path file) throws TableException, LibraryException {
-    Opened table = opened(file);
+    Opened table = opening.open(file);
+    table.words().ifPresent(words -> note(table, words));
     boolean isFirst = opened.isEmpty();
     opened.add(table);
     Vehicle driven = isFirst ? vehicle(table.table()) : vehicle.orElseThrow();
@@ -111,6 +110,7 @@ final class TableImport {
         .forEach(each -> note(opened, each));
     opened.table().conversions().forEach(each -> note(opened, "Converted " + each + "."));
     opened.table().heldWords().forEach(each -> note(opened, each + "."));
+    opened.table().clockWords().forEach(each -> note(opened, each));
     return trip.seal(endMicros);
   }
 
@@ -126,29 +126,6 @@ final class TableImport {
                 + " as a channel of its own."
                 + question
                 + " Rename the header for that.");
-  }
-
-  /** Somebody's mapping first, then our own form, then the mapping that was kept for its kind. */
-  private Opened opened(Path file) throws TableException, LibraryException {
-    String headerLine = TripTable.headerLine(file);
-    if (wishes.mapping().isPresent()) {
-      return mapped(file, headerLine, wishes.mapping().get());
-    }
-    Optional<String> kept =
-        TripTable.isOwnForm(headerLine) ? Optional.empty() : library.mapping(headerLine);
-    if (kept.isEmpty()) {
-      return new Opened(file, headerLine, TripTable.open(file));
-    }
-    Opened table =
-        mapped(file, headerLine, new MappingText("kept for this header", kept.get(), false));
-    note(table, "Read by the mapping that was kept for tables of this kind; --map replaces it.");
-    return table;
-  }
-
-  private static Opened mapped(Path file, String headerLine, MappingText mapping)
-      throws TableException {
-    IncomingTable table = TripTable.open(file, mapping, ZoneId.systemDefault());
-    return new Opened(file, headerLine, table);
   }
 
   /** Keeps somebody's mapping for tables of the same kinds, after they were taken. */

@@ -1,10 +1,9 @@
 package steadypull.cli;
 
-import java.util.List;
 import steadypull.channel.Channels;
-import steadypull.channel.Sample;
 import steadypull.exchange.IncomingTable;
 import steadypull.exchange.TableException;
+import steadypull.exchange.TransferWatch;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Vehicle;
 
@@ -15,10 +14,13 @@ import steadypull.vehicle.Vehicle;
 final class TableVehicle {
   private TableVehicle() {}
 
-  static Vehicle of(String name, List<Sample> samples) {
-    return of(
-        name,
-        samples.stream().anyMatch(each -> each.channel().equals(Channels.CHARGE_COOLANT_TEMP)));
+  /** The same, and the whole table is read and so found good. */
+  static Vehicle ofWhole(String name, IncomingTable table) throws TableException {
+    boolean[] isCooledByWater = {false};
+    table.<RuntimeException>read(
+        sample -> isCooledByWater[0] |= sample.channel().equals(Channels.CHARGE_COOLANT_TEMP),
+        TransferWatch.NONE);
+    return of(name, isCooledByWater[0]);
   }
 
   static Vehicle of(String name, IncomingTable table) throws TableException {

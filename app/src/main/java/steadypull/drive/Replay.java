@@ -1,8 +1,7 @@
 package steadypull.drive;
 
 import java.time.Instant;
-import java.util.List;
-import steadypull.channel.Sample;
+import steadypull.exchange.SampleSource;
 import steadypull.store.LibraryException;
 import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
@@ -35,16 +34,17 @@ public final class Replay {
   }
 
   /**
-   * Runs the samples of a table, which carries no link states: its link counts as connected.
+   * Runs the samples of a table, which carries no link states: its link counts as connected. They
+   * are heard as they are poured out, never held.
    *
    * @param samples in order of time
    * @return the time of the last sample, microseconds since the start of the table
    */
-  public long run(List<Sample> samples) {
+  public <X extends Exception> long run(SampleSource<X> samples) throws X {
     DrivePipeline pipeline = new DrivePipeline(setup, Instant.EPOCH, output);
     LinkEvent connected = new LinkEvent(0, LinkSummary.State.CONNECTED, "", 0);
     pipeline.accept(new TripEntry.OfEvent(connected.toTripEvent()));
-    samples.forEach(sample -> pipeline.accept(new TripEntry.OfSample(sample)));
+    samples.pourInto(sample -> pipeline.accept(new TripEntry.OfSample(sample)));
     return finish(pipeline, pipeline.nowMicros());
   }
 

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import steadypull.channel.Channel;
@@ -23,6 +22,9 @@ public final class IncomingTable {
   private final TableStart start;
   private final List<Freshness> freshness;
 
+  private List<String> clockWords = List.of();
+  private boolean isLocal;
+
   private IncomingTable(TableSource source, TableStart start) throws TableException {
     this.source = source;
     this.start = start;
@@ -30,8 +32,12 @@ public final class IncomingTable {
   }
 
   /** Opens our own form, or, with a mapping, a foreign one, and looks at its first row. */
-  static IncomingTable open(Path file, Optional<TableMapping> mapping, ZoneId zone)
+  static IncomingTable open(Path file, Optional<TableMapping> foreign, TableZone zone)
       throws TableException {
+    Optional<TableMapping> mapping =
+        foreign.isPresent()
+            ? Optional.of(foreign.get().after(HeaderLine.before(file, foreign.get())))
+            : foreign;
     try (TableRows rows =
         TableRows.open(file, mapping.map(TableMapping::form).orElse(TableForm.OWN))) {
       CsvRecord header =
@@ -162,7 +168,25 @@ public final class IncomingTable {
     if (!hasValue[0]) {
       throw withoutValues("empty cells only");
     }
+    clockWords = reader.clockWords();
+    isLocal = reader.isLocal();
     return reader.lastMicros();
+  }
+
+  /** What is worth knowing of how the last reading took local times; empty before. */
+  public List<String> clockWords() {
+    return List.copyOf(clockWords);
+  }
+
+  /** Whether the last reading took local times, so that their zone mattered. */
+  public boolean isLocal() {
+    return isLocal;
+  }
+
+  /** The header as it stands in the file: what tables of one kind have in common. */
+  public String headerLine() throws TableException {
+    int before = source.layout().form().linesBefore();
+    return before == 0 ? HeaderLine.of(source.file()) : HeaderLine.first(source.file()).get(before);
   }
 
   private void refuseWithoutColumns() throws TableException {

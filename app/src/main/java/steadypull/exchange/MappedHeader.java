@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import steadypull.channel.Channel;
@@ -31,8 +32,9 @@ final class MappedHeader {
     Map<Channel, Integer> places = new HashMap<>();
     List<TableColumn> columns = new ArrayList<>();
     int timeIndex = cells.indexOf(mapping.timeColumn());
+    int dateIndex = mapping.dateColumn().map(cells::indexOf).orElse(-1);
     for (int index = 0; index < cells.size(); index++) {
-      if (index != timeIndex) {
+      if (index != timeIndex && index != dateIndex) {
         Optional<TableColumn> column = column(index);
         if (column.isPresent()) {
           refuseTwice(places.put(column.get().channel(), index), index, column.get().channel());
@@ -46,6 +48,7 @@ final class MappedHeader {
         mapping.time(),
         timeIndex,
         mapping.timeColumn(),
+        dateIndex < 0 ? OptionalInt.empty() : OptionalInt.of(dateIndex),
         mapping.mayRepeatTime(),
         cells.size(),
         columns,
@@ -80,8 +83,7 @@ final class MappedHeader {
   }
 
   private void refuseMissing() throws TableException {
-    TreeSet<String> missing = new TreeSet<>(mapping.columns().keySet());
-    missing.add(mapping.timeColumn());
+    TreeSet<String> missing = new TreeSet<>(mapping.headers());
     cells.forEach(missing::remove);
     if (!missing.isEmpty()) {
       String first = missing.first();

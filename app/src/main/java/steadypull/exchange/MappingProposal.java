@@ -29,7 +29,7 @@ public final class MappingProposal {
                             "a column with times",
                             "none in its first %d rows".formatted(glance.rows())));
     List<ColumnGlance> others =
-        glance.columns().stream().filter(each -> each != time.column()).toList();
+        glance.columns().stream().filter(each -> !time.tells(each)).toList();
     StringBuilder text = new StringBuilder();
     head(text, file, glance, others);
     time(text, time);
@@ -44,6 +44,12 @@ public final class MappingProposal {
     line(
         text,
         "# Look through it, above all where it says \"check\", then: import FILE --map MAP.toml");
+    if (form.linesBefore() > 0) {
+      line(
+          text,
+          "# check: line %d is taken for the header; those before it are passed over"
+              .formatted(form.linesBefore() + 1));
+    }
     if (glance.hasNumbersForHeaders()) {
       line(
           text,
@@ -81,11 +87,18 @@ public final class MappingProposal {
     line(text, "");
     line(text, "[time]");
     line(text, "column = " + quoted(time.column().header()));
+    time.dateColumn().ifPresent(date -> line(text, "date_column = " + quoted(date.header())));
     line(text, "format = " + quoted(time.format()) + comment(time.comment()));
     if (time.lacksDay()) {
       line(
           text,
           "# date = 2026-01-31 # check: the day of the first row; without it the file's is taken");
+    }
+    if (time.isLocal()) {
+      line(
+          text,
+          "# zone = \"+02:00\" # check: where its clock was; without it this machine's zone is"
+              + " taken");
     }
     if (time.isFarFromZero()) {
       line(text, "first_row_is_zero = true # the counter did not begin with the trip");

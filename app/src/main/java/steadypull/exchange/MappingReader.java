@@ -19,12 +19,14 @@ import steadypull.toml.TomlText;
 final class MappingReader {
   static final String IGNORE = "ignore";
   private static final String HELD = "held";
+  private static final String DATE_COLUMN = "date_column";
   private static final String MISSING = "missing";
   private static final List<String> KEYS =
       List.of(
           "separator", "decimal", "encoding", HELD, "round", "ragged", MISSING, "time", "columns");
   private static final List<String> TIME_KEYS =
-      List.of("column", "format", "date", "zone", "first_row_is_zero", "repeats", HELD);
+      List.of(
+          "column", DATE_COLUMN, "format", "date", "zone", "first_row_is_zero", "repeats", HELD);
   private static final List<String> COLUMN_KEYS = List.of("channel", HELD);
   private static final Map<String, String> SEPARATORS =
       Map.of("tab", "\t", "comma", ",", "semicolon", ";", "blank", " ");
@@ -49,11 +51,12 @@ final class MappingReader {
     TableForm form = form();
     TimeForm timeForm = timeForm(time);
     String timeColumn = fields.text(time, "column").orElse("");
+    Optional<String> dateColumn = dateColumn(time, timeForm);
     boolean mayRepeat = fields.truth(time, "repeats", false);
     Map<String, TableMapping.Use> uses = uses(columns, isHeld(time, columns));
     OptionalInt round = round();
     fields.refuseIfFaulty();
-    return new TableMapping(form, timeForm, timeColumn.strip(), mayRepeat, uses, round);
+    return new TableMapping(form, timeForm, timeColumn.strip(), dateColumn, mayRepeat, uses, round);
   }
 
   private TableForm form() {
@@ -73,7 +76,8 @@ final class MappingReader {
         point,
         encoding(),
         fields.truth(file, "ragged", false),
-        fields.texts(file, MISSING));
+        fields.texts(file, MISSING),
+        0);
   }
 
   private TextEncoding encoding() {
@@ -116,13 +120,31 @@ final class MappingReader {
     Optional<ZoneId> zone = zone(time);
     Optional<LocalDate> day = date;
     Optional<TimeForm> form = word.flatMap(each -> TimeFormWords.of(each, zero, day, zone));
-    if (word.isPresent() && form.isEmpty()) {
+    if (word.filter(TimeFormWords::lacksHalfOfDay).isPresent()) {
+      fields.fault(
+          time,
+          "format",
+          "expected hours of 24 (H), or a (AM or PM) with hours of 12 (h), found \"%s\""
+              .formatted(word.get()));
+    } else if (word.isPresent() && form.isEmpty()) {
       fields.fault(
           time,
           "format",
           "expected %s, found \"%s\"".formatted(TimeFormWords.EXAMPLES, word.get()));
     }
     return form.orElse(TimeForm.OWN);
+  }
+
+  /** The column of the day; its cells and those of the time are read as one text. */
+  private Optional<String> dateColumn(TomlTable time, TimeForm form) {
+    Optional<String> column = fields.optionalText(time, DATE_COLUMN).map(String::strip);
+    if (column.isPresent() && !(form instanceof TimeForm.Clock)) {
+      fields.fault(time, DATE_COLUMN, "expected a format such as \"d.M.uuuu H:mm:ss\" with it");
+    }
+    if (column.isPresent() && time.contains(List.of("date"))) {
+      fields.fault(time, "date", "expected either date or date_column, found both");
+    }
+    return column;
   }
 
   private Optional<ZoneId> zone(TomlTable time) {

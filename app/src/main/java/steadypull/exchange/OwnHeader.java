@@ -54,6 +54,7 @@ final class OwnHeader {
         TimeForm.OWN,
         0,
         TIME,
+        OptionalInt.empty(),
         false,
         cells.size(),
         columns,

@@ -36,7 +36,7 @@ final class RecordFault {
     try (TableBytes bytes = TableBytes.open(file);
         Reader text = bytes.text(form.encoding())) {
       for (int letter = text.read(); letter >= 0; letter = text.read()) {
-        take((char) letter);
+        pass((char) letter);
         if (column > mostFields) {
           return place(
               "at most " + mostFields + " fields", "more", " Look for a missing line end.");
@@ -66,6 +66,15 @@ final class RecordFault {
   private TableException place(String expected, String found, String advice) {
     return new CellPlace(file, isQuoted ? quoteLine : line, column, "")
         .refusal(expected, found, advice);
+  }
+
+  /** Lines before the header are no records. */
+  private void pass(char letter) {
+    if (line > form.linesBefore()) {
+      take(letter);
+    } else {
+      line += letter == '\n' ? 1 : 0;
+    }
   }
 
   private void take(char letter) {

@@ -6,10 +6,10 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAccessor;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -18,6 +18,9 @@ import java.util.Optional;
  *
  * <p>A time of day that goes back by more than twelve hours has passed midnight; one that goes back
  * by less is a clock that was set, which nobody can tell from a damaged table.
+ *
+ * <p>Local times go by the rules of their zone. Where clocks are turned back an hour exists twice:
+ * its first pass is meant until the clock goes back. An hour that clocks leave out is refused.
  */
 final class RowClock {
   /** A trip lasts at most a year; a greater time is a clock's, not a trip's. */
@@ -32,9 +35,8 @@ final class RowClock {
   private final TimeForm form;
   private final NumberCell numbers;
   private final Instant fileTime;
-  private final ZoneId zone;
-  private long midnightMicros;
-  private long lastOfDayMicros = -1;
+  private final LocalClock local;
+  private Optional<LocalDateTime> lastOfDay = Optional.empty();
   private boolean isDayOfFile;
   private Optional<ZoneOffset> firstOffset = Optional.empty();
 
@@ -42,13 +44,23 @@ final class RowClock {
    * A clock for one reading of a table.
    *
    * @param fileTime when the file was last written; tells the day where nothing else does
-   * @param here where the table was written if nobody tells it
+   * @param zone where the table's clock was
    */
-  RowClock(TimeForm form, char decimal, Instant fileTime, ZoneId here) {
+  RowClock(TimeForm form, char decimal, Instant fileTime, TableZone zone) {
     this.form = form;
     this.numbers = new NumberCell(decimal);
     this.fileTime = fileTime;
-    this.zone = form instanceof TimeForm.Clock clock ? clock.zone().orElse(here) : here;
+    this.local = new LocalClock(form, zone);
+  }
+
+  /** What is worth knowing of how local times were read so far. */
+  List<String> words() {
+    return local.words();
+  }
+
+  /** Whether a local time was read, and so the zone mattered. */
+  boolean isLocal() {
+    return local.isUsed();
   }
 
   /** What is known of the start of the trip once the first row was read. */
@@ -106,36 +118,37 @@ final class RowClock {
       TemporalAccessor found =
           clock
               .reader()
-              .parseBest(text, OffsetDateTime::from, LocalDateTime::from, LocalTime::from);
+              .parseBest(
+                  HalfOfDay.plain(text, clock.pattern()),
+                  OffsetDateTime::from,
+                  LocalDateTime::from,
+                  LocalTime::from);
       return switch (found) {
         case OffsetDateTime moment -> micros(moment);
-        case LocalDateTime local -> micros(local.atZone(zone).toOffsetDateTime());
-        default -> ofDay(clock, LocalTime.from(found), place);
+        case LocalDateTime time -> micros(local.moment(time, place));
+        default -> micros(local.moment(ofDay(clock, LocalTime.from(found), place), place));
       };
     } catch (DateTimeException | ArithmeticException e) {
       throw place.here().refusal("a time of the form " + clock.pattern(), CellPlace.whatIs(text));
     }
   }
 
-  /** Counted in hours of the clock since the first day, so that a table over midnight goes on. */
-  private long ofDay(TimeForm.Clock clock, LocalTime time, CellPlace.Of place)
+  private LocalDateTime ofDay(TimeForm.Clock clock, LocalTime time, CellPlace.Of place)
       throws TableException {
-    long ofDay = time.toNanoOfDay() / 1000;
-    if (lastOfDayMicros < 0) {
-      midnightMicros =
-          micros(dayOne(clock, time).atTime(time).atZone(zone).toOffsetDateTime()) - ofDay;
-    } else if (lastOfDayMicros - ofDay >= DAY_MICROS / 2) {
-      midnightMicros += DAY_MICROS;
-    } else if (lastOfDayMicros > ofDay) {
+    LocalDateTime last = lastOfDay.orElseGet(() -> dayOne(clock, time).atTime(time));
+    LocalDateTime next = last.toLocalDate().atTime(time);
+    if (ChronoUnit.MICROS.between(next, last) >= DAY_MICROS / 2) {
+      next = next.plusDays(1);
+    } else if (next.isBefore(last) && !local.isTurnedBack(next)) {
       throw place
           .here()
           .refusal(
-              "a time after the row before, " + LocalTime.ofNanoOfDay(lastOfDayMicros * 1000),
+              "a time after the row before, " + last.toLocalTime(),
               CellPlace.quoted(time.toString()),
               " Only midnight may turn a clock back.");
     }
-    lastOfDayMicros = ofDay;
-    return midnightMicros + ofDay;
+    lastOfDay = Optional.of(next);
+    return next;
   }
 
   /** The last day on which that time came before the file was written, if nobody tells the day. */
@@ -144,7 +157,7 @@ final class RowClock {
       return clock.date().get();
     }
     isDayOfFile = true;
-    LocalDateTime written = LocalDateTime.ofInstant(fileTime, zone);
+    LocalDateTime written = LocalDateTime.ofInstant(fileTime, local.zone());
     LocalDate day = written.toLocalDate();
     return time.isAfter(written.toLocalTime()) ? day.minusDays(1) : day;
   }

@@ -3,7 +3,7 @@ package steadypull.exchange;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
+import java.util.List;
 
 /**
  * Reads the cells of one row after another of a table whose layout is known. One thread, one
@@ -37,7 +37,7 @@ final class RowReader {
   private long firstMicros;
   private long lastMicros = -1;
 
-  RowReader(Path file, TableLayout layout, Instant fileTime, ZoneId zone) {
+  RowReader(Path file, TableLayout layout, Instant fileTime, TableZone zone) {
     this.file = file;
     this.layout = layout;
     this.clock = new RowClock(layout.time(), layout.form().decimal(), fileTime, zone);
@@ -52,7 +52,7 @@ final class RowReader {
   long time(CsvRecord row) throws TableException {
     line = row.getStartingLineNumber();
     requireWidth(row);
-    String cell = row.getField(layout.timeIndex());
+    String cell = timeCell(row);
     CellPlace.Of place = () -> place(layout.timeIndex(), layout.timeHeader());
     long clockMicros = clock.micros(cell, place);
     if (lastMicros < 0) {
@@ -82,6 +82,24 @@ final class RowReader {
   /** What is known of the start of the trip; after the first row. */
   TableStart start() {
     return clock.start(firstMicros);
+  }
+
+  /** What is worth knowing of how local times were read so far. */
+  List<String> clockWords() {
+    return clock.words();
+  }
+
+  /** Whether the zone mattered so far. */
+  boolean isLocal() {
+    return clock.isLocal();
+  }
+
+  /** Day and time of two fields are read as one text. */
+  private String timeCell(CsvRecord row) {
+    String time = row.getField(layout.timeIndex());
+    return layout.dateIndex().isEmpty()
+        ? time
+        : row.getField(layout.dateIndex().getAsInt()).strip() + " " + time.strip();
   }
 
   private boolean isTripTime() {
@@ -119,7 +137,10 @@ final class RowReader {
 
   private void requireWidth(CsvRecord row) throws TableException {
     int found = row.getFieldCount();
-    boolean isShort = found < layout.width() && found > layout.timeIndex();
+    boolean isShort =
+        found < layout.width()
+            && found > layout.timeIndex()
+            && found > layout.dateIndex().orElse(0);
     if (found == layout.width() || (isShort && layout.form().isRagged())) {
       return;
     }

@@ -5,11 +5,15 @@ import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.InterruptedIOException;
 import java.io.PushbackInputStream;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipException;
 
@@ -96,6 +100,32 @@ final class TableBytes implements AutoCloseable {
   /** Whether it begins with the mark of UTF-16; before any text is read. */
   boolean isWide() throws IOException {
     return beginsWith(unpacked, BIG_ENDIAN_MARK) || beginsWith(unpacked, LITTLE_ENDIAN_MARK);
+  }
+
+  /**
+   * The first 128 bits of SHA-256 (FIPS 180-4) over all bytes as they are unpacked, in hexadecimal
+   * digits; two tables that share them by chance are not to be expected.
+   *
+   * @throws InterruptedIOException if the watch ends it
+   */
+  String digest(TransferWatch watch) throws IOException {
+    MessageDigest digest = sha256();
+    byte[] part = new byte[BUFFER];
+    for (int read = unpacked.read(part); read >= 0; read = unpacked.read(part)) {
+      digest.update(part, 0, read);
+      if (!watch.goesOn(bytesRead())) {
+        throw new InterruptedIOException("Stopped as asked");
+      }
+    }
+    return HexFormat.of().formatHex(digest.digest(), 0, 16);
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java has SHA-256", e);
+    }
   }
 
   /** Bytes of the file that were read so far, a buffer ahead of the text. */

@@ -10,14 +10,30 @@ import java.util.Set;
  * @param encoding how bytes are text
  * @param isRagged whether rows may lack fields at their end
  * @param missing what stands in cells without a sample, besides nothing
+ * @param linesBefore lines of the file before its header line, which are passed over
  */
 record TableForm(
-    char separator, char decimal, TextEncoding encoding, boolean isRagged, Set<String> missing) {
+    char separator,
+    char decimal,
+    TextEncoding encoding,
+    boolean isRagged,
+    Set<String> missing,
+    int linesBefore) {
   /** Our own tables: RFC 4180 in UTF-8. */
-  static final TableForm OWN = new TableForm(',', '.', TextEncoding.UTF_8, false, Set.of());
+  static final TableForm OWN = new TableForm(',', '.', TextEncoding.UTF_8, false, Set.of(), 0);
 
   TableForm {
     missing = Set.copyOf(missing);
+  }
+
+  /** The same text behind so many other lines. */
+  TableForm after(int lines) {
+    return new TableForm(separator, decimal, encoding, isRagged, missing, lines);
+  }
+
+  /** The same text with numbers that have a comma. */
+  TableForm withDecimalComma() {
+    return new TableForm(separator, ',', encoding, isRagged, missing, linesBefore);
   }
 
   /** Whether a cell holds no sample. */

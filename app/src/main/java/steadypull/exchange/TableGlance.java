@@ -17,8 +17,6 @@ final class TableGlance {
   /** Numbers, times of the clock and days, or nothing. */
   private static final Pattern NUMBERS = Pattern.compile("|[-+]?[0-9.,][-+0-9.,:/ TZeE]*");
 
-  private static final String SEPARATORS = ",;\t|";
-
   private final TableForm form;
   private final List<ColumnGlance> columns = new ArrayList<>();
   private final NumberCell numbers;
@@ -36,15 +34,12 @@ final class TableGlance {
   }
 
   static TableGlance at(Path file) throws TableException {
-    TableForm point = form(file, '.');
+    TableForm point = form(file);
     TableGlance glance = look(file, point);
     if (point.separator() == ',') {
       return glance;
     }
-    TableGlance comma =
-        look(
-            file,
-            new TableForm(point.separator(), ',', point.encoding(), point.isRagged(), Set.of()));
+    TableGlance comma = look(file, point.withDecimalComma());
     return comma.numericColumns() > glance.numericColumns() ? comma : glance;
   }
 
@@ -64,14 +59,16 @@ final class TableGlance {
     }
   }
 
-  private static TableForm form(Path file, char decimal) throws TableException {
-    String line = TripTable.headerLine(file);
-    char separator = ',';
-    for (int each = 0; each < SEPARATORS.length(); each++) {
-      char candidate = SEPARATORS.charAt(each);
-      separator = count(line, candidate) > count(line, separator) ? candidate : separator;
-    }
-    return new TableForm(separator, decimal, encoding(file, line), true, Set.of());
+  private static TableForm form(Path file) throws TableException {
+    List<String> lines = HeaderLine.first(file);
+    HeaderGuess header = HeaderGuess.of(lines);
+    return new TableForm(
+        header.separator(),
+        '.',
+        encoding(file, lines.get(header.linesBefore())),
+        true,
+        Set.of(),
+        header.linesBefore());
   }
 
   private static TextEncoding encoding(Path file, String line) throws TableException {
@@ -86,10 +83,6 @@ final class TableGlance {
       return TextEncoding.WINDOWS_1252;
     }
     return TextEncoding.looksTwice(line) ? TextEncoding.UTF_8_TWICE : TextEncoding.UTF_8;
-  }
-
-  private static long count(String line, char wanted) {
-    return line.chars().filter(each -> each == wanted).count();
   }
 
   private void look(CsvRecord row) {
@@ -116,7 +109,8 @@ final class TableGlance {
 
   /** How the text is laid out. */
   TableForm form() {
-    return new TableForm(form.separator(), form.decimal(), form.encoding(), isRagged, missing());
+    return new TableForm(
+        form.separator(), form.decimal(), form.encoding(), isRagged, missing(), form.linesBefore());
   }
 
   private Set<String> missing() {

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
  * @param form how the text is laid out
  * @param time how time is told
  * @param timeIndex place of the time among the fields of a row, from 0
+ * @param dateIndex place of the day, from 0; empty: it has no field of its own
  * @param mayRepeatTime whether rows may share a time
  * @param width fields of the header
  * @param columns the columns that are taken, in the order of the table
@@ -21,6 +22,7 @@ record TableLayout(
     TimeForm time,
     int timeIndex,
     String timeHeader,
+    OptionalInt dateIndex,
     boolean mayRepeatTime,
     int width,
     List<TableColumn> columns,

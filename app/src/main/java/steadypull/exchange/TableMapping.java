@@ -1,13 +1,17 @@
 package steadypull.exchange;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
 import steadypull.channel.Channel;
 
 /**
  * How to read tables of one foreign kind; written as TOML, see {@link #parse}. Immutable.
  *
  * @param timeColumn header of the column that tells the time
+ * @param dateColumn header of the column that tells the day; empty: the time tells it, or nothing
  * @param mayRepeatTime whether rows may share a time; the later ones are taken one microsecond on
  * @param columns what the other columns are, by their headers
  * @param round rows from one fresh value of a held column to the next; empty: to be inferred
@@ -16,6 +20,7 @@ record TableMapping(
     TableForm form,
     TimeForm time,
     String timeColumn,
+    Optional<String> dateColumn,
     boolean mayRepeatTime,
     Map<String, Use> columns,
     OptionalInt round) {
@@ -39,8 +44,23 @@ record TableMapping(
     return switch (time) {
       case TimeForm.Counted _ -> this;
       case TimeForm.Clock clock ->
-          new TableMapping(form, clock.withoutDate(), timeColumn, mayRepeatTime, columns, round);
+          new TableMapping(
+              form, clock.withoutDate(), timeColumn, dateColumn, mayRepeatTime, columns, round);
     };
+  }
+
+  /** The same for a table whose header stands behind so many other lines. */
+  TableMapping after(int lines) {
+    return new TableMapping(
+        form.after(lines), time, timeColumn, dateColumn, mayRepeatTime, columns, round);
+  }
+
+  /** Every header that it names. */
+  Set<String> headers() {
+    Set<String> headers = new TreeSet<>(columns.keySet());
+    headers.add(timeColumn);
+    dateColumn.ifPresent(headers::add);
+    return headers;
   }
 
   /** What a column is. */

@@ -62,14 +62,20 @@ final class TableRows implements AutoCloseable {
                     .maxFields(MOST_FIELDS)
                     .maxFieldSize(LONGEST_FIELD)
                     .maxRecordSize(LONGEST_RECORD));
-    return CsvReader.builder()
-        .fieldSeparator(form.separator())
-        .maxBufferSize(LONGEST_FIELD)
-        .allowExtraFields(true)
-        .allowMissingFields(true)
-        .allowExtraCharsAfterClosingQuote(false)
-        .build(handler, bytes.text(form.encoding()))
-        .iterator();
+    CsvReader<CsvRecord> reader =
+        CsvReader.builder()
+            .fieldSeparator(form.separator())
+            .maxBufferSize(LONGEST_FIELD)
+            .allowExtraFields(true)
+            .allowMissingFields(true)
+            .allowExtraCharsAfterClosingQuote(false)
+            .build(handler, bytes.text(form.encoding()));
+    try {
+      reader.skipLines(form.linesBefore());
+    } catch (CsvParseException tooLong) {
+      throw new IOException("a line before its header that is too long", tooLong);
+    }
+    return reader.iterator();
   }
 
   /** The next record; empty at the end. Lines without any character are passed over. */

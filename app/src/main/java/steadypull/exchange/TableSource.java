@@ -3,7 +3,6 @@ package steadypull.exchange;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import steadypull.channel.Channel;
@@ -13,9 +12,9 @@ import steadypull.channel.Channel;
  * is.
  *
  * @param fileTime when the file was last written
- * @param zone where its clock was, unless table or mapping tell
+ * @param zone where its clock was
  */
-record TableSource(Path file, TableLayout layout, Instant fileTime, ZoneId zone) {
+record TableSource(Path file, TableLayout layout, Instant fileTime, TableZone zone) {
   /** Opens the table behind its header. */
   TableRows open() throws TableException {
     TableRows rows = TableRows.open(file, layout.form());

@@ -47,6 +47,15 @@ final class TimeFormWords {
     };
   }
 
+  /** Whether a pattern has hours of 12, but does not tell which half of the day is meant. */
+  static boolean lacksHalfOfDay(String pattern) {
+    String bare = pattern.replaceAll("'[^']*'", "");
+    return (bare.contains("h") || bare.contains("K"))
+        && !bare.contains("a")
+        && !bare.contains("B")
+        && pattern(pattern).isPresent();
+  }
+
   private static Optional<DateTimeFormatter> pattern(String pattern) {
     if (List.of("H", "h", "k", "K").stream().noneMatch(pattern::contains)) {
       return Optional.empty();

@@ -1,15 +1,13 @@
 package steadypull.exchange;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import steadypull.channel.Channel;
-import steadypull.channel.Sample;
 
 /**
  * Trip tables: CSV after RFC 4180 in UTF-8, first column {@code time[s]}, then one column for each
@@ -26,18 +24,18 @@ public final class TripTable {
   /** Understands a table of our own form up to its first row. */
   public static IncomingTable open(Path file) throws TableException {
     refuseOtherKinds(file);
-    return IncomingTable.open(file, Optional.empty(), ZoneOffset.UTC);
+    return IncomingTable.open(file, Optional.empty(), TableZone.here(ZoneOffset.UTC));
   }
 
   /**
    * Understands a table of another program, with the help of a mapping, up to its first row.
    *
-   * @param here where its clock was, unless table or mapping tell
+   * @param zone where its clock was, unless the table tells
    */
-  public static IncomingTable open(Path file, MappingText mapping, ZoneId here)
+  public static IncomingTable open(Path file, MappingText mapping, TableZone zone)
       throws TableException {
     refuseOtherKinds(file);
-    return IncomingTable.open(file, Optional.of(mapping.mapping()), here);
+    return IncomingTable.open(file, Optional.of(mapping.mapping()), zone);
   }
 
   /**
@@ -48,18 +46,37 @@ public final class TripTable {
     return HeaderLine.of(file);
   }
 
+  /**
+   * The first lines of a table, one of which may be its header line; at most a hundred. The others
+   * say something of the table.
+   */
+  public static List<String> firstLines(Path file) throws TableException {
+    return HeaderLine.first(file);
+  }
+
   /** Whether a header line is that of our own form. */
   public static boolean isOwnForm(String headerLine) {
     return headerLine.strip().startsWith(OwnHeader.TIME)
         || headerLine.strip().startsWith("\"" + OwnHeader.TIME);
   }
 
-  /** Reads a table of our own form into memory, whole or not at all. */
-  public static ImportedTable read(Path file) throws TableException {
-    IncomingTable table = open(file);
-    List<Sample> samples = new ArrayList<>();
-    long endMicros = table.read(samples::add, TransferWatch.NONE);
-    return new ImportedTable(table.channels(), samples, endMicros, table.conversions());
+  /**
+   * What tells the content of a table from any other: the first half of SHA-256 over its bytes,
+   * unpacked, in hexadecimal digits.
+   *
+   * @param watch hears of the bytes of the file
+   */
+  public static String digest(Path file, TransferWatch watch) throws TableException {
+    try (TableBytes bytes = TableBytes.open(file)) {
+      return bytes.digest(watch);
+    } catch (InterruptedIOException stopped) {
+      throw new TableException(
+          "Stopped looking through %s, as asked. Nothing was imported."
+              .formatted(CellPlace.shown(file)),
+          stopped);
+    } catch (IOException e) {
+      throw FileFault.unreadable(file, FileFault.whileReading(e));
+    }
   }
 
   /**

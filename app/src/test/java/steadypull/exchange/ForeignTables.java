@@ -46,7 +46,7 @@ final class ForeignTables {
   }
 
   static Read read(Path file, MappingText mapping) throws Exception {
-    IncomingTable table = TripTable.open(file, mapping, ZoneOffset.UTC);
+    IncomingTable table = TripTable.open(file, mapping, TableZone.here(ZoneOffset.UTC));
     List<Sample> samples = new ArrayList<>();
     long end = table.read(samples::add, TransferWatch.NONE);
     return new Read(table, samples, end);

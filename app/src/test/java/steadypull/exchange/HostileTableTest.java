@@ -43,7 +43,7 @@ class HostileTableTest {
   void aMillionColumnsAreRefused() throws Exception {
     Path file = file("time[s]" + ",own[1]".repeat(1_000_000) + "\n");
 
-    assertThatThrownBy(() -> TripTable.read(file))
+    assertThatThrownBy(() -> ImportedTable.read(file))
         .isInstanceOf(TableException.class)
         .hasMessageContaining("expected at most 4096 fields")
         .satisfies(e -> assertThat(e.toString()).hasSizeLessThan(600));
@@ -53,7 +53,7 @@ class HostileTableTest {
   void aMillionFieldsInARowAreRefused() throws Exception {
     Path file = file("time[s],own[1]\n0,1\n1" + ",2".repeat(1_000_000) + "\n");
 
-    assertThatThrownBy(() -> TripTable.read(file))
+    assertThatThrownBy(() -> ImportedTable.read(file))
         .hasMessageContaining("line 3, column 4097: expected at most 4096 fields, found more.");
   }
 
@@ -61,7 +61,7 @@ class HostileTableTest {
   void manyUnknownColumnsGiveAShortMessage() throws Exception {
     Path file = file("time[s]" + ",Bogus".repeat(4_000) + "\n0\n");
 
-    assertThatThrownBy(() -> TripTable.read(file))
+    assertThatThrownBy(() -> ImportedTable.read(file))
         .hasMessageContaining("line 1, column 2: expected a header of the form id[unit]")
         .hasMessageContaining("and 3979 more")
         .satisfies(e -> assertThat(e.toString()).hasSizeLessThan(2_000));
@@ -84,7 +84,7 @@ class HostileTableTest {
     Path file = file(packed("x".repeat(50_000_000)));
 
     assertThat(TripTable.headerLine(file)).hasSize(100_000);
-    assertThatThrownBy(() -> TripTable.read(file)).isInstanceOf(TableException.class);
+    assertThatThrownBy(() -> ImportedTable.read(file)).isInstanceOf(TableException.class);
     assertThatThrownBy(() -> MappingProposal.of(file)).isInstanceOf(TableException.class);
   }
 
@@ -92,7 +92,7 @@ class HostileTableTest {
   void aPackedTableIsReadByItsContentWhateverItsName() throws Exception {
     Path file = file(packed("time[s],gear[1]\n0,3\n"));
 
-    assertThat(TripTable.read(file).samples()).hasSize(1);
+    assertThat(ImportedTable.read(file).samples()).hasSize(1);
   }
 
   @Test
@@ -105,7 +105,7 @@ class HostileTableTest {
     byte[] whole = packed(table.toString());
     Path file = file(Arrays.copyOf(whole, whole.length / 2));
 
-    assertThatThrownBy(() -> TripTable.read(file))
+    assertThatThrownBy(() -> ImportedTable.read(file))
         .isInstanceOf(TableException.class)
         .hasMessageMatching(
             ".*hostile.csv, after line \\d{4,5}: expected more of the table, found a gzip file that"
@@ -123,7 +123,7 @@ class HostileTableTest {
       byte[] bad = bytes.clone();
       bad[at] ^= 0x10;
       Path file = file(bad);
-      assertThatThrownBy(() -> TripTable.read(file))
+      assertThatThrownBy(() -> ImportedTable.read(file))
           .as("bit in byte %d", at)
           .isInstanceOf(TableException.class)
           .hasMessageContaining("hostile.csv");
@@ -137,9 +137,9 @@ class HostileTableTest {
   void bytesBehindAPackedTableAreRefusedAndFurtherMembersTaken(String behind) throws Exception {
     byte[] table = packed("time[s],gear[1]\n0,3\n");
 
-    assertThat(TripTable.read(file(joined(table, packed("1,4\n")))).samples()).hasSize(2);
+    assertThat(ImportedTable.read(file(joined(table, packed("1,4\n")))).samples()).hasSize(2);
     assertThatThrownBy(
-            () -> TripTable.read(file(joined(table, behind.getBytes(StandardCharsets.UTF_8)))))
+            () -> ImportedTable.read(file(joined(table, behind.getBytes(StandardCharsets.UTF_8)))))
         .hasMessageContaining("found a damaged gzip file (bytes behind its end). Nothing was");
   }
 
@@ -162,11 +162,11 @@ class HostileTableTest {
       })
   void formulasAreNeitherCellsNorHeaders(String formula) throws Exception {
     Path asCell = file("time[s],gear[1]\n0,\"" + formula + "\"\n");
-    assertThatThrownBy(() -> TripTable.read(asCell))
+    assertThatThrownBy(() -> ImportedTable.read(asCell))
         .hasMessageContaining("line 2, column 2 (gear[1]): expected a number");
 
     Path asHeader = file("time[s],\"" + formula + "[1]\"\n0,3\n");
-    assertThatThrownBy(() -> TripTable.read(asHeader))
+    assertThatThrownBy(() -> ImportedTable.read(asHeader))
         .hasMessageContaining("line 1, column 2: expected a header of the form id[unit]");
   }
 
@@ -175,7 +175,7 @@ class HostileTableTest {
   void strangeCharactersInCellsAreRefusedAndShown(String cell) throws Exception {
     Path file = file("time[s],gear[1]\n0," + cell + "\n");
 
-    assertThatThrownBy(() -> TripTable.read(file))
+    assertThatThrownBy(() -> ImportedTable.read(file))
         .hasMessageContaining("line 2, column 2 (gear[1])")
         .satisfies(e -> assertThat(e.getMessage()).doesNotContainPattern("[\\p{Cntrl}]"));
   }
@@ -184,7 +184,7 @@ class HostileTableTest {
   void nulsInAHeaderAreRefusedAndShown() throws Exception {
     Path file = file("time[s],gear\0[1]\n0,3\n");
 
-    assertThatThrownBy(() -> TripTable.read(file))
+    assertThatThrownBy(() -> ImportedTable.read(file))
         .hasMessageContaining("line 1, column 2")
         .hasMessageContaining("a NUL character in \"gear\\u0000[1]\"");
   }
@@ -194,7 +194,7 @@ class HostileTableTest {
     assumeThat(System.getProperty("os.name").toLowerCase(Locale.ROOT)).startsWith("linux");
     Path file = Files.writeString(folder.resolve("a\u001B[2J\nb.csv"), "time[s],gear[1]\n0,x\n");
 
-    assertThatThrownBy(() -> TripTable.read(file))
+    assertThatThrownBy(() -> ImportedTable.read(file))
         .hasMessageContaining("a\\u001b[2J\\u000ab.csv, line 2, column 2")
         .satisfies(e -> assertThat(e.getMessage()).doesNotContainPattern("[\\p{Cntrl}]"));
   }
@@ -203,9 +203,9 @@ class HostileTableTest {
   void whatIsNoFileIsRefused() throws Exception {
     assumeThat(System.getProperty("os.name").toLowerCase(Locale.ROOT)).startsWith("linux");
 
-    assertThatThrownBy(() -> TripTable.read(folder)).hasMessageContaining("found a folder");
+    assertThatThrownBy(() -> ImportedTable.read(folder)).hasMessageContaining("found a folder");
     for (String device : new String[] {"/dev/null", "/dev/zero"}) {
-      assertThatThrownBy(() -> TripTable.read(Path.of(device)))
+      assertThatThrownBy(() -> ImportedTable.read(Path.of(device)))
           .isInstanceOf(TableException.class)
           .hasMessageContaining(device)
           .hasMessageContaining("found a device or a pipe");
@@ -216,20 +216,20 @@ class HostileTableTest {
   void aSpreadsheetsOwnFileIsRefusedWithWhatToDo() throws Exception {
     Path file = file("PK\u0003\u0004\u0014\u0000");
 
-    assertThatThrownBy(() -> TripTable.read(file))
+    assertThatThrownBy(() -> ImportedTable.read(file))
         .hasMessageContaining("hostile.csv: expected a file with a trip table, found an archive")
         .hasMessageContaining("save it as CSV");
   }
 
   @Test
   void anEmptyFileIsRefusedPlainAndPacked() throws Exception {
-    assertThatThrownBy(() -> TripTable.read(file("")))
+    assertThatThrownBy(() -> ImportedTable.read(file("")))
         .hasMessageContaining("line 1: expected a header line time[s],..., found an empty file");
-    assertThatThrownBy(() -> TripTable.read(file(packed(""))))
+    assertThatThrownBy(() -> ImportedTable.read(file(packed(""))))
         .hasMessageContaining("found an empty file");
-    assertThatThrownBy(() -> TripTable.read(file("\r\n\r\n")))
+    assertThatThrownBy(() -> ImportedTable.read(file("\r\n\r\n")))
         .hasMessageContaining("found an empty file");
-    assertThatThrownBy(() -> TripTable.read(file(new byte[] {0x1F, (byte) 0x8B})))
+    assertThatThrownBy(() -> ImportedTable.read(file(new byte[] {0x1F, (byte) 0x8B})))
         .hasMessageContaining("a gzip file that breaks off");
   }
 

@@ -50,6 +50,7 @@ class MappingProposalTest {
             [time]
             column = "Device Time"
             format = "d/M/uuuu H:mm:ss.S"
+            # zone = "+02:00" # check: where its clock was; without it this machine's zone is taken
 
             [columns]
             "Engine RPM" = "engine_speed[r/min]" # values 1850 to 1900
@@ -178,6 +179,9 @@ class MappingProposalTest {
         "Time|15.07.2026 17:45:12,125|15.07.2026 17:45:13,25|d.M.uuuu H:mm:ss[,SSS][,SS]",
         "Datum|2026/07/15 7:45:12|2026/07/15 17:45:13|uuuu/M/d H:mm:ss",
         "anything|1|2|seconds",
+        "Time|1:45:12 PM|1:45:13 PM|h:mm:ss a",
+        "Time|11:59:59.5am|12:00:00.5pm|h:mm:ss.Sa",
+        "Time|7/5/2026 1:45:12 AM|7/6/2026 1:45:13 PM|M/d/uuuu h:mm:ss a",
         "time_ms|0|1|milliseconds",
         "Time s|0|90|seconds",
       })
@@ -187,6 +191,16 @@ class MappingProposalTest {
 
     assertThat(MappingProposal.of(file)).contains("format = \"" + format + "\"");
     assertThat(readAsProposed(file).samples()).hasSize(2);
+  }
+
+  @Test
+  void aDayInAColumnOfItsOwnIsNoticed() throws Exception {
+    Path file = tables.file("Date,Time,V\n14.07.2026,23:59:59,3\n15.07.2026,00:00:01,4\n");
+
+    assertThat(MappingProposal.of(file))
+        .contains("column = \"Time\"", "date_column = \"Date\"", "format = \"d.M.uuuu H:mm:ss\"")
+        .doesNotContain("\"Date\" = ");
+    assertThat(readAsProposed(file).micros()).containsExactly(0L, 2_000_000L);
   }
 
   @Test

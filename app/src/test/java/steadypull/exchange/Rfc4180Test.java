@@ -110,7 +110,7 @@ class Rfc4180Test {
   }
 
   private ImportedTable read(String text) throws Exception {
-    return TripTable.read(
+    return ImportedTable.read(
         Files.write(folder.resolve("read.csv"), text.getBytes(StandardCharsets.UTF_8)));
   }
 }

@@ -34,7 +34,7 @@ class TableRoundTripTest {
 
       long written =
           TripTable.write(file, channels, samples::forEach, ExportChoice.ALL, TransferWatch.NONE);
-      ImportedTable read = TripTable.read(file);
+      ImportedTable read = ImportedTable.read(file);
 
       assertThat(written).isEqualTo(samples.size());
       assertThat(inOneOrder(read.samples()))
@@ -55,7 +55,7 @@ class TableRoundTripTest {
     TripTable.write(
         file, List.of(Channels.GEAR), samples::forEach, ExportChoice.ALL, TransferWatch.NONE);
 
-    assertThat(TripTable.read(file).samples()).isEqualTo(inOneOrder(samples));
+    assertThat(ImportedTable.read(file).samples()).isEqualTo(inOneOrder(samples));
   }
 
   private static List<Channel> anyChannels(SplittableRandom random) {

@@ -186,15 +186,15 @@ class TripTableRefusalTest {
 
   @Test
   void otherKindsOfFilesAreNamed() {
-    assertThatThrownBy(() -> TripTable.read(folder.resolve("a.trip")))
+    assertThatThrownBy(() -> ImportedTable.read(folder.resolve("a.trip")))
         .isInstanceOf(TableException.class)
         .hasMessageContaining("a.trip: expected a file with a trip table, found a trip file");
-    assertThatThrownBy(() -> TripTable.read(folder.resolve("b.GPX")))
+    assertThatThrownBy(() -> ImportedTable.read(folder.resolve("b.GPX")))
         .isInstanceOf(TableException.class)
         .hasMessageContaining("b.GPX: expected a file with a trip table, found a route or track");
-    assertThatThrownBy(() -> TripTable.read(folder.resolve("none.csv")))
+    assertThatThrownBy(() -> ImportedTable.read(folder.resolve("none.csv")))
         .hasMessageContaining("found no file of that name");
-    assertThatThrownBy(() -> TripTable.read(folder)).hasMessageContaining("found a folder");
+    assertThatThrownBy(() -> ImportedTable.read(folder)).hasMessageContaining("found a folder");
   }
 
   private ImportedTable read(String text) throws Exception {
@@ -204,6 +204,6 @@ class TripTableRefusalTest {
   private ImportedTable read(byte[] bytes) throws Exception {
     Path file = folder.resolve("trip.csv");
     Files.write(file, bytes);
-    return TripTable.read(file);
+    return ImportedTable.read(file);
   }
 }

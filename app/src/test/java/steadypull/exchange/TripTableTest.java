@@ -64,7 +64,7 @@ class TripTableTest {
             new Sample(Channels.VEHICLE_SPEED, 11, 4),
             new Sample(Channels.ENGINE_COOLANT_TEMP, 11, 90)));
 
-    assertThat(TripTable.read(file).samples())
+    assertThat(ImportedTable.read(file).samples())
         .containsExactly(
             new Sample(Channels.VEHICLE_SPEED, 10, 1),
             new Sample(Channels.ENGINE_COOLANT_TEMP, 11, 90),
@@ -159,7 +159,7 @@ class TripTableTest {
   private ImportedTable read(String text) throws Exception {
     Path file = folder.resolve("read.csv");
     Files.write(file, text.getBytes(StandardCharsets.UTF_8));
-    return TripTable.read(file);
+    return ImportedTable.read(file);
   }
 
   private static String written(List<Sample> samples, ExportChoice choice) throws IOException {
