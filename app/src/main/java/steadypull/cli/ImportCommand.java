@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -76,6 +77,11 @@ final class ImportCommand implements Callable<Integer> {
   private @Nullable ZoneId zone;
 
   @Option(
+      names = "--again",
+      description = "Also takes a table that was imported before; it becomes one more trip.")
+  private boolean again;
+
+  @Option(
       names = "--start",
       paramLabel = "MOMENT",
       converter = StartOption.class,
@@ -124,13 +130,16 @@ final class ImportCommand implements Callable<Integer> {
                   said,
                   mapping,
                   Optional.ofNullable(zone),
-                  Optional.ofNullable(start)));
+                  Optional.ofNullable(start),
+                  again));
       // Every file is opened before the first is taken.
       List<Taking> opened = new ArrayList<>();
       for (String file : files) {
         opened.add(open(main, file, tables, trips));
       }
       refuseVehicle(main, trips);
+      IdleOptions.words(main, opened.stream().map(Taking::kind).collect(Collectors.toSet()))
+          .forEach(main.err()::println);
       List<String> ids = take(library, opened, tables);
       tables.keepMapping();
       return ids;

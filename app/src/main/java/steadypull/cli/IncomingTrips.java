@@ -36,12 +36,14 @@ final class IncomingTrips implements AutoCloseable {
   Taking open(Path file) throws TableException, LibraryException {
     PortableTrip trip = TripFile.open(file);
     opened.add(trip);
-    return adder -> {
-      MergedTrip merged = adder.merge(trip, said);
-      String name = Printable.line(String.valueOf(file.getFileName()));
-      words(merged).forEach(words -> notes.println(name + ": " + words));
-      return List.of(merged.id());
-    };
+    return Taking.of(
+        Taking.Kind.TRIP,
+        adder -> {
+          MergedTrip merged = adder.merge(trip, said);
+          String name = Printable.line(String.valueOf(file.getFileName()));
+          words(merged).forEach(words -> notes.println(name + ": " + words));
+          return List.of(merged.id());
+        });
   }
 
   boolean isEmpty() {

@@ -21,10 +21,12 @@ final class RouteImport {
   static Taking open(Path file, PrintWriter notes) throws TableException {
     ImportedRoutes found = GpxFile.read(file);
     List<RouteFile> routes = found.routes().stream().map(RouteImport::kept).toList();
-    return adder -> {
-      note(Printable.line(file.toString()), found, notes);
-      return routes.stream().map(adder::keep).toList();
-    };
+    return Taking.of(
+        Taking.Kind.ROUTE,
+        adder -> {
+          note(Printable.line(file.toString()), found, notes);
+          return routes.stream().map(adder::keep).toList();
+        });
   }
 
   private static RouteFile kept(Route route) {

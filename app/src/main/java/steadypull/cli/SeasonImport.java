@@ -49,6 +49,11 @@ final class SeasonImport implements Taking {
     return new SeasonImport(program, address, seed == null ? 1 : Long.parseLong(seed));
   }
 
+  @Override
+  public Kind kind() {
+    return Kind.SEASON;
+  }
+
   /** Takes all trips; returns their ids, oldest first. */
   @Override
   public List<String> into(TripAdder library) throws VehicleFileException {

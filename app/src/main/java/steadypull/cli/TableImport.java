@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.NearMatch;
@@ -15,6 +16,7 @@ import steadypull.cli.TableOpening.Opened;
 import steadypull.exchange.IncomingTable;
 import steadypull.exchange.MappingText;
 import steadypull.exchange.TableException;
+import steadypull.exchange.TripTable;
 import steadypull.store.AddedTrip;
 import steadypull.store.LibraryException;
 import steadypull.store.NewTrip;
@@ -33,6 +35,7 @@ final class TableImport {
    * @param mapping how to read them, if somebody said
    * @param zone where their clock was, if somebody said
    * @param start when the trips started, if somebody said
+   * @param mayRepeat whether a table that was imported before becomes one more trip
    */
   record Wishes(
       String vehicleName,
@@ -40,7 +43,8 @@ final class TableImport {
       TripDetails details,
       Optional<MappingText> mapping,
       Optional<ZoneId> zone,
-      Optional<OffsetDateTime> start) {}
+      Optional<OffsetDateTime> start,
+      boolean mayRepeat) {}
 
   private final SteadypullCommand main;
   private final TripLibrary library;
@@ -68,12 +72,14 @@ final class TableImport {
     opened.add(table);
     Vehicle driven = isFirst ? vehicle(table.table()) : vehicle.orElseThrow();
     vehicle = Optional.of(driven);
-    return adder -> {
-      if (isFirst) {
-        adder.save(driven);
-      }
-      return List.of(add(adder, table, wishes.rig().map(driven::withRig).orElse(driven)));
-    };
+    return Taking.of(
+        Taking.Kind.TABLE,
+        adder -> {
+          if (isFirst) {
+            adder.save(driven);
+          }
+          return List.of(add(adder, table, wishes.rig().map(driven::withRig).orElse(driven)));
+        });
   }
 
   /** Ends what is being read; it is refused then. Any thread. */
@@ -86,7 +92,9 @@ final class TableImport {
     progress.finish();
   }
 
-  private String add(TripAdder adder, Opened opened, Vehicle vehicle) throws TableException {
+  private String add(TripAdder adder, Opened opened, Vehicle vehicle)
+      throws TableException, CommandFailure {
+    String origin = origin(adder, opened);
     TripStart start = TripStart.of(wishes.start(), opened.table().start(), now());
     AddedTrip trip =
         adder.begin(
@@ -96,7 +104,8 @@ final class TableImport {
                 start.offset(),
                 wishes.details(),
                 opened.name(),
-                main.program().version()));
+                main.program().version()),
+            origin);
     long endMicros =
         opened
             .table()
@@ -111,7 +120,29 @@ final class TableImport {
     opened.table().conversions().forEach(each -> note(opened, "Converted " + each + "."));
     opened.table().heldWords().forEach(each -> note(opened, each + "."));
     opened.table().clockWords().forEach(each -> note(opened, each));
+    if (wishes.zone().isPresent() && !opened.table().isLocal()) {
+      note(opened, "--zone did nothing: its times need no zone.");
+    }
     return trip.seal(endMicros);
+  }
+
+  /**
+   * The own id of a table's trip: its content's, so that the same table is known again; another one
+   * if it is to be taken once more.
+   */
+  private String origin(TripAdder adder, Opened opened) throws TableException, CommandFailure {
+    String origin =
+        "table/"
+            + TripTable.digest(
+                opened.file(),
+                progress.watch("Looking through " + opened.name(), opened.table().bytes()));
+    Optional<String> before = adder.findOrigin(origin);
+    if (before.isPresent() && !wishes.mayRepeat()) {
+      throw new CommandFailure(
+          "Could not import %s: expected a table that is new here, found one that was imported before as trip %s. Nothing was imported; --again takes it as one more trip."
+              .formatted(opened.name(), before.get()));
+    }
+    return adder.isFreeOrigin(origin) ? origin : UUID.randomUUID().toString();
   }
 
   /** A channel that is nearly one of ours is kept, and asked about. */

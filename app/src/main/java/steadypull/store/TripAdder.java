@@ -49,6 +49,16 @@ public final class TripAdder {
         .findOne();
   }
 
+  /** Whether no trip has that own id, not even one that was thrown away and can be had back. */
+  public boolean isFreeOrigin(String origin) {
+    return handle
+        .createQuery(Sql.of("selectAnyTripOfOrigin"))
+        .bind("origin", origin)
+        .mapToMap()
+        .findOne()
+        .isEmpty();
+  }
+
   /** Keeps a route unless it is there already; returns its id, the same in every library. */
   public String keep(RouteFile route) {
     return RouteRows.keep(handle, route);

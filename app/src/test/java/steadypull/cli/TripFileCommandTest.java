@@ -72,11 +72,21 @@ class TripFileCommandTest {
   }
 
   @Test
-  void tablesAndTripFilesComeInTogether() {
-    Desk.Answer answer = other.type("import", table.toString(), file.toString());
+  void tablesAndTripFilesComeInTogether() throws Exception {
+    Path another = Files.writeString(folder.resolve("b.csv"), "time[s],gear[1]\n0,3\n1,4\n");
+    Desk.Answer answer = other.type("import", another.toString(), file.toString());
 
     assertThat(answer.lines()).hasSize(2).contains(trip);
     assertThat(other.type("trips").lines()).hasSize(2);
+  }
+
+  @Test
+  void aTableAndTheTripFileOfItsTripAreOneTrip() {
+    Desk.Answer answer = other.type("import", table.toString(), file.toString());
+
+    assertThat(answer.lines().getFirst()).isEqualTo(answer.lines().getLast());
+    assertThat(answer.err()).contains("The trip is here already.");
+    assertThat(other.type("trips").lines()).hasSize(1);
   }
 
   @Test
