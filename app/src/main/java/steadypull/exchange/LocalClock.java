@@ -1,5 +1,6 @@
 package steadypull.exchange;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -15,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  * back a time exists twice: the first is meant until the clock goes back. One thread, one reading.
  */
 final class LocalClock {
+  /** Rows that share a time may come some milliseconds early; that is no clock that goes back. */
+  private static final Duration LEAST_TURN = Duration.ofSeconds(1);
+
   private final ZoneId zone;
   private final boolean isAssumed;
   private boolean isUsed;
@@ -66,7 +70,7 @@ final class LocalClock {
     if (offsets.size() > 1) {
       twice = twice.or(() -> Optional.ofNullable(zone.getRules().getTransition(time)));
       OffsetDateTime before = last;
-      if (before != null && moment.isBefore(before)) {
+      if (before != null && Duration.between(moment, before).compareTo(LEAST_TURN) >= 0) {
         moment = time.atOffset(offsets.getLast());
       }
     }

@@ -120,6 +120,19 @@ class LocalTimeTest {
   }
 
   @Test
+  void aRowThatComesMillisecondsEarlyIsNoSecondPass() throws Exception {
+    String toml =
+        DATED.replace("H:mm:ss", "H:mm:ss.SSS").replace("[columns]", "repeats = true\n[columns]");
+    ForeignTables.Read read =
+        read(
+            "Date,Time,V\n25.10.2026,2:00:00.005,70\n25.10.2026,2:00:00.001,71\n",
+            toml,
+            Optional.of(CET));
+
+    assertThat(read.micros()).containsExactly(0L, 1L);
+  }
+
+  @Test
   void aClockThatGoesBackWithoutASecondPassIsRefused() {
     assertThatThrownBy(
             () ->
@@ -150,16 +163,17 @@ class LocalTimeTest {
         "11:59:59\u202FPM|12:00:01\u202Fam"
       })
   void hoursOfTwelveAreReadHoweverTheHalfIsWritten(String times) throws Exception {
-    String[] rows = times.split("\\|");
     String toml =
-        "[time]\n"
-            + "column = \"T\"\n"
-            + "format = \"h:mm:ss a\"\n"
-            + "zone = \"Z\"\n"
-            + "[columns]\n"
-            + "\"V\" = \"vehicle_speed[km/h]\"\n";
+        """
+        [time]
+        column = "T"
+        format = "h:mm:ss a"
+        zone = "Z"
+        [columns]
+        "V" = "vehicle_speed[km/h]"
+        """;
     ForeignTables.Read read =
-        read("T,V\n" + rows[0] + ",70\n" + rows[1] + ",71\n", toml, Optional.empty());
+        read("T,V\n" + times.replace("|", ",70\n") + ",71\n", toml, Optional.empty());
 
     assertThat(read.micros()).containsExactly(0L, 2_000_000L);
     assertThat(read.table().start().moment()).hasToString("2026-07-14T23:59:59Z");
