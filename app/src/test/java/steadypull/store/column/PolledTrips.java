@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 /**
  * Trips as a reader at polite pace logs them, by a seed: some twenty requests a second whose
  * answers bring one to six values each, a few milliseconds early or late; values counted as the bus
- * counts them; three channels computed once a second. Rates, scales and sizes of steps: common
- * practice, no source.
+ * counts them; three channels computed once a second, in the steps of the live drive. Rates, scales
+ * and sizes of steps: common practice, no source.
  */
 record PolledTrips(int count, int minutes, boolean isEven) implements MeasuredTrips {
   private static final long TICK_MICROS = 50_000;
@@ -102,9 +102,9 @@ record PolledTrips(int count, int minutes, boolean isEven) implements MeasuredTr
       long tick, long due, double[] counts, SplittableRandom random, SampleSink sink) {
     if (tick % 20 == 0 && tick > 0) {
       double power = counts[2] * counts[4] * 0.000_7;
-      sink.sample(KINDS.size(), due, power / (1 + counts[0]));
-      sink.sample(KINDS.size() + 1, due, power * 11.7 / (1 + counts[0]));
-      sink.sample(KINDS.size() + 2, due, power);
+      sink.sample(KINDS.size(), due, Math.rint(100 * power / (1 + counts[0])) / 100);
+      sink.sample(KINDS.size() + 1, due, Math.rint(power * 11.7 / (1 + counts[0])));
+      sink.sample(KINDS.size() + 2, due, Math.rint(10 * power) / 10);
     }
     long timeMicros = due + arrivalMicros(random);
     int request = request(tick);
