@@ -10,11 +10,13 @@ import javax.crypto.spec.PBEKeySpec;
  * Tells vehicles apart without telling their identification numbers. The same number gives the same
  * hash in every library; so that numbers cannot be tried out in bulk, one takes some ten
  * milliseconds (PBKDF2, RFC 8018, 5.2). Who knows a number can still check it: a hash is no secret.
+ * A link that comes back brings the same vehicle, so the last answer is remembered.
  */
 public final class VehicleNumberHash {
   private static final byte[] SALT = "vehicle number".getBytes(StandardCharsets.US_ASCII);
   private static final int ITERATIONS = 50_000;
   private static final int BITS = 64;
+  private static final LastAnswer LAST = new LastAnswer(VehicleNumberHash::derive);
 
   private VehicleNumberHash() {}
 
@@ -24,11 +26,12 @@ public final class VehicleNumberHash {
    * @param number vehicle identification number, may be empty
    */
   public static String of(String number) {
-    if (number.isBlank()) {
-      return "";
-    }
+    return number.isBlank() ? "" : LAST.to(number.strip());
+  }
+
+  private static String derive(String number) {
     try {
-      PBEKeySpec spec = new PBEKeySpec(number.strip().toCharArray(), SALT, ITERATIONS, BITS);
+      PBEKeySpec spec = new PBEKeySpec(number.toCharArray(), SALT, ITERATIONS, BITS);
       byte[] hash =
           SecretKeyFactory.getInstance("PBKDF2WithHmacSHA256").generateSecret(spec).getEncoded();
       return HexFormat.of().formatHex(hash);
