@@ -45,7 +45,7 @@ final class BackupFile {
             .resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
     try {
       LibraryFile.createOwnerOnly(part);
-      library.execute("vacuum into ?", part.toString());
+      library.execute(Sql.of("sqlite.vacuumInto"), part.toString());
       Backup backup = mark(part, taken);
       moveIntoPlace(part, target);
       return backup;

@@ -24,9 +24,6 @@ final class ForeignFile {
   /** A segment takes some 2 bytes a sample, and a vehicle's file less than 1 MB. */
   private static final int MOST_OCTETS = 8 << 20;
 
-  private static final List<String> WARY =
-      List.of("trusted_schema = off", "cell_size_check = on", "mmap_size = 0");
-
   /** The file as the user named it, for messages. */
   private final Path named;
 
@@ -45,7 +42,7 @@ final class ForeignFile {
    */
   static void requireLibrary(Path copy, Path named) throws LibraryException {
     try (Handle handle = connect(copy)) {
-      WARY.forEach(pragma -> handle.execute("pragma " + pragma));
+      handle.createScript(Sql.of("sqlite.beWary")).executeAsSeparateStatements();
       new ForeignFile(named, handle).requireLibrary();
     } catch (JdbiException e) {
       LibraryException fault = LibraryFault.of("read it", named, e);
@@ -95,7 +92,7 @@ final class ForeignFile {
           named,
           "definitions that the program did not write (a trigger, a view, other tables)");
     }
-    String verdict = handle.createQuery("pragma quick_check(1)").mapTo(String.class).first();
+    String verdict = handle.createQuery(Sql.of("sqlite.checkQuickly")).mapTo(String.class).first();
     if (!verdict.equals("ok")) {
       throw refusal(Reason.DAMAGED, named, "a damaged file (" + verdict.strip() + ")");
     }
@@ -128,9 +125,9 @@ final class ForeignFile {
     for (String[] column : columns()) {
       long longest =
           handle
-              .createQuery(
-                  "select coalesce(max(octet_length(\"%s\")), 0) from \"%s\""
-                      .formatted(column[1], column[0]))
+              .createQuery(Sql.of("sqlite.selectLongestValue"))
+              .define("table", quoted(column[0]))
+              .define("column", quoted(column[1]))
               .mapTo(Long.class)
               .one();
       if (longest > MOST_OCTETS / 2) {
@@ -140,6 +137,10 @@ final class ForeignFile {
             "a value of %d bytes in %s.%s".formatted(longest, column[0], column[1]));
       }
     }
+  }
+
+  private static String quoted(String name) {
+    return '"' + name + '"';
   }
 
   private List<String[]> columns() {

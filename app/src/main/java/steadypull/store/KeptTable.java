@@ -60,7 +60,11 @@ enum KeptTable {
   private OptionalLong rows(Handle handle) {
     try {
       String state =
-          handle.createQuery("pragma integrity_check(" + table + ")").mapTo(String.class).first();
+          handle
+              .createQuery(Sql.of("sqlite.checkIntegrity"))
+              .define("what", table)
+              .mapTo(String.class)
+              .first();
       return state.equals("ok")
           ? OptionalLong.of(
               handle

@@ -98,7 +98,8 @@ public final class LibraryCheck {
     List<String> findings =
         new ArrayList<>(
             handle
-                .createQuery("pragma integrity_check(" + MOST_FINDINGS + ")")
+                .createQuery(Sql.of("sqlite.checkIntegrity"))
+                .define("what", MOST_FINDINGS)
                 .mapTo(String.class)
                 .list());
     findings.remove("ok");

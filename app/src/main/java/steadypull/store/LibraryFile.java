@@ -92,8 +92,8 @@ final class LibraryFile {
   static Path closeAsOneFile(Path folder) throws LibraryException {
     Path file = in(folder);
     try (Handle handle = Jdbi.create("jdbc:sqlite:" + file).open()) {
-      handle.execute("pragma journal_mode = delete");
-      handle.execute("vacuum");
+      handle.execute(Sql.of("sqlite.leaveLog"));
+      handle.execute(Sql.of("sqlite.vacuum"));
       return file;
     } catch (JdbiException e) {
       throw LibraryFault.of("close the library as one file", file, e);

@@ -115,7 +115,7 @@ public final class LibraryRestore {
       if (!findings.isEmpty()) {
         throw refusal(Reason.DAMAGED, "a damaged one (" + findings.getFirst() + ")");
       }
-      handle.execute("pragma journal_mode = delete");
+      handle.execute(Sql.of("sqlite.leaveLog"));
       return new Verified(new TripReader(handle).ids().size(), taken);
     } catch (JdbiException e) {
       LibraryException fault = LibraryFault.of("restore " + backup, backup, e);

@@ -41,7 +41,7 @@ final class Schema {
           int found = versionOf(transaction, file);
           for (int version = found + 1; version <= NEWEST; version++) {
             STEPS.get(version - 1).accept(transaction);
-            transaction.execute("pragma user_version = " + version);
+            setVersion(transaction, version);
           }
           return NEWEST - found;
         });
@@ -51,7 +51,7 @@ final class Schema {
   /** What the older form took lies empty in the file now. */
   private static void giveBackRoom(Handle handle) {
     try {
-      handle.execute("vacuum");
+      handle.execute(Sql.of("sqlite.vacuum"));
     } catch (JdbiException e) {
       // Somebody else reads, or the disk has no room for a second copy: later trips take the room.
       return;
@@ -64,7 +64,7 @@ final class Schema {
 
   /** Whether it is the database of a trip library, of whatever version. */
   static boolean isLibrary(Handle handle) {
-    return number(handle, "pragma application_id") == APPLICATION_ID;
+    return number(handle, "selectApplicationId") == APPLICATION_ID;
   }
 
   /** What a database of that version holds besides data. */
@@ -76,9 +76,9 @@ final class Schema {
   }
 
   static int versionOf(Handle handle, Path file) throws LibraryException {
-    int version = number(handle, "pragma user_version");
+    int version = number(handle, "selectVersion");
     boolean isOurs = isLibrary(handle);
-    boolean isEmpty = number(handle, "select count(*) from sqlite_master") == 0;
+    boolean isEmpty = number(handle, "countSchema") == 0;
     if (!isOurs && !isEmpty) {
       throw new LibraryException(
           Reason.NOT_A_LIBRARY,
@@ -94,7 +94,11 @@ final class Schema {
     return isEmpty ? NEW_FILE : version;
   }
 
-  private static int number(Handle handle, String sql) {
-    return handle.createQuery(sql).mapTo(Integer.class).one();
+  private static void setVersion(Handle handle, int version) {
+    handle.createUpdate(Sql.of("sqlite.setVersion")).define("version", version).execute();
+  }
+
+  private static int number(Handle handle, String query) {
+    return handle.createQuery(Sql.of("sqlite." + query)).mapTo(Integer.class).one();
   }
 }

@@ -65,8 +65,8 @@ final class SetAside {
    */
   private void closeAsOneFile() throws LibraryException {
     try (Handle handle = BackupFile.open(file)) {
-      handle.execute("pragma busy_timeout = 0");
-      String mode = handle.createQuery("pragma journal_mode = delete").mapTo(String.class).one();
+      handle.execute(Sql.of("sqlite.waitForNobody"));
+      String mode = handle.createQuery(Sql.of("sqlite.leaveLog")).mapTo(String.class).one();
       if (!mode.equals("delete")) {
         throw held();
       }

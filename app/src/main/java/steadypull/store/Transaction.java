@@ -16,17 +16,17 @@ final class Transaction {
    * It asks for the writer's place at its beginning, where waiting for another writer helps.
    */
   static <T, X extends Exception> T write(Handle handle, HandleCallback<T, X> work) throws X {
-    return in("begin immediate", handle, work);
+    return in("beginToWrite", handle, work);
   }
 
   /** Runs work that reads; all its statements see the library as it is at one moment. */
   static <T, X extends Exception> T read(Handle handle, HandleCallback<T, X> work) throws X {
-    return in("begin deferred", handle, work);
+    return in("beginToRead", handle, work);
   }
 
   private static <T, X extends Exception> T in(
       String begin, Handle handle, HandleCallback<T, X> work) throws X {
-    handle.execute(begin);
+    handle.execute(Sql.of("sqlite." + begin));
     try {
       T result = work.withHandle(handle);
       handle.execute("commit");

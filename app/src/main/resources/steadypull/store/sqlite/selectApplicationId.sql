@@ -1,0 +1,1 @@
+pragma application_id

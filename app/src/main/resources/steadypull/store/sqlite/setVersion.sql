@@ -1,0 +1,1 @@
+pragma user_version = <version>

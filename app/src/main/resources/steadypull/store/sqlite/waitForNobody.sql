@@ -1,0 +1,1 @@
+pragma busy_timeout = 0
