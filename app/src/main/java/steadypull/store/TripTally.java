@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -12,9 +13,10 @@ import steadypull.channel.Sample;
 /**
  * Counts along what a summary says, so that nobody need read a trip to list it. One thread.
  *
- * <p>Gaps are the vehicle's: positions come from a receiver of their own. Distance is the integral
- * of vehicle speed by trapezoids; where speed is silent for longer than a gap, nothing is added,
- * because nobody can tell.
+ * <p>Gaps are the vehicle's: positions come from a receiver of their own, and what the program
+ * computes goes on for some seconds without anything new to compute it from. Distance is the
+ * integral of vehicle speed by trapezoids; where speed is silent for longer than a gap, nothing is
+ * added, because nobody can tell.
  */
 final class TripTally {
   static final long GAP_MICROS = (long) (TripSummary.GAP_SECONDS * 1e6);
@@ -24,6 +26,7 @@ final class TripTally {
   private final Set<Channel> channels = new LinkedHashSet<>();
   private final Silences vehicle = new Silences();
   private final Silences receiver = new Silences();
+  private final Silences program = new Silences();
   private long sampleCount;
   private long reachedMicros;
   private double distanceMetres;
@@ -45,11 +48,17 @@ final class TripTally {
   private void add(Sample sample) {
     channels.add(sample.channel());
     sampleCount++;
-    boolean isPosition = Channels.located().contains(sample.channel());
-    (isPosition ? receiver : vehicle).end(sample.timeMicros());
+    speaker(sample.channel()).end(sample.timeMicros());
     if (sample.channel().equals(Channels.VEHICLE_SPEED)) {
       addSpeed(sample);
     }
+  }
+
+  private Silences speaker(Channel channel) {
+    if (Channels.located().contains(channel)) {
+      return receiver;
+    }
+    return Channels.derived().contains(channel) ? program : vehicle;
   }
 
   private void addSpeed(Sample sample) {
@@ -86,9 +95,9 @@ final class TripTally {
     return hasSpeed ? OptionalDouble.of(distanceMetres) : OptionalDouble.empty();
   }
 
-  /** A receiver that goes on does not hide that the vehicle is silent. */
+  /** A receiver or a computation that goes on does not hide that the vehicle is silent. */
   private Silences heard() {
-    return vehicle.hasEnded ? vehicle : receiver;
+    return Stream.of(vehicle, receiver).filter(each -> each.hasEnded).findFirst().orElse(program);
   }
 
   /** The long silences of one speaker. */

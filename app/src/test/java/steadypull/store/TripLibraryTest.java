@@ -102,6 +102,25 @@ class TripLibraryTest {
     }
   }
 
+  // Derived channels are computed on for some seconds from the last readings.
+  @Test
+  void whatTheProgramComputesDoesNotHideThatTheVehicleIsSilent() throws LibraryException {
+    List<Sample> computed =
+        IntStream.rangeClosed(1, 5)
+            .mapToObj(second -> new Sample(Channels.WHEEL_POWER, second * 1_000_000L, 100))
+            .toList();
+    List<Sample> samples = new ArrayList<>(List.of(speed(0, 50)));
+    samples.addAll(computed);
+    samples.add(speed(8, 50));
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      String dynamometer = library.keep(trip(WATTLE, START, ""), computed, 5_000_000);
+      String drive = library.keep(trip(WATTLE, START, ""), samples, 8_000_000);
+
+      assertThat(library.find(dynamometer).gaps()).isEmpty();
+      assertThat(library.find(drive).gaps()).containsExactly(new Gap(0, 8));
+    }
+  }
+
   @Test
   void distanceIsUnknownWithoutSpeed() throws LibraryException {
     try (TripLibrary library = TripLibrary.open(folder)) {
