@@ -10,10 +10,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import javafx.event.Event;
+import javafx.event.EventTarget;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -131,6 +135,29 @@ class SensorStoryTest {
     assertThat(find("menu-end")).isPresent();
   }
 
+  /** Back is where one came from, by button and by key, also after something was confirmed. */
+  @Test
+  void whoCameFromTheMenuIsLedBackToTheMenuAndFromThereToTheDrive() {
+    drive();
+    press("menu");
+    press("menu-sensors");
+    press("confirm-all");
+    assertThat(find("confirm-all")).isEmpty();
+    type(KeyCode.ESCAPE);
+    assertThat(find("menu-end")).isPresent();
+    assertThat(find("mark")).isEmpty();
+    type(KeyCode.ESCAPE);
+    assertThat(find("mark")).isPresent();
+  }
+
+  @Test
+  void whoCameFromTheStartIsLedBackToTheStartByKeyToo() {
+    press("sensors");
+    press("confirm-all");
+    type(KeyCode.ESCAPE);
+    assertThat(find("drive")).isPresent();
+  }
+
   // A driver must not miss a warning because a passenger reads about sensors.
   @Test
   void newAdviceBringsTheDriveBackFromTheSensors() {
@@ -224,9 +251,25 @@ class SensorStoryTest {
         });
   }
 
+  /** A key goes to whoever has the focus, and to nobody's screen if nobody has it. */
+  private void type(KeyCode key) {
+    Fx.run(
+        () -> {
+          Scene scene = shell.root().getScene();
+          EventTarget target = scene.getFocusOwner() == null ? scene : scene.getFocusOwner();
+          Event.fireEvent(
+              target, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, false, false, false));
+        });
+    Fx.settle();
+  }
+
   private void press(String id) {
     Node node = find(id).orElseThrow();
-    Fx.run(() -> ((Button) node).fire());
+    Fx.run(
+        () -> {
+          node.requestFocus();
+          ((Button) node).fire();
+        });
     Fx.settle();
   }
 
