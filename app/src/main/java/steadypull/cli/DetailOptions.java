@@ -111,7 +111,7 @@ final class DetailOptions {
         return TripDetails.NONE.withOutsideCelsius(celsius).outsideCelsius();
       } catch (IllegalArgumentException unusable) {
         throw new TypeConversionException(
-            "expected degC from -60 to 60 such as 34.5, or none; found \"" + text + "\"");
+            "expected degC from -60 to 60 such as 34.5, or none, found \"" + text + "\"");
       }
     }
   }

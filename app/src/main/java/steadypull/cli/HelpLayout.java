@@ -10,7 +10,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** How help and wrong usage look: the same for every command, readable at 80 columns. */
 final class HelpLayout {
@@ -33,24 +32,16 @@ final class HelpLayout {
 
   /** One line on what is wrong and one on where to read more; the exit status of wrong usage. */
   static int explainMisuse(CommandLine.ParameterException misuse, String[] arguments) {
-    CommandLine commandLine = misuse.getCommandLine();
+    return refuse(misuse.getCommandLine(), MisuseText.of(misuse).line());
+  }
+
+  /** Says what is wrong with what was typed, and where to read more. */
+  static int refuse(CommandLine commandLine, String message) {
     var err = commandLine.getErr();
-    err.println(message(misuse));
-    UnmatchedArgumentException.printSuggestions(misuse, err);
+    err.println(message);
     err.printf("\"%s --help\" shows the usage.%n", commandLine.getCommandSpec().qualifiedName());
     err.flush();
     return commandLine.getCommandSpec().exitCodeOnInvalidInput();
-  }
-
-  private static String message(CommandLine.ParameterException misuse) {
-    if (misuse instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()) {
-      String found = "found \"" + String.join(" ", unmatched.getUnmatched()) + "\"";
-      var commands = misuse.getCommandLine().getSubcommands().keySet();
-      return commands.isEmpty()
-          ? "Expected no further argument, " + found
-          : "Expected a command (%s), %s".formatted(String.join(", ", commands), found);
-    }
-    return Explanation.of(misuse);
   }
 
   private static void separateCommonOptions(UsageMessageSpec usage) {

@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.exchange.IncomingFile;
@@ -106,10 +105,20 @@ final class ImportCommand implements Callable<Integer> {
 
   private void refuseContradictions(SteadypullCommand main) {
     if (proposeMap && (files.size() > 1 || map != null)) {
-      throw misuse(main, "--propose-map expected one FILE and no --map, found more");
+      throw Misuse.of(
+          main,
+          "import",
+          "one FILE and no --map beside --propose-map",
+          "more",
+          "Propose one mapping after the other");
     }
     if (start != null && files.size() > 1) {
-      throw misuse(main, "--start expected one FILE, found " + files.size());
+      throw Misuse.of(
+          main,
+          "import",
+          "one FILE beside --start",
+          files.size() + " files",
+          "Import them one after the other");
     }
   }
 
@@ -164,12 +173,8 @@ final class ImportCommand implements Callable<Integer> {
     try {
       return Path.of(name);
     } catch (InvalidPathException e) {
-      throw misuse(main, "FILE expected the name of a file, found " + Printable.line(name));
+      throw Misuse.of(main, "import", "the name of a file", Printable.line(name), "Correct it");
     }
-  }
-
-  private static ParameterException misuse(SteadypullCommand main, String message) {
-    return new ParameterException(main.commandLine().getSubcommands().get("import"), message);
   }
 
   private static List<String> take(TripLibrary library, List<Taking> opened, TableImport tables)
@@ -190,10 +195,12 @@ final class ImportCommand implements Callable<Integer> {
 
   private void refuseVehicle(SteadypullCommand main, IncomingTrips trips) {
     if (!trips.isEmpty() && (vehicle != null || rig != null || start != null)) {
-      throw misuse(
+      throw Misuse.of(
           main,
-          "--vehicle, --rig and --start expected trip tables alone; a trip file brings its own"
-              + " vehicle and start");
+          "import",
+          "trip tables alone beside --vehicle, --rig and --start",
+          "a trip file, which brings its own vehicle and start",
+          "Leave these options away, or import the trip file by itself");
     }
   }
 }

@@ -34,7 +34,8 @@ final class LimitOption implements ITypeConverter<Limit> {
           Double.parseDouble(matcher.group(2)),
           provenance(source == null ? "" : source.strip()));
     } catch (IllegalArgumentException outOfRange) {
-      throw new TypeConversionException(outOfRange.getMessage());
+      throw new TypeConversionException(
+          "expected a limit from -40 to 1200 degC, found \"" + text + "\"");
     }
   }
 

@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
@@ -67,9 +66,12 @@ final class ScenariosCommand implements Callable<Integer> {
 
   private void requireNoPlace(SteadypullCommand main) {
     if (place != null) {
-      throw new CommandLine.ParameterException(
-          main.commandLine().getSubcommands().get("scenarios"),
-          "Option '--at' says where to serve: expected --serve NAME beside it, found none");
+      throw Misuse.of(
+          main,
+          "scenarios",
+          "--serve NAME beside --at",
+          "--at alone",
+          "Add --serve, or leave --at away");
     }
   }
 

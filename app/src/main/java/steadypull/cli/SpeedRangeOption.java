@@ -22,7 +22,8 @@ final class SpeedRangeOption implements ITypeConverter<SpeedRange> {
       return new SpeedRange(
           Double.parseDouble(matcher.group(1)), Double.parseDouble(matcher.group(2)));
     } catch (IllegalArgumentException outOfRange) {
-      throw new TypeConversionException(outOfRange.getMessage());
+      throw new TypeConversionException(
+          "expected lowest..highest from 20 to 130 km/h such as 60..90, found \"" + text + "\"");
     }
   }
 }

@@ -17,6 +17,7 @@ import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.DriveWords;
 import steadypull.drive.LiveDrives;
+import steadypull.drive.WrongAddressException;
 import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
 
@@ -139,6 +140,9 @@ public final class SteadypullCommand implements Callable<Integer> {
 
   private static int explain(
       Exception failure, CommandLine commandLine, CommandLine.ParseResult parsed) {
+    if (failure instanceof WrongAddressException wrong) {
+      return HelpLayout.refuse(commandLine, Explanation.of(wrong));
+    }
     PrintWriter err = commandLine.getErr();
     err.println(Explanation.of(failure));
     err.flush();

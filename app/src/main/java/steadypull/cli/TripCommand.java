@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.exchange.VehicleFile;
@@ -67,10 +66,12 @@ final class TripCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
     if (delete && !yes) {
-      throw new ParameterException(
-          main.commandLine().getSubcommands().get("trip"),
-          "--delete expected --yes beside it, because a trip is gone for good when the command has"
-              + " ended; found --delete alone");
+      throw Misuse.of(
+          main,
+          "trip",
+          "--yes beside --delete, because a trip is gone for good when the command has ended",
+          "--delete alone",
+          "Add --yes if that is what you want");
     }
     try (TripLibrary library = isChange() ? main.openLibrary() : main.openLibraryToRead()) {
       TripSummary found = library.find(trip);

@@ -7,6 +7,7 @@ import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkProvider;
 import steadypull.adapter.link.LinkSource;
 import steadypull.adapter.link.ListeningSource;
+import steadypull.adapter.link.MalformedAddressException;
 import steadypull.adapter.link.SerialLinks;
 import steadypull.adapter.link.TcpLinks;
 
@@ -48,15 +49,16 @@ record PortBook(List<LinkOffer> offers) {
   /**
    * Recognises the address of an adapter.
    *
-   * @throws DriveException if the address is malformed or nobody's
+   * @throws WrongAddressException if the address is malformed or nobody's
+   * @throws DriveException if what it names cannot be used
    */
   FoundPort find(String address) throws DriveException {
     try {
       Optional<FoundPort> offered = offered(address);
       Optional<FoundPort> found = offered.isPresent() ? offered : ofMachine(address);
       return found.orElseThrow(() -> unknown(address));
-    } catch (LinkException malformed) {
-      throw new DriveException(FaultText.of(malformed), malformed);
+    } catch (LinkException refused) {
+      throw refusal(refused);
     }
   }
 
@@ -82,10 +84,18 @@ record PortBook(List<LinkOffer> offers) {
     return Optional.empty();
   }
 
+  private static DriveException refusal(LinkException refused) {
+    String message = FaultText.of(refused);
+    return refused instanceof MalformedAddressException
+        ? new WrongAddressException(message, refused)
+        : new DriveException(message, refused);
+  }
+
   private static DriveException unknown(String address) {
-    return new DriveException(
+    return new WrongAddressException(
         ("Could not open \"%s\": expected a serial device, tcp://host:port, capture:FILE or"
-                + " demo:SCENARIO. \"steadypull ports\" and \"steadypull scenarios\" list them.")
+                + " demo:SCENARIO, found none of these. \"steadypull ports\" and \"steadypull"
+                + " scenarios\" list them.")
             .formatted(address),
         null);
   }
@@ -93,7 +103,8 @@ record PortBook(List<LinkOffer> offers) {
   /**
    * Recognises the address of a satellite receiver.
    *
-   * @throws DriveException if the address is malformed or nobody's
+   * @throws WrongAddressException if the address is malformed or nobody's
+   * @throws DriveException if what it names cannot be used
    */
   ListeningSource findReceiver(String address) throws DriveException {
     List<LinkProvider> providers = new ArrayList<>();
@@ -101,14 +112,14 @@ record PortBook(List<LinkOffer> offers) {
     providers.addAll(MACHINE);
     try {
       return ListeningSource.find(address, providers).orElseThrow(() -> unknownReceiver(address));
-    } catch (LinkException malformed) {
-      throw new DriveException(FaultText.of(malformed), malformed);
+    } catch (LinkException refused) {
+      throw refusal(refused);
     }
   }
 
   private static DriveException unknownReceiver(String address) {
-    return new DriveException(
-        "Could not listen to a satellite receiver at \"%s\": expected a serial device, tcp://host:port or demo-receiver:SCENARIO. \"steadypull ports\" lists the devices."
+    return new WrongAddressException(
+        "Could not listen to a satellite receiver at \"%s\": expected a serial device, tcp://host:port or demo-receiver:SCENARIO, found none of these. \"steadypull ports\" lists the devices."
             .formatted(address),
         null);
   }

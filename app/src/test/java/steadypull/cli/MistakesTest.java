@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,33 +44,63 @@ class MistakesTest {
       delimiter = '|',
       textBlock =
           """
-          tow                                        | Expected a command        | "tow"
-          --bogus                                    | --bogus                   | steadypull --help
+          tow                                        | a command (advise, backup | "tow"
+          exprot                                     | Did you mean export?      | "exprot"
+          --bogus                                    | an option of this command | "--bogus"
+          trips --jsn                                | Did you mean --json?      | "--jsn"
+          trips --json=maybe                         | expected --json, found    | "maybe"
+          trips --json --json                        | expected --json once      | more than once
           trips extra                                | no further argument       | "extra"
           trips --units furlongs                     | metric or imperial        | "furlongs"
           trips --language tlh                       | en or de                  | "tlh"
           trips --library ''                         | --library                 | blank
-          export x                                   | --to                      | Missing
-          import                                     | FILE                      | Missing
-          record --port demo:cool-day                | --vehicle                 | Missing
+          export x                                   | expected --to FILE        | nothing in its place
+          import                                     | expected FILE             | nothing in its place
+          record --port demo:cool-day                | expected --vehicle NAME   | nothing in its place
+          record --vehicle V --port                  | expected --port PORT      | nothing in its place
+          record                                     | --port PORT and --vehicle NAME | nothing
           record --port x --vehicle ''               | expected a name           | blank
           record --port x --vehicle V --for 5        | 90s, 15m or 2h            | "5"
           record --port x --vehicle V --for 0s       | above nothing             | "0s"
           record --port x --vehicle V --pace slow    | polite or full            | "slow"
           vehicle V --limit engine-oil=90            | id=value                  | "engine-oil=90"
           vehicle V --layout steam                   | air-to-air or water-to-air | "steam"
-          vehicle V --speed-range 90..60             | --speed-range             | 60
+          vehicle V --speed-range 90..60             | 20 to 130 km/h            | "90..60"
+          trip x --delete                            | --yes beside --delete     | --delete alone
+          import a b --start 2026-07-15T17:45:12Z    | one FILE beside --start   | 2 files
+          import a b --propose-map                   | one FILE and no --map     | more
           advise x --forecasts 0                     | 1 or more                 | "0"
           advise x --forecasts soon                  | whole seconds             | "soon"
-          scenarios --at pty                         | --serve                   | --at
+          scenarios --at pty                         | --serve NAME beside       | --at alone
+          record --port tcp://x --vehicle V          | tcp://host:port           | another form
+          record --port tcp://x:99999 --vehicle V    | a port from 1 to 65535    | another form
+          record --port COM3?rate=5 --vehicle V      | such as baud=38400        | "rate=5"
+          record --port capture: --vehicle V         | capture:FILE              | no file
+          record --port demo:moon --vehicle V        | demo:SCENARIO             | no scenario named "moon"
+          record --port demo:cool-day?warp=9 --vehicle V | known settings        | setting "warp"
+          record --port pigeon://x --vehicle V       | tcp://host:port           | none of these
+          record --port demo:cool-day --receiver tcp:x --vehicle V | tcp://host:port | another form
+          record --port demo:cool-day --receiver x --vehicle V | demo-receiver:SCENARIO | none of these
           """)
-  void wrongUsageIsToldInALineWithAWayToTheHelp(String command, String expected, String found) {
+  void wrongUsageIsToldInFourPartsWithAWayToTheHelp(String command, String expected, String found) {
     Desk.Answer answer = type(command);
 
     assertThat(answer.status()).as(command).isEqualTo(2);
     assertThat(answer.out()).isEmpty();
-    assertThat(answer.err()).contains(expected).contains(found).contains("--help\" shows");
-    assertThat(answer.err().lines().count()).isLessThanOrEqualTo(3);
+    List<String> lines = answer.err().lines().toList();
+    assertThat(lines).as(command).hasSize(2);
+    // What was tried, what was expected, what was found, what to do.
+    assertThat(lines.getFirst()).matches("Could not .+: expected .+, found .+\\. \\S.+\\.");
+    assertThat(lines.getFirst().replace('_', ' ')).contains(expected).contains(found);
+    assertThat(lines.getLast()).matches("\"steadypull.* --help\" shows the usage\\.");
+  }
+
+  @Test
+  void anAddressThatCannotBeProbedIsWrongUsageToo() {
+    Desk.Answer answer = desk.type("ports", "--probe", "tcp://x");
+
+    assertThat(answer.status()).isEqualTo(2);
+    assertThat(answer.err()).contains("tcp://x: expected tcp://host:port", "\"steadypull ports");
   }
 
   @ParameterizedTest
@@ -92,8 +123,7 @@ class MistakesTest {
           export 2026 --to FOLDER/none/x.csv         | beginning of one id       | "2026"
           vehicle Unknown                            | "Unknown"                 | Imported
           vehicle V --import FOLDER/nosuch.json      | nosuch.json               | no file of that name
-          record --port demo:moon --vehicle V        | demo:moon                 | long-hot-grade
-          record --port pigeon://x --vehicle V       | "pigeon://x"              | tcp://host:port
+          record --port capture:FOLDER/no --vehicle V | Could not replay capture:  | no such file
           ports --probe /dev/ttyUSB97                | /dev/ttyUSB97             | no such port
           """)
   void aTaskThatFailsSaysWhy(String command, String words, String moreWords) {

@@ -63,7 +63,8 @@ class OptionFormsTest {
       })
   void whatIsNoLimitIsRefused(String text) {
     assertThatThrownBy(() -> new LimitOption().convert(text))
-        .isInstanceOf(TypeConversionException.class);
+        .isInstanceOf(TypeConversionException.class)
+        .hasMessageMatching("expected .+, found \".+\"");
   }
 
   @Test
@@ -75,6 +76,7 @@ class OptionFormsTest {
   @ValueSource(strings = {"85..55", "60", "60-90", "5..90"})
   void otherSpeedRangesAreRefused(String text) {
     assertThatThrownBy(() -> new SpeedRangeOption().convert(text))
-        .isInstanceOf(TypeConversionException.class);
+        .isInstanceOf(TypeConversionException.class)
+        .hasMessageMatching("expected .+, found \".+\"");
   }
 }

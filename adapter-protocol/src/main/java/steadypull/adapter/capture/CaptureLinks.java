@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkProvider;
 import steadypull.adapter.link.LinkSource;
+import steadypull.adapter.link.MalformedAddressException;
 
 /**
  * Finds {@code capture:FILE[?speed=20]}: what an adapter once said, as a link. The speed is that of
@@ -58,7 +59,7 @@ public final class CaptureLinks implements LinkProvider {
   private static Matcher form(String address) throws LinkException {
     Matcher form = FORM.matcher(address);
     if (!form.matches()) {
-      throw malformed(address, "no file is named");
+      throw malformed(address, "no file");
     }
     return form;
   }
@@ -73,15 +74,15 @@ public final class CaptureLinks implements LinkProvider {
     }
     double speed = Double.parseDouble(text);
     if (speed < 0.01) {
-      throw malformed(address, "a speed of " + text + " never ends");
+      throw malformed(address, "a speed of " + text + ", at which it never ends");
     }
     return OptionalDouble.of(speed);
   }
 
   private static LinkException malformed(String address, String found) {
-    return new LinkException(
+    return new MalformedAddressException(
         address,
-        "read the address",
+        "capture:FILE",
         found,
         "Write capture:FILE, then if wanted ?speed=20 or ?speed=max.",
         null);

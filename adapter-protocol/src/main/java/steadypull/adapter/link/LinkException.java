@@ -5,7 +5,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Says what was tried on which address, what was expected, what was found and what can be done. */
-public final class LinkException extends IOException {
+public sealed class LinkException extends IOException permits MalformedAddressException {
   private final String address;
 
   /**

@@ -10,7 +10,8 @@ public interface LinkProvider {
    * Recognises an address by its form, without opening it.
    *
    * @return the source, or empty if the address is of another kind
-   * @throws LinkException if the address is of this kind but malformed
+   * @throws MalformedAddressException if the address is of this kind but malformed
+   * @throws LinkException if what it names cannot be used
    */
   Optional<LinkSource> find(String address) throws LinkException;
 }

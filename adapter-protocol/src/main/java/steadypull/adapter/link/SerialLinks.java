@@ -50,10 +50,10 @@ public final class SerialLinks implements LinkProvider {
   private static OptionalInt baudRate(String address, String option) throws LinkException {
     Matcher rate = RATE.matcher(option);
     if (!rate.matches()) {
-      throw new LinkException(
+      throw new MalformedAddressException(
           address,
-          "read the address",
-          "\"" + option + "\" is not of the form baud=38400",
+          "the rate of the line behind the question mark, such as baud=38400",
+          "\"" + option + "\"",
           "Leave the part after the question mark away, and the usual rates are tried in turn.",
           null);
     }

@@ -26,10 +26,10 @@ public final class TcpLinks implements LinkProvider {
     Matcher form = FORM.matcher(address);
     int port = form.matches() ? Integer.parseInt(form.group(2)) : 0;
     if (port < 1 || port > 65_535) {
-      throw new LinkException(
+      throw new MalformedAddressException(
           address,
-          "read the address",
-          "it is not of the form tcp://host:port with a port from 1 to 65535",
+          "tcp://host:port with a port from 1 to 65535",
+          "another form",
           "Write the adapter's address as its manual gives it, for example"
               + " tcp://192.168.0.10:1234.",
           null);

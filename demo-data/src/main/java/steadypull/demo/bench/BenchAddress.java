@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import steadypull.adapter.link.LinkException;
+import steadypull.adapter.link.MalformedAddressException;
 import steadypull.demo.road.Scenario;
 import steadypull.demo.road.Scenarios;
 
@@ -32,6 +33,7 @@ import steadypull.demo.road.Scenarios;
  * </ul>
  */
 final class BenchAddress {
+  private static final String SCENARIO_FORM = "demo:SCENARIO with known settings";
   private static final String FORM =
       "Write demo:SCENARIO, then if wanted ?speed=20 or speed=max, seed=1, start=SECONDS,"
           + " protocol=1..9, diagnostics=uds, latency=MILLISECONDS, traffic=FRAMES,"
@@ -95,8 +97,8 @@ final class BenchAddress {
       }
     }
     List<String> names = Scenarios.all().stream().map(Scenario::name).toList();
-    throw new LinkException(
-        address, "open", NearMatch.notFound("scenario", name, names), FORM + ".", null);
+    throw new MalformedAddressException(
+        address, SCENARIO_FORM, NearMatch.notFound("scenario", name, names), FORM + ".", null);
   }
 
   private void take(String setting) throws LinkException {
@@ -122,11 +124,10 @@ final class BenchAddress {
         case "adapter" -> parts(value).map(AdapterTrait::of).forEach(traits::add);
         case "baud" -> baud = Integer.parseInt(value);
         case "fault" -> faults.add(Fault.parse(value));
-        default -> throw malformed("the setting \"" + key + "\" is unknown", null);
+        default -> throw malformed("the unknown setting \"" + key + "\"", null);
       }
     } catch (IllegalArgumentException notUnderstood) {
-      throw malformed(
-          "\"" + setting + "\" is not understood: " + notUnderstood.getMessage(), notUnderstood);
+      throw malformed("\"" + setting + "\" (" + notUnderstood.getMessage() + ")", notUnderstood);
     }
   }
 
@@ -143,6 +144,6 @@ final class BenchAddress {
   }
 
   private LinkException malformed(String found, @Nullable Throwable cause) {
-    return new LinkException(address, "open", found, FORM + ".", cause);
+    return new MalformedAddressException(address, SCENARIO_FORM, found, FORM + ".", cause);
   }
 }

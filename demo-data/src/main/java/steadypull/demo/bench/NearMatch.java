@@ -17,7 +17,7 @@ final class NearMatch {
 
   /** Says that something is not there, what was probably meant, and what there is. */
   static String notFound(String kind, String written, List<String> words) {
-    return "there is no %s named \"%s\". %sThe %ss are %s"
+    return "no %s named \"%s\". %sThe %ss are %s"
         .formatted(
             kind,
             written,

@@ -4,6 +4,7 @@ import java.util.Optional;
 import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkProvider;
 import steadypull.adapter.link.LinkSource;
+import steadypull.adapter.link.MalformedAddressException;
 
 /**
  * Finds {@code demo-receiver:SCENARIO[?speed=20&seed=1&start=60&fault=silent@120-180]}: the
@@ -21,10 +22,10 @@ public final class ReceiverLinks implements LinkProvider {
     }
     BenchSettings settings = BenchAddress.parse("demo:" + address.substring(PREFIX.length()));
     if (settings.speed().isEmpty()) {
-      throw new LinkException(
+      throw new MalformedAddressException(
           address,
-          "open",
-          "a receiver keeps pace with the day, and speed=max does not",
+          "a receiver that keeps pace with the day",
+          "speed=max, which does not",
           "Write a speed, such as speed=20, here and at the vehicle's port.",
           null);
     }
