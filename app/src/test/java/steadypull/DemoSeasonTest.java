@@ -11,6 +11,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import steadypull.cli.SteadypullCommand;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
@@ -18,6 +20,7 @@ import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 
 /** The demo season as a library. */
+@Execution(ExecutionMode.CONCURRENT)
 class DemoSeasonTest {
   @TempDir static Path folder;
 

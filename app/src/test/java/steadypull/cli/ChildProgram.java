@@ -13,6 +13,7 @@ final class ChildProgram implements AutoCloseable {
   private final Process process;
   private final BufferedReader out;
   private final BufferedReader err;
+  private final StringBuilder said = new StringBuilder();
 
   private ChildProgram(Process process) {
     this.process = process;
@@ -62,14 +63,22 @@ final class ChildProgram implements AutoCloseable {
 
   /** Reads diagnostics up to a line; fails if the program ends without it. */
   String diagnosticLine(Predicate<String> wanted) throws IOException {
-    StringBuilder seen = new StringBuilder();
     for (String line = err.readLine(); line != null; line = err.readLine()) {
+      hear(line);
       if (wanted.test(line)) {
         return line;
       }
-      seen.append(line).append('\n');
     }
-    throw new AssertionError("The program ended; it said " + seen);
+    throw new AssertionError("The program ended; it said " + said);
+  }
+
+  /** All diagnostics that were read so far. */
+  String diagnostics() {
+    return said.toString();
+  }
+
+  private void hear(String line) {
+    said.append(line).append('\n');
   }
 
   /** Asks the program to end, as Ctrl-C and a closing system do; its output stays readable. */
@@ -84,7 +93,7 @@ final class ChildProgram implements AutoCloseable {
 
   /** Reads everything that is still to come on standard output, then waits for the end. */
   List<String> outputToTheEnd() throws IOException, InterruptedException {
-    Thread drain = Thread.ofVirtual().start(() -> err.lines().forEach(line -> {}));
+    Thread drain = Thread.ofVirtual().start(() -> err.lines().forEach(this::hear));
     List<String> lines = out.lines().toList();
     drain.join();
     process.waitFor();

@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Advice may rest on nothing that had not happened yet. */
+@Execution(ExecutionMode.CONCURRENT)
 class FutureUnseenTest {
   private static final long SEED = 812;
   private static final int CUTS = 3;

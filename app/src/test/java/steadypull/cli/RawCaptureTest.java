@@ -10,10 +10,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A stranger's drive, kept with its bytes, is looked at again at another desk. */
+@Execution(ExecutionMode.CONCURRENT)
 class RawCaptureTest {
   @TempDir private static Path folder;
   private static Desk desk;

@@ -8,8 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** A drive with a satellite receiver beside the adapter, as it is tried at a desk. */
+@Execution(ExecutionMode.CONCURRENT)
 class RecordWithReceiverTest {
   @TempDir private Path folder;
 

@@ -13,8 +13,11 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** One simulated drive up the hot grade, and every command that looks at it afterwards. */
+@Execution(ExecutionMode.CONCURRENT)
 class RecordedTripTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final List<String> EVENT_KEYS =

@@ -7,14 +7,17 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine.TypeConversionException;
 import steadypull.channel.Channels;
 
 /** From a drive to a confirmed sensor role, typed at a terminal. */
+@Execution(ExecutionMode.CONCURRENT)
 class SensorRolesTest {
-  private static final String DRIVE = "demo:long-hot-grade?speed=max&start=300";
+  private static final String DRIVE = "demo:long-hot-grade?speed=max&start=400";
 
   @TempDir private Path folder;
 
@@ -22,12 +25,16 @@ class SensorRolesTest {
     return new Desk(folder.resolve("library"));
   }
 
+  private static Desk.Answer record(Desk desk, String length) {
+    return desk.type("record", "--port", DRIVE, "--vehicle", "My rig", "--for", length);
+  }
+
   /** The demo's own vehicle file brings its roles; a vehicle that is known already has none. */
   @Test
   void aDriveWithBoostShowsPlacesThatAreConfirmedOnlyWhenSomebodySaysSo() {
     Desk desk = desk();
     desk.type("vehicle", "My rig", "--layout", "water-to-air");
-    Desk.Answer recorded = desk.type("record", "--port", DRIVE, "--vehicle", "My rig");
+    Desk.Answer recorded = record(desk, "8m");
     assertThat(recorded.status()).isZero();
     assertThat(recorded.err())
         .as("told once")
@@ -49,8 +56,7 @@ class SensorRolesTest {
     assertThat(confirmed.out())
         .containsPattern("sensor charge_air_temp_in +01\\.75\\.2")
         .containsPattern("sensor exhaust_temp_after_turbine +01\\.78\\.2");
-    assertThat(desk.type("record", "--port", DRIVE, "--vehicle", "My rig").err())
-        .doesNotContain("assumed");
+    assertThat(record(desk, "30s").err()).doesNotContain("assumed");
     assertThat(desk.type("vehicle", "My rig", "--propose-roles").out())
         .contains("(01.75.2), clear, confirmed")
         .doesNotContain("Confirm all");
@@ -81,7 +87,7 @@ class SensorRolesTest {
   void aRoleSetByHandIsSeenBesideAnotherProposalAndCanGoBack() {
     Desk desk = desk();
     desk.type("vehicle", "My rig", "--role", "charge_air_temp_out=01.0F");
-    desk.type("record", "--port", DRIVE, "--vehicle", "My rig");
+    record(desk, "8m");
 
     assertThat(desk.type("vehicle", "My rig", "--propose-roles").out())
         .contains("(01.77.1)", "but 01.0F is set");

@@ -10,8 +10,11 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Trips out of the library and into it again. */
+@Execution(ExecutionMode.CONCURRENT)
 class TripTableRoundTripTest {
   @TempDir private Path folder;
   private Desk desk;

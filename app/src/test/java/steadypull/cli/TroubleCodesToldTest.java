@@ -9,8 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** A vehicle that stores a code on the way, as a terminal tells it. */
+@Execution(ExecutionMode.CONCURRENT)
 class TroubleCodesToldTest {
   @TempDir private Path folder;
 

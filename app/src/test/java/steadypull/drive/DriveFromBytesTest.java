@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import steadypull.advice.AdviceEvent;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -14,6 +16,7 @@ import steadypull.store.TripEntry;
 import steadypull.store.TripSummary;
 
 /** Whole drives over the bench adapter's bytes: reader, store, forecast and advice together. */
+@Execution(ExecutionMode.CONCURRENT)
 class DriveFromBytesTest {
   @TempDir private Path folder;
 

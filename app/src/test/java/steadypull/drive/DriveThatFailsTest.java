@@ -26,7 +26,7 @@ import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.VehicleSignal;
 
 /** Faults of the program itself: nobody waits for ever, and what was recorded is kept. */
-@Timeout(60)
+@Timeout(300)
 class DriveThatFailsTest {
   private static final String ADDRESS = "demo:cool-day?speed=max&start=300";
 

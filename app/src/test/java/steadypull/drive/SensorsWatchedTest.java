@@ -7,6 +7,8 @@ import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import steadypull.adapter.ReaderSettings;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -19,6 +21,7 @@ import steadypull.vehicle.role.RoleSurvey;
 import steadypull.vehicle.role.SensorEvidence;
 
 /** Sensors in question are asked for and watched, and nothing else of a drive changes. */
+@Execution(ExecutionMode.CONCURRENT)
 class SensorsWatchedTest {
   @TempDir private Path folder;
 

@@ -16,7 +16,7 @@ import steadypull.tablet.Tablet;
 import steadypull.tablet.TabletNews;
 
 /** Whole drives on hand-made tablets. */
-@Timeout(60)
+@Timeout(300)
 class TabletOnDriveTest {
   private static final String ADDRESS = "demo:cool-day?speed=max&start=300";
 

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import steadypull.advice.AdviceEvent;
 import steadypull.advice.AdviceLine;
 import steadypull.channel.Channel;
@@ -21,6 +23,7 @@ import steadypull.vehicle.TroubleCodes;
 import steadypull.vehicle.Vehicle;
 
 /** Trouble codes from the vehicle's bytes to the trip, the advice and its replay. */
+@Execution(ExecutionMode.CONCURRENT)
 class TroubleCodesInTripTest {
   private static final String UNDERBOOST_STORED =
       """

@@ -11,6 +11,8 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import steadypull.advice.AdviceEvent;
 import steadypull.advice.AdviceLine;
 import steadypull.channel.Sample;
@@ -19,6 +21,7 @@ import steadypull.store.TripEvent;
 import steadypull.store.TripSummary;
 
 /** Links that break, and what is left of the drive. */
+@Execution(ExecutionMode.CONCURRENT)
 class TroubleOnTheWayTest {
   @TempDir private Path folder;
 
@@ -121,7 +124,7 @@ class TroubleOnTheWayTest {
                       lost.complete(snapshot);
                     }
                   });
-      DriveSnapshot told = lost.orTimeout(60, TimeUnit.SECONDS).join();
+      DriveSnapshot told = lost.orTimeout(300, TimeUnit.SECONDS).join();
       session.close();
 
       assertThat(told.link().detail()).contains("/dev/ttyUSB97").contains("no such port");

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -27,6 +28,7 @@ import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Vehicle;
 
 /** Trips become tracks that every program may read. */
+@Isolated("sets the default language of the whole program")
 class GpxWriteTest {
   private static final Instant START = Instant.parse("2026-07-15T17:45:12.5Z");
   private static final Instant CREATED = Instant.parse("2026-07-16T08:00:00Z");

@@ -16,10 +16,13 @@ import java.util.SplittableRandom;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files that want something else than to be read. Each is refused with its place. */
+@Execution(ExecutionMode.CONCURRENT)
 class HostileTableTest {
   @TempDir private Path folder;
 

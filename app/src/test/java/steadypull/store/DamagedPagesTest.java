@@ -18,6 +18,8 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -29,6 +31,7 @@ import steadypull.vehicle.Vehicle;
  * says truly what is lost. What a page held is told by SQLite's own dbstat table, which knows
  * nothing of our reading of pages (https://www.sqlite.org/dbstat.html).
  */
+@Execution(ExecutionMode.CONCURRENT)
 class DamagedPagesTest {
   private static final int PAGE_OCTETS = 4096;
   private static final int SECTOR_OCTETS = 512;

@@ -13,11 +13,14 @@ import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import steadypull.store.LibraryException.Reason;
 
 /** Files that only look like a trip are refused whole, and nothing in them runs. */
+@Execution(ExecutionMode.CONCURRENT)
 class HostileTripFileTest {
   @TempDir Path folder;
   private Path file;

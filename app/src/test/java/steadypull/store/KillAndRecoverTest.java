@@ -11,12 +11,15 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * What a commit has promised is there after the recording program was killed at any moment. Commits
  * are of a twentieth of a long segment and more, so that many a kill falls where short segments are
  * being joined.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class KillAndRecoverTest {
   private static final int KILLS = 20;
   private static final int SOAK_KILLS = 200;

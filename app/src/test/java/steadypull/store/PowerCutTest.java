@@ -14,6 +14,8 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import steadypull.channel.Sample;
 import steadypull.store.TripSummary.Gap;
 import steadypull.vehicle.CoolingLayout;
@@ -25,6 +27,7 @@ import steadypull.vehicle.Vehicle;
  * tests assume no more of a disk: https://www.sqlite.org/testing.html, section 3.3 "Crash
  * Testing").
  */
+@Execution(ExecutionMode.CONCURRENT)
 class PowerCutTest {
   private static final int SAMPLES_A_SECOND = 50;
   private static final int SECTOR_OCTETS = 512;

@@ -12,9 +12,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Real child processes, with a stand-in for the system's command: a shell that waits for them. */
-@Timeout(60)
+@Timeout(300)
+@Execution(ExecutionMode.CONCURRENT)
 class ChildAwakeTest {
   private static final Path SHELL = Path.of("/bin/sh");
 

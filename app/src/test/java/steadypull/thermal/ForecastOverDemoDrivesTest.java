@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import steadypull.channel.Channel;
@@ -18,6 +20,7 @@ import steadypull.demo.road.Scenario;
  * for a world that changes a little, and tight enough that a wrong forecaster breaks them.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Execution(ExecutionMode.CONCURRENT)
 class ForecastOverDemoDrivesTest {
   private final Backtest hotGrade =
       Backtest.of(scenario("long-hot-grade"), 1, TestVehicles.heavy(), Set.of());

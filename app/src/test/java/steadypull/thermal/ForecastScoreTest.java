@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import steadypull.channel.Channel;
@@ -17,6 +19,7 @@ import steadypull.channel.Channels;
  * worlds have few derates.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Execution(ExecutionMode.CONCURRENT)
 class ForecastScoreTest {
   /** Some derate, some stay cool; no constant of the models was set on any of them. */
   private static final List<Integer> NUMBERS = List.of(61, 67, 73, 79, 82, 85, 90, 97);

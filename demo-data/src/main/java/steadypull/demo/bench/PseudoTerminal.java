@@ -19,6 +19,7 @@ public final class PseudoTerminal implements AutoCloseable {
   private final Thread hearing;
   private final Thread talking;
   private volatile boolean isOpen = true;
+  private volatile boolean isSilent;
 
   private PseudoTerminal(TerminalPair pair, BenchPump pump) {
     this.pair = pair;
@@ -47,6 +48,14 @@ public final class PseudoTerminal implements AutoCloseable {
     return pair.path();
   }
 
+  /**
+   * Breaks both lines between the adapter and the device, or mends them; what is sent meanwhile is
+   * lost. For whoever cannot say beforehand when it is to happen. Any thread.
+   */
+  public void setSilent(boolean silent) {
+    isSilent = silent;
+  }
+
   @Override
   public void close() {
     isOpen = false;
@@ -66,7 +75,7 @@ public final class PseudoTerminal implements AutoCloseable {
       MemorySegment buffer = arena.allocate(CHUNK);
       while (isOpen && pump.isPresent()) {
         int count = pair.read(buffer, POLL_MILLIS);
-        pump.hear(buffer.toArray(ValueLayout.JAVA_BYTE), Math.max(0, count));
+        pump.hear(buffer.toArray(ValueLayout.JAVA_BYTE), isSilent ? 0 : Math.max(0, count));
       }
     }
     if (isOpen) {
@@ -88,7 +97,10 @@ public final class PseudoTerminal implements AutoCloseable {
     try (Arena arena = Arena.ofConfined()) {
       MemorySegment buffer = arena.allocate(CHUNK);
       while (isOpen && pump.isPresent()) {
-        send(pump.awaitDue(), buffer);
+        byte[] due = pump.awaitDue();
+        if (!isSilent) {
+          send(due, buffer);
+        }
       }
     } catch (InterruptedException closed) {
       Thread.currentThread().interrupt();

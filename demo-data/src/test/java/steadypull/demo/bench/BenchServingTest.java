@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Timeout;
 import steadypull.adapter.link.LinkException;
 
 /** The same bench over TCP and over a real pseudo terminal, in the machine's time. */
-@Timeout(30)
+@Timeout(300)
 class BenchServingTest {
   private static final String ADDRESS = "demo:long-hot-grade?speed=50&start=400";
 

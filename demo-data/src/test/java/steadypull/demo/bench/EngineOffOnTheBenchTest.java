@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import steadypull.adapter.ReaderSettings;
 
 /** The engine off for hours, behind adapters that fall asleep when left alone and others. */
-@Timeout(60)
+@Timeout(300)
 class EngineOffOnTheBenchTest {
   private static final double OFF = 300;
   private static final double ON = 2 * 3600;

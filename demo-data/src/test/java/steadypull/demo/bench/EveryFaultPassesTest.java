@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The reader through every kind of fault: it goes on afterwards and tells nothing untrue. */
-@Timeout(60)
+@Timeout(300)
 class EveryFaultPassesTest {
   private static final double START = 300;
   private static final String DRIVE = "demo:long-hot-grade?speed=max&seed=9&start=300";

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import steadypull.adapter.LinkState;
 
 /** The reader on vehicles of every bus, and behind adapters that lack this or that. */
-@Timeout(60)
+@Timeout(300)
 class EveryVehicleIsReadTest {
   private static final double START = 300;
   private static final String VIN = "1ZZTP9AG1R0000042";

@@ -5,7 +5,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** Half an hour with every kind of fault once: the small brother of the soak. */
-@Timeout(120)
+@Timeout(300)
 class FaultEveryMinuteTest {
   private static final Duration SPAN = Duration.ofMinutes(2 + Fault.Kind.values().length);
 

@@ -21,7 +21,7 @@ import steadypull.adapter.diagnostic.DefinedSignal;
 import steadypull.adapter.link.LinkException;
 
 /** Serial CAN adapters and vehicles that tell by identifier, against the reader itself. */
-@Timeout(60)
+@Timeout(300)
 class SerialCanOnTheBenchTest {
   private static final String DRIVE = "demo:long-hot-grade?speed=max&start=300";
   private static final String SERIAL_CAN = "&adapter=serial-can";

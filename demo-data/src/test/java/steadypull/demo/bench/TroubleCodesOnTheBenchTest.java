@@ -19,7 +19,7 @@ import steadypull.demo.plant.Sensor;
 import steadypull.demo.road.Drive;
 
 /** Trouble codes and what goes with them, from the vehicle's memory to the reader's listener. */
-@Timeout(60)
+@Timeout(300)
 class TroubleCodesOnTheBenchTest {
   private static final String DRIVE = "demo:long-hot-grade?speed=max&seed=9&start=300";
 
