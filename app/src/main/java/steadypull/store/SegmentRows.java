@@ -119,10 +119,11 @@ final class SegmentRows {
     }
   }
 
-  /** What can be read of the segment of that place; empty if nothing can. */
+  /** What can be read of the segment of that place; empty if nothing can, or if it is another. */
   Optional<Segment> readableSegment(Handle handle, Place place) {
     try {
-      return Optional.of(Segment.decodeReadable(readableBytes(handle, place)));
+      return Optional.of(Segment.decodeReadable(readableBytes(handle, place)))
+          .filter(segment -> segment.size() == place.sampleCount);
     } catch (DamagedSegmentException e) {
       // Told by whoever finds the samples missing.
       return Optional.empty();

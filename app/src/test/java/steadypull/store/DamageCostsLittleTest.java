@@ -43,13 +43,14 @@ class DamageCostsLittleTest {
 
   @TempDir Path place;
 
+  private Path folder = Path.of("");
   private Path file = Path.of("");
   private byte[] whole = new byte[0];
   private final Map<String, List<Sample>> written = new HashMap<>();
 
   @BeforeEach
   void writeALibraryOfTwoTrips() throws Exception {
-    Path folder = place.resolve("library");
+    folder = place.resolve("library");
     file = folder.resolve("library.sqlite");
     try (TripLibrary library = TripLibrary.open(folder)) {
       keep(library, 1, SAMPLES);
@@ -116,7 +117,7 @@ class DamageCostsLittleTest {
     Files.write(file, damaged);
     Files.deleteIfExists(LibraryFile.logOf(file));
     long lost = 0;
-    try (TripLibrary library = TripLibrary.open(file.getParent())) {
+    try (TripLibrary library = TripLibrary.open(folder)) {
       for (TripSummary trip : library.trips(Optional.empty())) {
         List<Sample> read = new ArrayList<>();
         library.replay(
@@ -138,7 +139,7 @@ class DamageCostsLittleTest {
       // What says where everything lies is gone: refused as before, with check as the way out.
       assertThat(e).as(what).hasMessageContaining("expected");
     }
-    LibraryCheck.look(file.getParent());
+    LibraryCheck.look(folder);
     return lost;
   }
 
