@@ -46,15 +46,15 @@ final class TabletWords {
     return quantities.elapsed(length.toSeconds());
   }
 
-  /** How loud it is. */
+  /** How loud it is; red is kept for what breaks in the vehicle. */
   static Tone tone(DriveSnapshot snapshot) {
     return snapshot.tablet().map(TabletWords::tone).orElse(Tone.NEUTRAL);
   }
 
   private static Tone tone(TabletNews news) {
     return switch (news) {
-      case TabletNews.BatteryNearlyEmpty _ -> Tone.DANGER;
-      case TabletNews.BatteryUnder _, TabletNews.Slept _ -> Tone.CAUTION;
+      case TabletNews.BatteryNearlyEmpty _, TabletNews.BatteryUnder _, TabletNews.Slept _ ->
+          Tone.CAUTION;
       case TabletNews.OnBattery(int percent) -> percent < LOW_PERCENT ? Tone.CAUTION : Tone.NEUTRAL;
       case TabletNews.Charging _, TabletNews.MayFallAsleep _, TabletNews.ClockSet _ -> Tone.NEUTRAL;
     };

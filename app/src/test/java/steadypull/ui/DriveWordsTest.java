@@ -297,7 +297,7 @@ class DriveWordsTest {
         .containsExactly("Battery under 20 %: plug in the charger", Tone.CAUTION);
     assertThat(header(new TabletNews.BatteryNearlyEmpty(5)))
         .extracting(HeaderFace::note, HeaderFace::noteTone)
-        .containsExactly("Battery nearly empty, trip kept: charge", Tone.DANGER);
+        .containsExactly("Battery nearly empty, trip kept: charge", Tone.CAUTION);
     Instant clock = Moments.CLOCK;
     assertThat(header(new TabletNews.ClockSet(clock, clock.minusSeconds(3600), false)).note())
         .isEqualTo("Tablet clock set back by 1:00:00");
