@@ -24,6 +24,8 @@ final class DetailChanges {
     changes.compare("outside temp, degC", before.outsideCelsius(), after.outsideCelsius());
     changes.compare("mass, kg", rigBefore.massKilograms(), rigAfter.massKilograms());
     changes.compare(
+        "trailer mass, kg", rigBefore.trailerMassKilograms(), rigAfter.trailerMassKilograms());
+    changes.compare(
         "drag area, m2", rigBefore.dragAreaSquareMetres(), rigAfter.dragAreaSquareMetres());
     changes.compare(
         "rolling resistance", rigBefore.rollingResistance(), rigAfter.rollingResistance());

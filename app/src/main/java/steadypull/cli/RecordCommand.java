@@ -71,6 +71,8 @@ final class RecordCommand implements Callable<Integer> {
 
   @Mixin private DetailOptions details = new DetailOptions();
 
+  @Mixin private MassOptions masses = new MassOptions();
+
   @Option(
       names = "--receiver",
       paramLabel = "PORT",
@@ -111,6 +113,7 @@ final class RecordCommand implements Callable<Integer> {
               new DriveRequest(
                   port,
                   vehicle,
+                  masses.masses(),
                   details.applyTo(TripDetails.NONE),
                   pace,
                   end,

@@ -3,7 +3,6 @@ package steadypull.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -44,12 +43,7 @@ final class TripCommand implements Callable<Integer> {
   @Option(names = "--rig", paramLabel = "RIG.json", description = "What the vehicle towed then.")
   private @Nullable Path rig;
 
-  @Option(
-      names = "--mass",
-      paramLabel = "KG",
-      converter = MassOption.class,
-      description = "What vehicle and trailer weighed together then.")
-  private @Nullable Double massKilograms;
+  @Mixin private MassOptions masses = new MassOptions();
 
   @Option(
       names = "--delete",
@@ -89,7 +83,7 @@ final class TripCommand implements Callable<Integer> {
   private boolean isChange() {
     return delete
         || rig != null
-        || massKilograms != null
+        || masses.saySomething()
         || !untag.isEmpty()
         || details.saySomething();
   }
@@ -123,13 +117,6 @@ final class TripCommand implements Callable<Integer> {
   }
 
   private Rig rig(Rig before) throws Exception {
-    Rig read = rig == null ? before : VehicleFile.readRig(rig);
-    return massKilograms == null
-        ? read
-        : new Rig(
-            OptionalDouble.of(massKilograms),
-            read.dragAreaSquareMetres(),
-            read.rollingResistance(),
-            read.tyreRadiusMetres());
+    return masses.applyTo(rig == null ? before : VehicleFile.readRig(rig));
   }
 }

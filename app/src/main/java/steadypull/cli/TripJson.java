@@ -82,6 +82,7 @@ final class TripJson {
 
   private static void describe(Rig rig, ObjectNode node) {
     put(node, "mass_kg", rig.massKilograms());
+    put(node, "trailer_mass_kg", rig.trailerMassKilograms());
     put(node, "drag_area_m2", rig.dragAreaSquareMetres());
     put(node, "rolling_resistance", rig.rollingResistance());
     put(node, "tyre_radius_m", rig.tyreRadiusMetres());

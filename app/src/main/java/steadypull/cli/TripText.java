@@ -3,6 +3,7 @@ package steadypull.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import steadypull.channel.Channel;
@@ -113,9 +114,12 @@ final class TripText {
   }
 
   private String mass(WholeTrip whole) {
-    return whole.rig().massKilograms().isPresent()
-        ? ", " + format.mass(whole.rig().massKilograms().getAsDouble()) + " in all"
-        : "";
+    return mass(whole.rig().massKilograms(), ", %s in all")
+        + mass(whole.rig().trailerMassKilograms(), ", trailer %s");
+  }
+
+  private String mass(OptionalDouble kilograms, String words) {
+    return kilograms.isPresent() ? words.formatted(format.mass(kilograms.getAsDouble())) : "";
   }
 
   private String elapsed(double seconds) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
@@ -16,6 +17,7 @@ import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Limit;
+import steadypull.vehicle.Rig;
 import steadypull.vehicle.SpeedRange;
 import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.role.RoleWords;
@@ -55,8 +57,13 @@ final class VehicleCommand implements Callable<Integer> {
   @Option(
       names = "--rig",
       paramLabel = "RIG.json",
-      description = "mass_kg, drag_area_m2, rolling_resistance, tyre_radius_m; each optional.")
+      description = {
+        "mass_kg, trailer_mass_kg, drag_area_m2,",
+        "rolling_resistance, tyre_radius_m; each optional."
+      })
   private @Nullable Path rig;
+
+  @Mixin private MassOptions masses = new MassOptions();
 
   @Option(
       names = "--speed-range",
@@ -138,6 +145,7 @@ final class VehicleCommand implements Callable<Integer> {
         || confirmsRoles
         || layout != null
         || rig != null
+        || masses.saySomething()
         || speeds != null
         || importFrom != null;
   }
@@ -166,9 +174,8 @@ final class VehicleCommand implements Callable<Integer> {
     for (RoleOption.Role role : roles) {
       changed = role.applyTo(changed);
     }
-    if (rig != null) {
-      changed = changed.withRig(VehicleFile.readRig(rig));
-    }
+    Rig towed = rig == null ? changed.rig() : VehicleFile.readRig(rig);
+    changed = changed.withRig(masses.applyTo(towed));
     return speeds == null ? changed : changed.withSpeeds(speeds);
   }
 }

@@ -29,6 +29,7 @@ final class VehicleText {
 
   private static void describe(Rig rig, StringBuilder text) {
     line(text, "mass", rig.massKilograms(), "kg");
+    line(text, "trailer mass", rig.trailerMassKilograms(), "kg");
     line(text, "drag area", rig.dragAreaSquareMetres(), "m2");
     line(text, "rolling resistance", rig.rollingResistance(), "");
     line(text, "tyre radius", rig.tyreRadiusMetres(), "m");

@@ -3,12 +3,14 @@ package steadypull.drive;
 import java.util.Objects;
 import java.util.Optional;
 import steadypull.store.TripDetails;
+import steadypull.vehicle.RigMasses;
 
 /**
  * What somebody wants to drive.
  *
  * @param address device, {@code tcp://host:port}, or {@code demo:SCENARIO}
  * @param vehicleName name in the library; one that it does not know is created
+ * @param masses what is said of the vehicle's rig from now on
  * @param details what is said of its trips at their start
  * @param pace how hard to ask
  * @param end when it ends by itself
@@ -18,6 +20,7 @@ import steadypull.store.TripDetails;
 public record DriveRequest(
     String address,
     String vehicleName,
+    RigMasses masses,
     TripDetails details,
     Pace pace,
     DriveEnd end,
@@ -26,6 +29,7 @@ public record DriveRequest(
   public DriveRequest {
     Objects.requireNonNull(address);
     Objects.requireNonNull(vehicleName);
+    Objects.requireNonNull(masses);
     Objects.requireNonNull(details);
     Objects.requireNonNull(pace);
     Objects.requireNonNull(end);
@@ -40,6 +44,7 @@ public record DriveRequest(
     this(
         address,
         vehicleName,
+        RigMasses.UNSAID,
         TripDetails.ofLabel(label),
         pace,
         end,

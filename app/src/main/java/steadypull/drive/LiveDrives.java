@@ -15,6 +15,7 @@ import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
 import steadypull.tablet.Tablet;
 import steadypull.vehicle.CoolingLayout;
+import steadypull.vehicle.RigMasses;
 import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.VehicleFileException;
 import steadypull.vehicle.role.RoleFinding;
@@ -166,7 +167,7 @@ public final class LiveDrives implements DriveDesk {
    */
   public RunningDrive begin(DriveRequest request, PipelineOutput observer) throws DriveException {
     FoundPort port = ports.find(request.address());
-    Vehicle vehicle = vehicle(request.vehicleName(), port);
+    Vehicle vehicle = towing(vehicle(request.vehicleName(), port), request.masses());
     Optional<ListeningSource> listened = listened(request);
     Optional<Capture> capture = capture(request, vehicle);
     keep(vehicle, capture);
@@ -254,6 +255,17 @@ public final class LiveDrives implements DriveDesk {
       return known.isPresent() ? known.get() : newVehicle(name, port);
     } catch (LibraryException | VehicleFileException | IllegalArgumentException refused) {
       throw new DriveException(FaultText.of(refused), refused);
+    }
+  }
+
+  private static Vehicle towing(Vehicle vehicle, RigMasses masses) throws DriveException {
+    try {
+      return vehicle.withRig(masses.applyTo(vehicle.rig()));
+    } catch (IllegalArgumentException impossible) {
+      throw new DriveException(
+          "Could not begin a drive with the vehicle \"%s\": %s. Say both masses, or correct the one that is wrong."
+              .formatted(vehicle.name(), FaultText.of(impossible)),
+          impossible);
     }
   }
 

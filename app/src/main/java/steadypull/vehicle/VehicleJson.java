@@ -56,8 +56,8 @@ public final class VehicleJson {
   }
 
   /**
-   * The rig that a text describes: {@code mass_kg, drag_area_m2, rolling_resistance,
-   * tyre_radius_m}, all optional.
+   * The rig that a text describes: {@code mass_kg, trailer_mass_kg, drag_area_m2,
+   * rolling_resistance, tyre_radius_m}, all optional.
    *
    * @param file name that messages show
    */
@@ -109,11 +109,13 @@ public final class VehicleJson {
     if (object == null) {
       return Rig.unknown();
     }
-    object.allowOnly("mass_kg", "drag_area_m2", "rolling_resistance", "tyre_radius_m");
+    object.allowOnly(
+        "mass_kg", "trailer_mass_kg", "drag_area_m2", "rolling_resistance", "tyre_radius_m");
     return object.build(
         () ->
             new Rig(
                 object.optionalNumber("mass_kg"),
+                object.optionalNumber("trailer_mass_kg"),
                 object.optionalNumber("drag_area_m2"),
                 object.optionalNumber("rolling_resistance"),
                 object.optionalNumber("tyre_radius_m")));

@@ -57,6 +57,7 @@ final class VehicleJsonWriter {
   private static Map<String, Object> rig(Rig rig) {
     Map<String, Object> fields = new LinkedHashMap<>();
     putIfKnown(fields, "mass_kg", rig.massKilograms());
+    putIfKnown(fields, "trailer_mass_kg", rig.trailerMassKilograms());
     putIfKnown(fields, "drag_area_m2", rig.dragAreaSquareMetres());
     putIfKnown(fields, "rolling_resistance", rig.rollingResistance());
     putIfKnown(fields, "tyre_radius_m", rig.tyreRadiusMetres());

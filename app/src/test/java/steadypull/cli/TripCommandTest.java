@@ -79,7 +79,9 @@ class TripCommandTest {
             "--outside-temp",
             "34.5",
             "--mass",
-            "4200");
+            "4200",
+            "--trailer-mass",
+            "1500");
 
     assertThat(answer.status()).as(answer.err()).isZero();
     assertThat(answer.err().lines())
@@ -90,10 +92,11 @@ class TripCommandTest {
             "Changed fitted: \"second cooler\", was nothing.",
             "Changed outside: \"gusty\", was nothing.",
             "Changed outside temp, degC: \"34.5\", was nothing.",
-            "Changed mass, kg: \"4200.0\", was nothing.");
+            "Changed mass, kg: \"4200.0\", was nothing.",
+            "Changed trailer mass, kg: \"1500.0\", was nothing.");
     assertThat(answer.out())
         .contains("note          Second run.\n              Hot.\n")
-        .contains("4.2 t in all");
+        .contains("4.2 t in all, trailer 1.5 t");
 
     for (String word : List.of("SECOND RUN", "ramp", "cooler", "gusty", "after", "wattle")) {
       assertThat(desk.type("trips", "--find", word).lines()).as(word).hasSize(1);
@@ -110,6 +113,33 @@ class TripCommandTest {
     assertThat(told.get("label").asText()).isEmpty();
     assertThat(told.get("fitted").asText()).isEqualTo("second cooler");
     assertThat(told.get("rig").get("mass_kg").asDouble()).isEqualTo(4200);
+    assertThat(told.get("rig").get("trailer_mass_kg").asDouble()).isEqualTo(1500);
+  }
+
+  @Test
+  void aTrailerAsHeavyAsBothTogetherIsRefusedAndNothingChanges() {
+    desk.type("trip", trip, "--mass", "4200");
+    Desk.Answer answer = desk.type("trip", trip, "--trailer-mass", "4200", "--label", "after");
+
+    assertThat(answer.status()).isEqualTo(1);
+    assertThat(answer.err())
+        .startsWith("Could not set the masses: trailer_mass_kg lies under mass_kg")
+        .contains("4200.0; found 4200.0", "Give --mass and --trailer-mass together.");
+    assertThat(desk.type("trip", trip).out()).doesNotContain("trailer", "after");
+    assertThat(desk.type("trip", trip, "--trailer-mass", "heavy").status()).isEqualTo(2);
+  }
+
+  @Test
+  void theTrailerOfAVehicleIsKeptAndTravelsWithItsFile() {
+    String file = folder.resolve("wattle.json").toString();
+    Desk.Answer set = desk.type("vehicle", "Wattle 2", "--mass", "7800", "--trailer-mass", "3200");
+    assertThat(set.lines()).contains("mass 7800.0 kg", "trailer mass 3200.0 kg");
+
+    desk.type("vehicle", "Wattle 2", "--export", file);
+    assertThat(desk.type("vehicle", "Wattle 3", "--import", file).lines())
+        .contains("trailer mass 3200.0 kg");
+    assertThat(desk.type("vehicle", "Wattle 2", "--trailer-mass", "7800").err())
+        .contains("Nothing was changed");
   }
 
   @Test
@@ -173,7 +203,11 @@ class TripCommandTest {
                 "--note",
                 "as delivered",
                 "--outside-temp",
-                "18")
+                "18",
+                "--mass",
+                "5100",
+                "--trailer-mass",
+                "2300")
             .line();
     JsonNode told = JSON.readTree(desk.type("trip", recorded, "--json").out());
 
@@ -182,6 +216,8 @@ class TripCommandTest {
     assertThat(told.get("tags")).extracting(JsonNode::asText).containsExactly("morning");
     assertThat(told.get("note").asText()).isEqualTo("as delivered");
     assertThat(told.get("outside_degC").asDouble()).isEqualTo(18);
+    assertThat(told.get("rig").get("mass_kg").asDouble()).isEqualTo(5100);
+    assertThat(told.get("rig").get("trailer_mass_kg").asDouble()).isEqualTo(2300);
     assertThat(told.get("events").get("link").asInt()).isPositive();
   }
 

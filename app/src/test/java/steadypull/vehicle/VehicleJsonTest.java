@@ -37,7 +37,7 @@ class VehicleJsonTest {
             {"steadypull_vehicle":1,"name":"Wattle 2","layout":"water-to-air",
              "limits":[{"channel":"charge_air_temp_out","limit_degC":101.5,"provenance":"workshop",
                         "note":"dynamometer, March"}],
-             "rig":{"mass_kg":7800},
+             "rig":{"mass_kg":7800,"trailer_mass_kg":3200},
              "driveline":{"gear_ratios":[4.7,3.1,2.1],"axle_ratio":3.9},
              "advisable_speed_km_h":[50,85],
              "sensor_roles":[{"channel":"charge_air_temp_out","signal":"01.77.1"}],
@@ -55,6 +55,8 @@ class VehicleJsonTest {
                 101.5,
                 new Provenance(Provenance.Kind.WORKSHOP, "dynamometer, March")));
     assertThat(vehicle.rig().massKilograms()).hasValue(7800);
+    assertThat(vehicle.rig().trailerMassKilograms()).hasValue(3200);
+    assertThat(vehicle.rig().vehicleMassKilograms()).hasValue(4600);
     assertThat(vehicle.rig().tyreRadiusMetres()).isEmpty();
     assertThat(vehicle.driveline().gearRatios()).containsExactly(4.7, 3.1, 2.1);
     assertThat(vehicle.speeds()).isEqualTo(new SpeedRange(50, 85));
@@ -104,6 +106,10 @@ class VehicleJsonTest {
         "\"name\":\"A\"|\"name\":\" \"|the whole file: A vehicle has a name",
         "\"name\":\"A\"|\"name\":\"A\",\"name\":\"B\"|Duplicate field 'name'",
         "\"name\":\"A\"|\"name\":\"A\",\"rig\":{\"mass_kg\":7}|rig: mass_kg lies between 300.0",
+        "\"name\":\"A\"|\"name\":\"A\",\"rig\":{\"mass_kg\":900,\"trailer_mass_kg\":900}|rig:"
+            + " trailer_mass_kg lies under mass_kg, which is both together, 900.0; found 900.0.",
+        "\"name\":\"A\"|\"name\":\"A\",\"rig\":{\"trailer_mass_kg\":-1}|trailer_mass_kg lies"
+            + " between 0.0 and 50000.0",
         "\"name\":\"A\"|\"name\":\"A\",\"rig\":{\"mass_kg\":null}|rig.mass_kg: expected a number",
         "\"name\":\"A\"|\"name\":\"A\",\"rig\":{\"mass_kg\":1e999}|expected a finite number",
         "\"name\":\"A\"|\"name\":\"A\",\"advisable_speed_km_h\":[60]|expected a list of two"
@@ -134,12 +140,22 @@ class VehicleJsonTest {
         .hasMessageContaining("limits[1].channel: expected one limit for each channel");
   }
 
+  /** A file of before there was a mass of its own for the trailer. */
+  @Test
+  void aRigFileWithoutATrailersMassIsReadAsBefore() throws VehicleFileException {
+    Rig rig = VehicleJson.readRig("{\"mass_kg\":7800,\"tyre_radius_m\":0.4}", "rig.json");
+
+    assertThat(rig.massKilograms()).hasValue(7800);
+    assertThat(rig.trailerMassKilograms()).isEmpty();
+    assertThat(rig.vehicleMassKilograms()).isEmpty();
+  }
+
   @Test
   void aRigFileMayBeEmptyButNotMisspelt() throws VehicleFileException {
     assertThat(VehicleJson.readRig("{}", "rig.json")).isEqualTo(Rig.unknown());
     assertThatThrownBy(() -> VehicleJson.readRig("{\"mass\":7800}", "rig.json"))
         .hasMessageContaining("rig.json, line 1, column 2, mass")
-        .hasMessageContaining("Did you mean mass_kg?");
+        .hasMessageContaining("Did you mean mass_kg, trailer_mass_kg?");
   }
 
   private static Vehicle anyVehicle(SplittableRandom random) {
@@ -168,7 +184,8 @@ class VehicleJsonTest {
 
   private static Rig anyRig(SplittableRandom random) {
     return new Rig(
-        maybe(random, 300, 60_000),
+        maybe(random, 30_000, 60_000),
+        maybe(random, 0, 30_000),
         maybe(random, 0.3, 15),
         maybe(random, 0.003, 0.05),
         maybe(random, 0.2, 0.8));

@@ -35,7 +35,7 @@ public final class SeasonTrip {
 
   /** What the vehicle moves on this trip, as the text of a rig file. */
   public String rigFile() {
-    return VehicleText.rig(row.rig());
+    return VehicleText.rig(row.rig(), row.vehicle().soloKilograms());
   }
 
   /** When the first answer arrives. */

@@ -30,18 +30,19 @@ final class VehicleText {
             vehicle.name(),
             isWaterCooled(rig) ? "water-to-air" : "air-to-air",
             limits(rig),
-            rig(rig),
+            rig(rig, vehicle.soloKilograms()),
             rig.gearRatios(),
             number(rig.of(RigTrait.AXLE_RATIO)),
             roles(vehicle),
             signals(vehicle));
   }
 
-  /** What the vehicle moves. */
-  static String rig(Rig rig) {
-    return "{\"mass_kg\": %s, \"drag_area_m2\": %s, \"rolling_resistance\": %s, \"tyre_radius_m\": %s}"
+  /** What the vehicle moves, and what of that is its trailer. */
+  static String rig(Rig rig, double soloKilograms) {
+    return "{\"mass_kg\": %s, \"trailer_mass_kg\": %s, \"drag_area_m2\": %s, \"rolling_resistance\": %s, \"tyre_radius_m\": %s}"
         .formatted(
             number(rig.of(RigTrait.MASS_KG)),
+            number(rig.of(RigTrait.MASS_KG) - soloKilograms),
             number(rig.of(RigTrait.DRAG_AREA_M2)),
             number(rig.of(RigTrait.ROLLING_RESISTANCE)),
             number(rig.of(RigTrait.TYRE_RADIUS_M)));
