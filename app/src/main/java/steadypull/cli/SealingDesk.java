@@ -9,6 +9,7 @@ import steadypull.drive.DriveException;
 import steadypull.drive.DriveSession;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.PortChoice;
+import steadypull.drive.TripDesk;
 import steadypull.drive.VehicleSensors;
 import steadypull.store.Backup;
 import steadypull.vehicle.role.RoleFinding;
@@ -43,6 +44,11 @@ final class SealingDesk implements DriveDesk, AutoCloseable {
   @Override
   public List<PortChoice> ports() {
     return desk.ports();
+  }
+
+  @Override
+  public TripDesk trips() {
+    return desk.trips();
   }
 
   @Override

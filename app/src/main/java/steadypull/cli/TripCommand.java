@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import steadypull.drive.WholeTrip;
 import steadypull.exchange.VehicleFile;
 import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import steadypull.channel.Channel;
+import steadypull.drive.WholeTrip;
 import steadypull.store.LostPart;
 import steadypull.store.TripDetails;
 import steadypull.store.TripEvent;

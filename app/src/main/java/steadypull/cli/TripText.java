@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import steadypull.channel.Channel;
 import steadypull.channel.QuantityFormat;
+import steadypull.drive.WholeTrip;
 import steadypull.store.LinkIdentity;
 import steadypull.store.TripDetails;
 import steadypull.store.TripEvent;

@@ -30,6 +30,9 @@ public interface DriveDesk {
   VehicleSensors confirm(String vehicleName, List<RoleFinding.Proposed> proposals)
       throws DriveException;
 
+  /** What can be done with the trips that are kept. */
+  TripDesk trips();
+
   /** How many trips a crash had left behind; they were brought to their end. */
   int leftBehind();
 

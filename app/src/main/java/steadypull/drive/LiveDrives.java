@@ -31,6 +31,7 @@ public final class LiveDrives implements DriveDesk {
   private final String softwareVersion;
   private final Optional<String> receiver;
   private final Tablet tablet;
+  private final KeptTrips trips;
 
   /**
    * A desk over one library.
@@ -72,6 +73,7 @@ public final class LiveDrives implements DriveDesk {
     this.softwareVersion = softwareVersion;
     this.receiver = receiver;
     this.tablet = tablet;
+    this.trips = new KeptTrips(library, words, wall);
   }
 
   /**
@@ -96,6 +98,11 @@ public final class LiveDrives implements DriveDesk {
   @Override
   public List<PortChoice> ports() {
     return ports.choices();
+  }
+
+  @Override
+  public TripDesk trips() {
+    return trips;
   }
 
   @Override

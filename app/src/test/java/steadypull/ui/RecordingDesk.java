@@ -10,6 +10,7 @@ import steadypull.drive.DriveException;
 import steadypull.drive.DriveSession;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.PortChoice;
+import steadypull.drive.TripDesk;
 import steadypull.drive.VehicleSensors;
 import steadypull.store.Backup;
 import steadypull.vehicle.role.RoleFinding;
@@ -25,12 +26,18 @@ final class RecordingDesk implements DriveDesk {
   List<String> vehicles = List.of("Wattle 2", "Quarry tipper");
   List<PortChoice> offered = List.of(REAL, SIMULATED);
   String refusal = "";
+  TripDesk trips = new QuietTrips();
   VehicleSensors sensors = SensorMoments.told();
   Consumer<DriveSnapshot> onSnapshot = _ -> {};
 
   @Override
   public List<PortChoice> ports() {
     return offered;
+  }
+
+  @Override
+  public TripDesk trips() {
+    return trips;
   }
 
   @Override

@@ -1,4 +1,4 @@
-package steadypull.cli;
+package steadypull.drive;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -10,34 +10,45 @@ import steadypull.store.TripEvent;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 import steadypull.vehicle.Rig;
+import steadypull.vehicle.Vehicle;
 
 /**
  * All that is told of one trip, but for its samples. Immutable.
  *
+ * @param vehicle as it was when the trip began
  * @param events in the order in which they came
  * @param damage what of it cannot be read
  */
-record WholeTrip(TripSummary summary, Rig rig, List<TripEvent> events, TripDamage damage) {
-  WholeTrip {
+public record WholeTrip(TripSummary summary, Vehicle vehicle, List<TripEvent> events, TripDamage damage) {
+  public WholeTrip {
+    Objects.requireNonNull(summary);
+    Objects.requireNonNull(vehicle);
     Objects.requireNonNull(damage);
     events = List.copyOf(events);
   }
 
-  static WholeTrip of(TripLibrary library, String tripId) throws LibraryException {
+  /** The trip of a library whose id is the given text or begins with it, and no other's. */
+  public static WholeTrip of(TripLibrary library, String tripId) throws LibraryException {
     TripSummary summary = library.find(tripId);
     return new WholeTrip(
         summary,
-        library.vehicleOf(summary.id()).rig(),
+        library.vehicleOf(summary.id()),
         library.events(summary.id()),
         library.damage(summary.id()));
   }
 
-  List<TripEvent> marks() {
+  /** What was moved. */
+  public Rig rig() {
+    return vehicle.rig();
+  }
+
+  /** The moments that somebody marked. */
+  public List<TripEvent> marks() {
     return events.stream().filter(event -> event.kind() == TripEvent.Kind.MARK).toList();
   }
 
   /** How many of each kind; kinds that did not occur are absent. */
-  Map<TripEvent.Kind, Long> eventCounts() {
+  public Map<TripEvent.Kind, Long> eventCounts() {
     Map<TripEvent.Kind, Long> counts = new EnumMap<>(TripEvent.Kind.class);
     events.forEach(event -> counts.merge(event.kind(), 1L, Long::sum));
     return counts;

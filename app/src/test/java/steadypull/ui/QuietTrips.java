@@ -1,0 +1,72 @@
+package steadypull.ui;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import steadypull.drive.DriveException;
+import steadypull.drive.DriveSession;
+import steadypull.drive.DriveSnapshot;
+import steadypull.drive.TripDesk;
+import steadypull.drive.TripPicture;
+import steadypull.drive.WholeTrip;
+import steadypull.store.TripDetails;
+import steadypull.store.TripSummary;
+import steadypull.vehicle.Rig;
+
+/** A desk without a single trip. */
+final class QuietTrips implements TripDesk {
+  @Override
+  public List<TripSummary> all() {
+    return List.of();
+  }
+
+  @Override
+  public List<TripSummary> find(String text) {
+    return List.of();
+  }
+
+  @Override
+  public WholeTrip trip(String tripId) throws DriveException {
+    throw unknown(tripId);
+  }
+
+  @Override
+  public WholeTrip describe(String tripId, TripDetails details, Rig rig) throws DriveException {
+    throw unknown(tripId);
+  }
+
+  @Override
+  public void throwAway(String tripId) throws DriveException {
+    throw unknown(tripId);
+  }
+
+  @Override
+  public void bringBack(String tripId) throws DriveException {
+    throw unknown(tripId);
+  }
+
+  @Override
+  public List<TripSummary> thrownAway() {
+    return List.of();
+  }
+
+  @Override
+  public TripPicture picture(String tripId, int pixelColumns) throws DriveException {
+    throw unknown(tripId);
+  }
+
+  @Override
+  public void export(String tripId, Path file) throws DriveException {
+    throw unknown(tripId);
+  }
+
+  @Override
+  public DriveSession playBack(String tripId, Consumer<DriveSnapshot> onSnapshot)
+      throws DriveException {
+    throw unknown(tripId);
+  }
+
+  private static DriveException unknown(String tripId) {
+    return new DriveException("There is no trip " + tripId, null);
+  }
+}
