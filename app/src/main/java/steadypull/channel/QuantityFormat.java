@@ -92,6 +92,31 @@ public final class QuantityFormat {
     return String.format(locale, "%,d lb", Math.round(kilograms / KILOGRAMS_PER_POUND / 100) * 100);
   }
 
+  /** {@code kg} or {@code lb}: the unit in which a mass is typed. */
+  public String massUnit() {
+    return system == UnitSystem.METRIC ? "kg" : "lb";
+  }
+
+  /** A mass as somebody would type it, in whole {@link #massUnit}s without the unit. */
+  public String typedMass(double kilograms) {
+    return whole(system == UnitSystem.METRIC ? kilograms : kilograms / KILOGRAMS_PER_POUND);
+  }
+
+  /** The kg of a mass that was typed in {@link #massUnit}s. */
+  public double kilograms(double typed) {
+    return system == UnitSystem.METRIC ? typed : typed * KILOGRAMS_PER_POUND;
+  }
+
+  /** An outside temperature as somebody would type it: with one decimal, no unit. */
+  public String typedTemperature(double celsius) {
+    return String.format(locale, "%.1f", shownTemperature(celsius));
+  }
+
+  /** The degC of a temperature that was typed in {@link #outsideTemperatureUnit}s. */
+  public double celsius(double typed) {
+    return system == UnitSystem.METRIC ? typed : (typed - 32) / FAHRENHEIT_PER_KELVIN;
+  }
+
   /** A distance with one decimal: {@code 24.6 km} or {@code 15.3 mi}. */
   public String distance(double metres) {
     double kilometres = metres / 1000;

@@ -41,6 +41,12 @@ final class DriveScreen implements Screen {
     follow(model.roadProperty(), plot::showRoad);
   }
 
+  /** For a drive that is not recorded: nothing can be marked. */
+  DriveScreen withoutMark() {
+    rail.withoutMark();
+    return this;
+  }
+
   @Override
   public Pane root() {
     return root;

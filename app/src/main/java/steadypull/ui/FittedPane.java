@@ -23,12 +23,18 @@ final class FittedPane extends Pane {
 
   /** Shows another screen. */
   void show(Screen changed) {
+    leaving();
     screen.ifPresent(before -> before.root().getTransforms().remove(scale));
     screen = Optional.of(changed);
     changed.root().getTransforms().add(scale);
     changed.setLight(light);
     getChildren().setAll(changed.root());
     changed.root().requestFocus();
+  }
+
+  /** Lets the screen that is shown keep what was begun on it. */
+  void leaving() {
+    screen.ifPresent(Screen::leaving);
   }
 
   /** Changes the colours. */

@@ -5,8 +5,10 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Pane;
 import steadypull.channel.UnitSystem;
 
-/** The full list of what else can be done, in large rows. FX thread only. */
+/** The full list of what else can be done, in large rows of two columns. FX thread only. */
 final class MenuScreen implements Screen {
+  private static final int ROWS = 5;
+
   private final Words words;
   private final Pane root;
   private final PressRow back;
@@ -23,6 +25,7 @@ final class MenuScreen implements Screen {
    * @param units changes between metric and imperial
    * @param light changes between day, night and the clock
    * @param sensors opens the list of sensors
+   * @param trips opens the kept trips
    * @param codes shows the trouble codes
    * @param backup copies the library
    * @param about opens the cautions
@@ -33,6 +36,7 @@ final class MenuScreen implements Screen {
       Runnable units,
       Runnable light,
       Runnable sensors,
+      Runnable trips,
       Runnable codes,
       Runnable backup,
       Runnable about) {}
@@ -42,11 +46,13 @@ final class MenuScreen implements Screen {
     this.root = Parked.page(words.say("menu.title"), "");
     back = row("menu-back", words.say("menu.back"), actions.back());
     end = row("menu-end", words.say("menu.end"), actions.end());
-    units = row("menu-units", words.say("menu.units"), actions.units());
-    light = row("menu-light", words.say("menu.light"), actions.light());
+    row("menu-trips", words.say("trips.title"), actions.trips())
+        .show(words.say("trips.title"), words.say("menu.tripsNote"));
     row("menu-sensors", words.say("menu.sensors"), actions.sensors())
         .show(words.say("menu.sensors"), words.say("menu.sensorsNote"));
     row("menu-codes", words.say("menu.codes"), actions.codes());
+    units = row("menu-units", words.say("menu.units"), actions.units());
+    light = row("menu-light", words.say("menu.light"), actions.light());
     row("menu-backup", words.say("menu.backup"), actions.backup())
         .show(words.say("menu.backup"), words.say("menu.backupNote"));
     row("menu-about", words.say("menu.about"), actions.about());
@@ -92,11 +98,13 @@ final class MenuScreen implements Screen {
   private PressRow row(String id, String text, Runnable action) {
     PressRow row = new PressRow(text, action);
     row.setId(id);
+    int column = rows / ROWS;
     row.place(
-        ParkedGeometry.LEFT,
+        ParkedGeometry.LEFT
+            + column * (ParkedGeometry.MENU_COLUMN_WIDTH + ParkedGeometry.MENU_COLUMN_GAP),
         ParkedGeometry.MENU_TOP
-            + rows * (ParkedGeometry.MENU_ROW_HEIGHT + ParkedGeometry.MENU_ROW_GAP),
-        ParkedGeometry.MENU_WIDTH,
+            + rows % ROWS * (ParkedGeometry.MENU_ROW_HEIGHT + ParkedGeometry.MENU_ROW_GAP),
+        ParkedGeometry.MENU_COLUMN_WIDTH,
         ParkedGeometry.MENU_ROW_HEIGHT);
     rows++;
     root.getChildren().add(row);

@@ -30,11 +30,17 @@ final class ParkedGeometry {
   static final double MENU_TOP = 84;
   static final double MENU_ROW_HEIGHT = 84;
   static final double MENU_ROW_GAP = 4;
+  static final double MENU_COLUMN_WIDTH = 616;
+  static final double MENU_COLUMN_GAP = 16;
   static final double PAGE_WIDTH = 1100;
 
   static final double SENSORS_TOP = 80;
   static final double SENSORS_NAME_WIDTH = 316;
   static final double SENSORS_BUTTON_WIDTH = 176;
+
+  static final double TRIPS_LEFT = 1080;
+  static final double TRIPS_TOP = 12;
+  static final double TRIPS_HEIGHT = 84;
 
   private ParkedGeometry() {}
 }

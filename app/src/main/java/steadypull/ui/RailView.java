@@ -41,6 +41,11 @@ final class RailView extends Pane {
     mark.fire();
   }
 
+  /** Marks belong to a drive that is recorded. */
+  void withoutMark() {
+    mark.setDisable(true);
+  }
+
   /** Offers the light that is not on. */
   void setLight(Light shown) {
     switch (shown) {

@@ -10,6 +10,9 @@ interface Screen {
   /** Tells how many pixels of the window stand for one of the design. */
   default void setDensity(double density) {}
 
+  /** Keeps what was begun on the screen before another takes its place or the window closes. */
+  default void leaving() {}
+
   /** Changes the colours of what no style sheet reaches. */
   default void setLight(Light light) {}
 }

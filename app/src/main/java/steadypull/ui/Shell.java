@@ -73,6 +73,7 @@ final class Shell {
                 this::changeUnits,
                 this::changeLight,
                 this::driveSensors,
+                () -> openTrips(this::showMenu),
                 this::codes,
                 this::backup,
                 this::about));
@@ -87,7 +88,14 @@ final class Shell {
   /** Shows the start screen and looks for ports. */
   void showStart() {
     isDriveShown = false;
-    root.show(new StartScreen(words, start, this::look, this::chosenSensors, this::beginChosen));
+    root.show(
+        new StartScreen(
+            words,
+            start,
+            this::look,
+            this::chosenSensors,
+            () -> openTrips(this::showStart),
+            this::beginChosen));
     look();
   }
 
@@ -114,12 +122,7 @@ final class Shell {
    */
   void begin(String address, Optional<String> vehicle) {
     start.setStage(new StartModel.Stage.Opening());
-    DriveModel model =
-        new DriveModel(
-            words,
-            new QuantityFormat(words.locale(), units),
-            surroundings.zone(),
-            surroundings.nanoTime());
+    DriveModel model = newModel();
     SnapshotRelay relay =
         new SnapshotRelay(snapshot -> take(model, snapshot), surroundings.nanoTime());
     surroundings.background().execute(() -> open(address, vehicle, model, relay));
@@ -132,7 +135,7 @@ final class Shell {
       Consumer<DriveSnapshot> onSnapshot) {
     try {
       DriveSession session = desk.open(address, vehicle.orElseGet(this::lastVehicle), onSnapshot);
-      FxThread.run(() -> opened(session, model));
+      FxThread.run(() -> opened(session, model, true));
     } catch (DriveException refused) {
       FxThread.run(() -> refuse(String.valueOf(refused.getMessage())));
     }
@@ -149,10 +152,13 @@ final class Shell {
     start.setStage(new StartModel.Stage.Refused(message));
   }
 
-  private void opened(DriveSession session, DriveModel model) {
+  private void opened(DriveSession session, DriveModel model, boolean isRecorded) {
     start.setStage(new StartModel.Stage.Asking());
     boolean moves = !Platform.getPreferences().isReducedMotion();
     DriveScreen screen = new DriveScreen(words, model, actions(session), moves);
+    if (!isRecorded) {
+      screen.withoutMark();
+    }
     running = Optional.of(new Running(session, model, screen));
     session.speakIn(units);
     menu.showEnding(false);
@@ -229,6 +235,50 @@ final class Shell {
         .ifPresent(name -> sensors.open(name, units, root, this::showMenu));
   }
 
+  private void openTrips(Runnable back) {
+    isDriveShown = false;
+    TripsDesk trips = new TripsDesk(desk.trips(), words, surroundings.background());
+    TripsScreen screen =
+        new TripsScreen(
+            words,
+            new QuantityFormat(words.locale(), units),
+            trips,
+            new TripsScreen.Ways(
+                running.isPresent(),
+                new FileDialog(words, root),
+                trip -> playBack(trip.id()),
+                back));
+    root.show(screen);
+    screen.focus();
+    trips.look(TripQuery.ALL);
+  }
+
+  /** Drives a kept trip once more. */
+  private void playBack(String tripId) {
+    DriveModel model = newModel();
+    SnapshotRelay relay =
+        new SnapshotRelay(snapshot -> take(model, snapshot), surroundings.nanoTime());
+    surroundings
+        .background()
+        .execute(
+            () -> {
+              try {
+                DriveSession session = desk.trips().playBack(tripId, relay);
+                FxThread.run(() -> opened(session, model, false));
+              } catch (DriveException refused) {
+                FxThread.run(() -> refuse(String.valueOf(refused.getMessage())));
+              }
+            });
+  }
+
+  private DriveModel newModel() {
+    return new DriveModel(
+        words,
+        new QuantityFormat(words.locale(), units),
+        surroundings.zone(),
+        surroundings.nanoTime());
+  }
+
   private void changeUnits() {
     units =
         switch (units) {
@@ -268,19 +318,16 @@ final class Shell {
     leave(this::showStart);
   }
 
-  /** Ends the drive, if one runs, and goes on when its trip is sealed. */
+  /** Ends the drive, if one runs, and goes on when its trip is sealed and all else is kept. */
   void leave(Runnable after) {
+    root.leaving();
     Optional<Running> ending = running;
     running = Optional.empty();
-    if (ending.isEmpty()) {
-      after.run();
-      return;
-    }
     surroundings
         .background()
         .execute(
             () -> {
-              ending.get().session().close();
+              ending.ifPresent(drive -> drive.session().close());
               FxThread.run(after);
             });
   }

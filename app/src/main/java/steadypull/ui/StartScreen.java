@@ -14,14 +14,21 @@ final class StartScreen implements Screen {
    *
    * @param lookAgain looks for ports again
    * @param sensors opens the sensors of the chosen vehicle
+   * @param trips opens the kept trips
    * @param begin begins the chosen drive
    */
-  StartScreen(Words words, StartModel model, Runnable lookAgain, Runnable sensors, Runnable begin) {
+  StartScreen(
+      Words words,
+      StartModel model,
+      Runnable lookAgain,
+      Runnable sensors,
+      Runnable trips,
+      Runnable begin) {
     root = Parked.page(words.say("start.title"), subtitle(words, model));
     VehicleStep vehicle = new VehicleStep(words, model, sensors);
     PortStep port = new PortStep(words, model, lookAgain);
     BeforeStep before = new BeforeStep(words, model, begin);
-    root.getChildren().addAll(vehicle, port, before);
+    root.getChildren().addAll(vehicle, port, before, trips(words, trips));
     model
         .factsProperty()
         .addListener(
@@ -43,6 +50,17 @@ final class StartScreen implements Screen {
     vehicle.showFacts(model.factsProperty().get());
     port.showFacts(model.factsProperty().get());
     before.show(model.choiceProperty().get(), model.stageProperty().get());
+  }
+
+  private static PressButton trips(Words words, Runnable open) {
+    PressButton button = new PressButton(Icon.NONE, words.say("trips.title"), open);
+    button.setId("trips");
+    button.place(
+        ParkedGeometry.TRIPS_LEFT,
+        ParkedGeometry.TRIPS_TOP,
+        ParkedGeometry.RIGHT - ParkedGeometry.TRIPS_LEFT,
+        ParkedGeometry.TRIPS_HEIGHT);
+    return button;
   }
 
   private static String subtitle(Words words, StartModel model) {

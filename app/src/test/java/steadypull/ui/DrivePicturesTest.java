@@ -16,6 +16,7 @@ import javafx.scene.Scene;
 import javafx.scene.paint.Color;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import steadypull.advice.AdviceLine;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.DriveSnapshot;
@@ -47,7 +48,7 @@ class DrivePicturesTest {
         List.of("Wattle 2", "Quarry tipper"),
         List.of(RecordingDesk.REAL, RecordingDesk.SIMULATED),
         "");
-    write("start", () -> new StartScreen(words, start, nothing, nothing, nothing));
+    write("start", () -> new StartScreen(words, start, nothing, nothing, nothing, nothing));
     write("about", () -> new AboutScreen(words, nothing));
     write("codes", () -> new CodesScreen(words, Moments.underboost(), nothing));
     write("backup", () -> ReadableTextTest.backup(words));
@@ -58,10 +59,23 @@ class DrivePicturesTest {
               new MenuScreen(
                   words,
                   new MenuScreen.Actions(
-                      nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing));
+                      nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing,
+                      nothing));
           menu.show(UnitSystem.METRIC, LightChoice.BY_CLOCK);
           return menu;
         });
+  }
+
+  @Test
+  void tripsHavePictures(@TempDir Path library) throws Exception {
+    try (TripShelf shelf = new TripShelf(library)) {
+      shelf.fill();
+      for (TripMoments moment : TripMoments.values()) {
+        write(
+            "trips-" + moment.name().toLowerCase(Locale.ROOT),
+            () -> moment.screen(shelf.desk(), new Words(Locale.ENGLISH), UnitSystem.METRIC));
+      }
+    }
   }
 
   @Test

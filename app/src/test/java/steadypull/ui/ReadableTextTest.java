@@ -2,6 +2,7 @@ package steadypull.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,6 +17,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,6 +25,8 @@ import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.VehicleSensors;
+import steadypull.store.TripDetails;
+import steadypull.store.TripRecorder;
 import steadypull.vehicle.role.RoleWords;
 
 /** Nothing is cut off, nothing lies on anything else, nothing is too small: in every language. */
@@ -34,6 +38,8 @@ class ReadableTextTest {
   private static final double DRIVE_MINIMUM_PX = 20;
   private static final double PARKED_MINIMUM_PX = 16;
   private static final double ROUNDING = 0.5;
+
+  @TempDir Path folder;
 
   static Stream<Arguments> readers() {
     return Stream.of(Locale.ENGLISH, Locale.GERMAN)
@@ -91,11 +97,12 @@ class ReadableTextTest {
                   new MenuScreen(
                       words,
                       new MenuScreen.Actions(
-                          nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing));
+                          nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing,
+                          nothing));
               menu.show(units, LightChoice.BY_CLOCK);
               return List.of(
-                  new StartScreen(words, start, nothing, nothing, nothing),
-                  new StartScreen(words, newcomer, nothing, nothing, nothing),
+                  new StartScreen(words, start, nothing, nothing, nothing, nothing),
+                  new StartScreen(words, newcomer, nothing, nothing, nothing, nothing),
                   menu,
                   sensors(words, units, SensorMoments.told()),
                   sensors(words, units, SensorMoments.puzzling()),
@@ -106,6 +113,23 @@ class ReadableTextTest {
     for (Screen screen : screens) {
       String where = screen.getClass().getSimpleName() + " " + locale;
       assertReadable(where, Fx.call(() -> texts(screen)), PARKED_MINIMUM_PX);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("readers")
+  void tripsAreReadableInEveryState(Locale locale, UnitSystem units) throws Exception {
+    try (TripShelf shelf = new TripShelf(folder.resolve(locale + "-" + units))) {
+      shelf.fill();
+      shelf.keep("A tow vehicle with a name far too long", 3, TripDetails.ofLabel("x".repeat(99)));
+      try (TripRecorder _ = shelf.begin("Quarry tipper", 4)) {
+        for (TripMoments moment : TripMoments.values()) {
+          List<Placed> texts =
+              Fx.call(() -> texts(moment.screen(shelf.desk(), new Words(locale), units)));
+          String where = moment + " " + locale + " " + units;
+          assertReadable(where, texts, PARKED_MINIMUM_PX);
+        }
+      }
     }
   }
 

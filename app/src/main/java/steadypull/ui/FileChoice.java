@@ -1,0 +1,16 @@
+package steadypull.ui;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Asks a person where to write a trip. FX thread only. */
+interface FileChoice {
+  /**
+   * Asks, and waits for the answer.
+   *
+   * @param tripId proposed as the name
+   * @return the file, its name ending in {@code .csv}, {@code .trip} or {@code .gpx} unless the
+   *     person wrote another ending; empty if they thought better of it
+   */
+  Optional<Path> forTrip(String tripId);
+}
