@@ -55,6 +55,7 @@ final class TripSheet extends Pane {
     factsPane.setId("trips-facts");
     told.setWrappingWidth(width);
     told.setManaged(false);
+    told.layoutBoundsProperty().addListener(_ -> arrangeTold());
     foot.place(TripsGeometry.INNER_LEFT, TripsGeometry.FOOT_TOP, width, TripsGeometry.FOOT_HEIGHT);
     getChildren()
         .addAll(
@@ -174,12 +175,12 @@ final class TripSheet extends Pane {
   }
 
   private void show(TripsModel.Told changed) {
-    told.getStyleClass().removeAll("trouble");
+    told.getStyleClass().removeAll("bold", "caution");
     switch (changed) {
       case TripsModel.Told.Nothing _ -> told.setText("");
       case TripsModel.Told.Done(String done) -> told.setText(done);
       case TripsModel.Told.Refused(String message) -> {
-        told.getStyleClass().add("trouble");
+        told.getStyleClass().addAll("bold", "caution");
         told.setText(message);
       }
     }
@@ -193,7 +194,11 @@ final class TripSheet extends Pane {
     span.setVisible(!isEditing);
     factsPane.setVisible(!isEditing);
     foot.show(Icon.NONE, words.say(isEditing ? "trips.editDone" : "trips.edit"));
-    told.applyCss();
+    arrangeTold();
+  }
+
+  /** What is told grows upwards from the button; the facts take what it leaves. */
+  private void arrangeTold() {
     double height = told.getText().isEmpty() ? 0 : told.getLayoutBounds().getHeight();
     double top = TripsGeometry.TOLD_BOTTOM - height;
     told.relocate(TripsGeometry.INNER_LEFT, top);

@@ -34,6 +34,7 @@ enum TripMoments {
       case FIELDS -> screen.toggleEditing();
       case FIELD_REFUSED -> {
         screen.toggleEditing();
+        // A refusal of two lines, which must stay clear of field and button.
         desk.model()
             .tell(
                 new TripsModel.Told.Refused(
