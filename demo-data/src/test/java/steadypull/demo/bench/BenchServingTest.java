@@ -39,7 +39,6 @@ class BenchServingTest {
     }
     try (BenchServer serial = BenchServer.serve(ADDRESS + "&adapter=serial-can&traffic=50", 0);
         Socket socket = new Socket(InetAddress.getLoopbackAddress(), serial.port())) {
-      socket.setSoTimeout(10_000);
       socket.getOutputStream().write("S6\rO\r".getBytes(StandardCharsets.US_ASCII));
       assertThat(new String(socket.getInputStream().readNBytes(30), StandardCharsets.US_ASCII))
           .startsWith("\r\rt0");
@@ -63,7 +62,7 @@ class BenchServingTest {
     try (PseudoTerminal terminal = PseudoTerminal.serve(ADDRESS)) {
       SerialPort port = SerialPort.getCommPort(terminal.path());
       port.setBaudRate(115_200);
-      port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, 5000, 0);
+      port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, 0, 0);
       assertThat(port.openPort()).as("open %s", terminal.path()).isTrue();
       try {
         InputStream in = port.getInputStream();
@@ -80,7 +79,6 @@ class BenchServingTest {
 
   private static String overTcp(BenchServer server, String command) throws IOException {
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port())) {
-      socket.setSoTimeout(10_000);
       return ask(socket.getInputStream(), socket.getOutputStream(), command);
     }
   }
