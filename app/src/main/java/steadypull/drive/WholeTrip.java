@@ -19,7 +19,8 @@ import steadypull.vehicle.Vehicle;
  * @param events in the order in which they came
  * @param damage what of it cannot be read
  */
-public record WholeTrip(TripSummary summary, Vehicle vehicle, List<TripEvent> events, TripDamage damage) {
+public record WholeTrip(
+    TripSummary summary, Vehicle vehicle, List<TripEvent> events, TripDamage damage) {
   public WholeTrip {
     Objects.requireNonNull(summary);
     Objects.requireNonNull(vehicle);
