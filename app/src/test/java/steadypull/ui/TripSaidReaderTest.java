@@ -15,6 +15,7 @@ import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.WholeTrip;
 import steadypull.store.LinkIdentity;
+import steadypull.store.TripDamage;
 import steadypull.store.TripDetails;
 import steadypull.store.TripSummary;
 import steadypull.vehicle.CoolingLayout;
@@ -52,7 +53,8 @@ class TripSaidReaderTest {
             LinkIdentity.UNKNOWN,
             "1");
     Vehicle vehicle = Vehicle.unknown("Wattle 2", CoolingLayout.AIR_TO_AIR).withRig(RIG);
-    return new WholeTrip(summary, vehicle, List.of());
+    return new WholeTrip(
+        summary, vehicle, List.of(), new TripDamage(summary.id(), List.of(), false));
   }
 
   private TripSaidReader.Reading read(QuantityFormat quantities, TripSaid typed) {
