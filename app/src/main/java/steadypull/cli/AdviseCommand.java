@@ -11,7 +11,6 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.advice.AdviceJson;
@@ -139,9 +138,12 @@ final class AdviseCommand implements Callable<Integer> {
 
   private int trip(SteadypullCommand main, RuleSet inForce) throws Exception {
     if (map != null || zone != null) {
-      throw new ParameterException(
-          main.commandLine().getSubcommands().get("advise"),
-          "--map and --zone expected a table, found the trip " + Printable.line(what));
+      throw Misuse.of(
+          main,
+          "advise",
+          "a table behind --map and --zone",
+          "the trip " + Printable.line(what),
+          "Leave the options away, or name a table");
     }
     try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary trip = library.find(what);

@@ -5,7 +5,6 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.exchange.ExportChoice;
@@ -66,11 +65,13 @@ final class ExportCommand implements Callable<Integer> {
     }
   }
 
-  private static ParameterException unknown(SteadypullCommand main, Path file) {
-    return new ParameterException(
-        main.commandLine().getSubcommands().get("export"),
-        "Could not export to %s: expected a name that ends in %s, found none of these. Spreadsheets open .csv."
-            .formatted(Printable.line(file.toString()), OutgoingFile.ENDINGS));
+  private static Misuse unknown(SteadypullCommand main, Path file) {
+    return Misuse.of(
+        main,
+        "export",
+        "a name that ends in " + OutgoingFile.ENDINGS,
+        Printable.line(file.toString()),
+        "Spreadsheets open .csv");
   }
 
   private static void told(SteadypullCommand main, Path file, long samples) {
