@@ -110,7 +110,7 @@ class KeptTripsTest {
         .startsWith("SQLite format 3\0".getBytes(StandardCharsets.US_ASCII));
     assertThatThrownBy(() -> desk.export(trip, folder))
         .isInstanceOf(DriveException.class)
-        .hasMessageContaining("Add a file name");
+        .hasMessageContaining("expected a name that ends in .csv");
   }
 
   @Test
