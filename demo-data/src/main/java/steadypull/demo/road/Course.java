@@ -18,11 +18,11 @@ public sealed interface Course {
   record Wish(double from, double value) {}
 
   /**
-   * A drive along a road.
+   * A drive along a road or a tour.
    *
    * @param wishes speeds in m/s by distance in m, distances rising, the first at 0
    */
-  record OnRoad(Road road, Weather weather, List<Wish> wishes, WarmStart start) implements Course {
+  record OnRoad(Track road, Weather weather, List<Wish> wishes, WarmStart start) implements Course {
     public OnRoad {
       wishes = checked(wishes);
     }

@@ -75,6 +75,14 @@ public final class Drive {
     };
   }
 
+  /** Whether the vehicle is where no satellite is seen: in a tunnel, or indoors. */
+  public boolean isUnderRoof() {
+    return switch (scenario.course()) {
+      case Course.OnRoad onRoad -> onRoad.road().isInTunnel(plant.distance());
+      case Course.OnDynamometer _ -> true;
+    };
+  }
+
   private double lasts() {
     Duration duration = scenario.duration();
     return duration.toMillis() / 1000.0;

@@ -17,7 +17,8 @@ public record Road(
     List<Knot> knots,
     double startLatitude,
     double startLongitude,
-    double startAltitude) {
+    double startAltitude)
+    implements Track {
   private static final double METRES_PER_DEGREE = 111_195; // sphere of 6371 km
 
   /**
@@ -61,7 +62,7 @@ public record Road(
     }
   }
 
-  /** The place at a distance of 0 m or more. */
+  @Override
   public Place at(double metres) {
     double gained = 0;
     Knot last = knots.getFirst();
@@ -91,6 +92,7 @@ public record Road(
   }
 
   /** Length up to the last knot, m. */
+  @Override
   public double length() {
     return knots.getLast().metres();
   }

@@ -105,7 +105,7 @@ class WorldsTest {
 
   @Test
   void roadRisesByItsGrades() {
-    Road road = ((Course.OnRoad) scenario("cool-day").course()).road();
+    Track road = ((Course.OnRoad) scenario("cool-day").course()).road();
     double risen = 0;
     for (double metres = 0; metres < road.length(); metres += 1) {
       risen += road.at(metres + 0.5).gradePercent() / 100;
