@@ -1,0 +1,23 @@
+package steadypull.road;
+
+import java.util.List;
+
+/**
+ * One unbroken drive along a road, point after point. Immutable.
+ *
+ * @param points in the order of travel, metres never falling, one or more; some 25 m apart or a
+ *     second, whichever is farther
+ */
+public record RoadPass(List<PassPoint> points) {
+  public RoadPass {
+    points = List.copyOf(points);
+    if (points.isEmpty()) {
+      throw new IllegalArgumentException("A pass has a point or more");
+    }
+  }
+
+  /** From the first point to the last, metres driven. */
+  public double lengthMetres() {
+    return points.getLast().metres() - points.getFirst().metres();
+  }
+}

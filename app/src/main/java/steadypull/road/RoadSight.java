@@ -1,0 +1,22 @@
+package steadypull.road;
+
+/**
+ * Something that knows roads and looks ahead of a moving vehicle: an imported route, a trip driven
+ * before, or the memory of roads. Told in the order of time; pipeline thread only.
+ */
+public interface RoadSight {
+  /** Takes a fix of the receiver. */
+  void fixed(PositionFix fix);
+
+  /**
+   * Takes what the vehicle has driven, so that tunnels and missing fixes do not stop the look
+   * ahead.
+   *
+   * @param seconds since the trip began
+   * @param metres since the last call, 0 or more
+   */
+  void moved(double seconds, double metres);
+
+  /** The road ahead from where the vehicle is now. */
+  RoadAhead ahead();
+}
