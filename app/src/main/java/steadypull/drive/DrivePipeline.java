@@ -14,7 +14,7 @@ import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.channel.UnitSystem;
-import steadypull.road.DerivedChannels;
+import steadypull.road.grade.DerivedChannels;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
 import steadypull.thermal.Derate;

@@ -52,9 +52,9 @@ public record EnginePower(double kilowatts, Basis basis) {
 
   /** Tells the power from the best fresh channels, or empty if there is none. */
   public static Optional<EnginePower> tell(LatestSamples samples, long timeMicros) {
-    Optional<EnginePower> torque = fromTorque(samples, timeMicros);
-    if (torque.isPresent()) {
-      return torque;
+    OptionalDouble net = netKilowatts(samples, timeMicros);
+    if (net.isPresent()) {
+      return of(net.getAsDouble(), Basis.TORQUE);
     }
     OptionalDouble fuel = samples.within(Channels.FUEL_RATE, timeMicros, FRESH_SECONDS);
     if (fuel.isPresent()) {
@@ -70,17 +70,21 @@ public record EnginePower(double kilowatts, Basis basis) {
         : Optional.empty();
   }
 
-  private static Optional<EnginePower> fromTorque(LatestSamples samples, long timeMicros) {
+  /**
+   * What the engine gives at the crankshaft by its torque, kW; negative while the vehicle drives
+   * it. Empty where torque, speed or reference torque are not told.
+   */
+  public static OptionalDouble netKilowatts(LatestSamples samples, long timeMicros) {
     OptionalDouble percent = samples.within(Channels.DELIVERED_TORQUE, timeMicros, FRESH_SECONDS);
     OptionalDouble speed = samples.within(Channels.ENGINE_SPEED, timeMicros, FRESH_SECONDS);
     OptionalDouble reference =
         samples.within(Channels.REFERENCE_TORQUE, timeMicros, REFERENCE_FRESH_SECONDS);
     if (percent.isEmpty() || speed.isEmpty() || reference.isEmpty()) {
-      return Optional.empty();
+      return OptionalDouble.empty();
     }
     double newtonMetres =
         (percent.getAsDouble() - FRICTION_PERCENT) / 100 * reference.getAsDouble();
-    return of(newtonMetres * speed.getAsDouble() / NEWTON_METRE_RPM_PER_KILOWATT, Basis.TORQUE);
+    return OptionalDouble.of(newtonMetres * speed.getAsDouble() / NEWTON_METRE_RPM_PER_KILOWATT);
   }
 
   private static Optional<EnginePower> of(double kilowatts, Basis basis) {

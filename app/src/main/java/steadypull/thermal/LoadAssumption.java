@@ -2,8 +2,8 @@ package steadypull.thermal;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import steadypull.road.DerivedChannels;
 import steadypull.road.RoadLoad;
+import steadypull.road.grade.DerivedChannels;
 
 /** Turns what is assumed about the drive into the load that the stores will see. Immutable. */
 record LoadAssumption(LoadMaps maps, Optional<RoadLoad> road, OptionalDouble grade) {

@@ -11,9 +11,9 @@ import java.util.Set;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
-import steadypull.road.DerivedChannels;
 import steadypull.road.EnginePower;
 import steadypull.road.LatestSamples;
+import steadypull.road.grade.DerivedChannels;
 import steadypull.vehicle.Limit;
 import steadypull.vehicle.Vehicle;
 

@@ -1,4 +1,4 @@
-package steadypull.road;
+package steadypull.road.grade;
 
 import java.util.ArrayList;
 import java.util.List;

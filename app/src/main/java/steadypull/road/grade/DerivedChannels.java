@@ -1,4 +1,4 @@
-package steadypull.road;
+package steadypull.road.grade;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -8,6 +8,10 @@ import java.util.OptionalDouble;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
+import steadypull.road.EnginePower;
+import steadypull.road.LatestSamples;
+import steadypull.road.RoadLoad;
+import steadypull.road.StandardAtmosphere;
 import steadypull.vehicle.Rig;
 import steadypull.vehicle.Vehicle;
 
@@ -22,6 +26,18 @@ public final class DerivedChannels {
   public static final double DRIVELINE_EFFICIENCY = 0.90;
 
   private static final double FRESH_SECONDS = 5;
+
+  /** An altitude is used once. */
+  private static final double A_SECOND = 0.999;
+
+  /** Under this engine power the brakes may be on or the engine may brake. */
+  private static final double LEAST_PULL_KILOWATTS = 8;
+
+  private static final double LOWEST_PULLING_METRES_PER_SECOND = 3;
+  private static final double LOWEST_METRES_PER_SECOND = 2;
+
+  /** A grade of which less is known is not told. */
+  private static final double LARGEST_ERROR = 0.015;
 
   /** Outside air and its pressure change slowly. */
   private static final double WEATHER_FRESH_SECONDS = 600;
@@ -41,7 +57,7 @@ public final class DerivedChannels {
   private static final double TORQUE_STEPS_PER_NEWTON_METRE = 1;
   private static final double POWER_STEPS_PER_KILOWATT = 10;
 
-  /** Without one of these nothing can be told. */
+  /** Without one of these nothing can be told of the wheels. */
   private static final List<Channel> NEEDED =
       List.of(
           Channels.DELIVERED_TORQUE,
@@ -52,7 +68,8 @@ public final class DerivedChannels {
   private final Vehicle vehicle;
   private final GearInference gears;
   private final LatestSamples samples = new LatestSamples();
-  private final GradeEstimate gradeEstimate = new GradeEstimate();
+  private final GradeFilter grades = new GradeFilter();
+  private Optional<RoadSecond> lastSecond = Optional.empty();
 
   /** Computes for one vehicle. */
   public DerivedChannels(Vehicle vehicle) {
@@ -62,14 +79,21 @@ public final class DerivedChannels {
 
   /** What may be told at best where those channels are measured; empty if nothing ever is. */
   public List<Channel> possible(Collection<Channel> measured) {
-    if (!measured.containsAll(NEEDED)) {
-      return List.of();
-    }
     Rig rig = vehicle.rig();
-    return Channels.derived().stream()
-        .filter(each -> !each.equals(Channels.ROAD_GRADE) || rig.massKilograms().isPresent())
-        .filter(each -> !each.equals(Channels.WHEEL_TORQUE) || rig.tyreRadiusMetres().isPresent())
-        .toList();
+    boolean isPullTold = measured.containsAll(NEEDED);
+    boolean isHeightTold =
+        measured.contains(Channels.VEHICLE_SPEED) && measured.contains(Channels.ALTITUDE);
+    List<Channel> possible = new ArrayList<>();
+    if (isHeightTold || (isPullTold && rig.massKilograms().isPresent())) {
+      possible.add(Channels.ROAD_GRADE);
+    }
+    if (isPullTold && rig.tyreRadiusMetres().isPresent()) {
+      possible.add(Channels.WHEEL_TORQUE);
+    }
+    if (isPullTold) {
+      possible.add(Channels.WHEEL_POWER);
+    }
+    return List.copyOf(possible);
   }
 
   /** Takes a measured sample; times do not run backwards. */
@@ -88,31 +112,51 @@ public final class DerivedChannels {
         EnginePower.tell(samples, timeMicros)
             .filter(power -> power.basis() == EnginePower.Basis.TORQUE);
     OptionalDouble speed = samples.within(Channels.VEHICLE_SPEED, timeMicros, FRESH_SECONDS);
-    if (engine.isEmpty() || speed.isEmpty()) {
-      gradeEstimate.interrupt();
+    if (speed.isEmpty()) {
+      lastSecond = Optional.empty();
       return List.of();
     }
     double metresPerSecond = speed.getAsDouble() / KILOMETRES_PER_HOUR;
-    double wheelKilowatts = wheelKilowatts(engine.get(), metresPerSecond, timeMicros);
+    OptionalDouble wheelKilowatts =
+        engine.isPresent()
+            ? OptionalDouble.of(wheelKilowatts(engine.get(), metresPerSecond, timeMicros))
+            : OptionalDouble.empty();
     List<Sample> derived = new ArrayList<>();
-    grade(timeMicros, engine.get(), wheelKilowatts, metresPerSecond)
+    grade(second(timeMicros, metresPerSecond, wheelKilowatts))
         .ifPresent(
             grade ->
                 derived.add(
                     sample(Channels.ROAD_GRADE, timeMicros, grade * 100, GRADE_STEPS_PER_PERCENT)));
-    wheelTorque(wheelKilowatts, metresPerSecond)
+    wheelKilowatts.ifPresent(
+        kilowatts -> derived.addAll(atWheels(timeMicros, kilowatts, metresPerSecond)));
+    return List.copyOf(derived);
+  }
+
+  private List<Sample> atWheels(long timeMicros, double kilowatts, double metresPerSecond) {
+    List<Sample> derived = new ArrayList<>();
+    wheelTorque(kilowatts, metresPerSecond)
         .ifPresent(
             torque ->
                 derived.add(
                     sample(
                         Channels.WHEEL_TORQUE, timeMicros, torque, TORQUE_STEPS_PER_NEWTON_METRE)));
-    derived.add(sample(Channels.WHEEL_POWER, timeMicros, wheelKilowatts, POWER_STEPS_PER_KILOWATT));
-    return List.copyOf(derived);
+    derived.add(sample(Channels.WHEEL_POWER, timeMicros, kilowatts, POWER_STEPS_PER_KILOWATT));
+    return derived;
   }
 
   private static Sample sample(
       Channel channel, long timeMicros, double value, double stepsPerUnit) {
     return new Sample(channel, timeMicros, Math.rint(value * stepsPerUnit) / stepsPerUnit);
+  }
+
+  /** What the last tick's second told of the road, or empty if it told no speed. */
+  public Optional<RoadSecond> second() {
+    return lastSecond;
+  }
+
+  /** The grade at the last tick with its error, however large, or empty if there is none. */
+  public Optional<GradeEstimate> gradeEstimate() {
+    return lastSecond.isEmpty() ? Optional.empty() : grades.estimate();
   }
 
   /** The road load of the rig in the present air, or empty if its mass is unknown. */
@@ -128,19 +172,40 @@ public final class DerivedChannels {
     return RoadLoad.of(vehicle.rig(), StandardAtmosphere.density(kilopascals, celsius));
   }
 
-  private OptionalDouble grade(
-      long timeMicros, EnginePower engine, double wheelKilowatts, double metresPerSecond) {
-    Optional<RoadLoad> load = roadLoad(timeMicros);
-    if (load.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    gradeEstimate.accept(
+  private RoadSecond second(
+      long timeMicros, double metresPerSecond, OptionalDouble wheelKilowatts) {
+    Optional<Traction> traction =
+        metresPerSecond >= LOWEST_PULLING_METRES_PER_SECOND
+            ? traction(timeMicros, metresPerSecond, wheelKilowatts)
+            : Optional.empty();
+    return new RoadSecond(
         timeMicros / MICROS_PER_SECOND,
-        load.get(),
-        engine.kilowatts(),
-        wheelKilowatts,
-        metresPerSecond);
-    return gradeEstimate.grade(load.get());
+        metresPerSecond,
+        traction,
+        samples.within(Channels.ALTITUDE, timeMicros, A_SECOND));
+  }
+
+  private Optional<Traction> traction(
+      long timeMicros, double metresPerSecond, OptionalDouble wheelKilowatts) {
+    OptionalDouble net = EnginePower.netKilowatts(samples, timeMicros);
+    if (net.isEmpty() || wheelKilowatts.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean isPulling = net.getAsDouble() >= LEAST_PULL_KILOWATTS;
+    double kilowatts = isPulling ? wheelKilowatts.getAsDouble() : net.getAsDouble();
+    return roadLoad(timeMicros)
+        .map(load -> new Traction(kilowatts * 1000 / metresPerSecond, isPulling, load));
+  }
+
+  private OptionalDouble grade(RoadSecond second) {
+    grades.accept(second);
+    lastSecond = Optional.of(second);
+    Optional<GradeEstimate> told =
+        grades
+            .estimate()
+            .filter(estimate -> estimate.error() <= LARGEST_ERROR)
+            .filter(_ -> second.metresPerSecond() >= LOWEST_METRES_PER_SECOND);
+    return told.isPresent() ? OptionalDouble.of(told.get().grade()) : OptionalDouble.empty();
   }
 
   private double wheelKilowatts(EnginePower engine, double metresPerSecond, long timeMicros) {

@@ -1,4 +1,4 @@
-package steadypull.road;
+package steadypull.road.grade;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

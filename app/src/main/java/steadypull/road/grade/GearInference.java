@@ -1,4 +1,4 @@
-package steadypull.road;
+package steadypull.road.grade;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,0 +1,170 @@
+package steadypull.road.grade;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.hipparchus.filtering.kalman.KalmanEstimate;
+import org.hipparchus.filtering.kalman.KalmanObserver;
+import org.hipparchus.filtering.kalman.ProcessEstimate;
+import org.hipparchus.filtering.kalman.extended.ExtendedKalmanFilter;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.LUDecomposer;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The grade here and now, second after second, from torque balance and altitude together (extended
+ * Kalman filter: Simon, Optimal State Estimation, 2006, section 13.2). One thread.
+ */
+final class GradeFilter {
+  /** A longer step is a gap: what happened in it is unknown. */
+  static final double LONGEST_STEP_SECONDS = 3;
+
+  /** Brakes, clutch and converter make the pull at walking pace unknown. */
+  private static final double LOWEST_PULLING_METRES_PER_SECOND = 3;
+
+  private static final double FIRST_SPEED_ERROR = 0.3;
+  private static final double FIRST_HEIGHT_ERROR = 200;
+  private static final double FIRST_BRAKES_ERROR = 0.2;
+
+  private static final LUDecomposer DECOMPOSER = new LUDecomposer(1e-30);
+
+  private static final KalmanObserver NOBODY =
+      new KalmanObserver() {
+        @Override
+        public void init(KalmanEstimate estimate) {}
+
+        @Override
+        public void updatePerformed(KalmanEstimate estimate) {}
+      };
+
+  private final KalmanObserver observer;
+  private @Nullable ExtendedKalmanFilter<RoadObservation> filter;
+  private @Nullable ProcessEstimate estimate;
+  private Optional<Traction> lastTraction = Optional.empty();
+  private double metres;
+
+  /** Begins with nothing known. */
+  GradeFilter() {
+    this(NOBODY);
+  }
+
+  /** Begins with nothing known; the observer is told of each step. */
+  GradeFilter(KalmanObserver observer) {
+    this.observer = observer;
+  }
+
+  /** Goes on where another stands, with an observer of its own. */
+  GradeFilter(GradeFilter other, KalmanObserver observer) {
+    this(observer);
+    estimate = other.estimate;
+    lastTraction = other.lastTraction;
+    if (estimate != null) {
+      filter = filter(estimate);
+    }
+  }
+
+  /**
+   * Takes the next second. After a gap all but the scale of the torque begins anew.
+   *
+   * @param second later than the one before
+   */
+  void accept(RoadSecond second) {
+    double step = estimate == null ? 0 : second.seconds() - estimate.getTime();
+    if (estimate == null || step > LONGEST_STEP_SECONDS) {
+      begin(second);
+    } else {
+      metres += estimate.getState().getEntry(GradeProcess.SPEED) * step;
+    }
+    for (RoadObservation observation : observations(second, step)) {
+      estimate = filterNow().estimationStep(observation);
+    }
+    lastTraction = pulling(second);
+  }
+
+  /** The grade of the last second, or empty before the first one. */
+  Optional<GradeEstimate> estimate() {
+    return Optional.ofNullable(estimate).map(known -> told(known, metres));
+  }
+
+  static GradeEstimate told(ProcessEstimate estimate, double metres) {
+    double variance = estimate.getCovariance().getEntry(GradeProcess.GRADE, GradeProcess.GRADE);
+    return new GradeEstimate(
+        estimate.getTime(),
+        metres,
+        estimate.getState().getEntry(GradeProcess.GRADE),
+        Math.sqrt(Math.max(1e-12, variance)),
+        estimate.getState().getEntry(GradeProcess.HEIGHT));
+  }
+
+  private ExtendedKalmanFilter<RoadObservation> filterNow() {
+    return Objects.requireNonNull(filter);
+  }
+
+  private List<RoadObservation> observations(RoadSecond second, double step) {
+    Optional<RoadObservation.Pull> pull = pull(second, step);
+    List<RoadObservation> told = new ArrayList<>();
+    told.add(
+        new RoadObservation(
+            second.seconds(), RoadObservation.Kind.SPEED, second.metresPerSecond(), pull));
+    second
+        .altitudeMetres()
+        .ifPresent(
+            metresUp ->
+                told.add(
+                    new RoadObservation(
+                        second.seconds(), RoadObservation.Kind.ALTITUDE, metresUp, pull)));
+    return told;
+  }
+
+  private Optional<RoadObservation.Pull> pull(RoadSecond second, double step) {
+    Optional<Traction> now = pulling(second);
+    if (now.isEmpty() || lastTraction.isEmpty() || step > LONGEST_STEP_SECONDS) {
+      return Optional.empty();
+    }
+    double before = lastTraction.get().newtonsPerKilogram();
+    double after = now.get().newtonsPerKilogram();
+    return Optional.of(
+        new RoadObservation.Pull(now.get(), (before + after) / 2, Math.abs(after - before) / 2));
+  }
+
+  private static Optional<Traction> pulling(RoadSecond second) {
+    return second
+        .traction()
+        .filter(_ -> second.metresPerSecond() >= LOWEST_PULLING_METRES_PER_SECOND);
+  }
+
+  private void begin(RoadSecond second) {
+    double[] state = new double[GradeProcess.SIZE];
+    double[] errors = new double[GradeProcess.SIZE];
+    state[GradeProcess.SPEED] = second.metresPerSecond();
+    errors[GradeProcess.SPEED] = FIRST_SPEED_ERROR;
+    state[GradeProcess.HEIGHT] = second.altitudeMetres().orElse(0);
+    errors[GradeProcess.HEIGHT] = FIRST_HEIGHT_ERROR;
+    errors[GradeProcess.GRADE] = GradeProcess.GRADE_SPREAD;
+    errors[GradeProcess.RECEIVER] = GradeProcess.RECEIVER_METRES;
+    errors[GradeProcess.BALANCE] = GradeProcess.BALANCE_SHARE;
+    errors[GradeProcess.BRAKES] = FIRST_BRAKES_ERROR;
+    errors[GradeProcess.SCALE] = GradeProcess.SCALE_SHARE;
+    if (estimate != null) {
+      int scale = GradeProcess.SCALE;
+      state[scale] = estimate.getState().getEntry(scale);
+      errors[scale] = Math.sqrt(estimate.getCovariance().getEntry(scale, scale));
+    }
+    RealMatrix covariance = MatrixUtils.createRealIdentityMatrix(GradeProcess.SIZE);
+    for (int i = 0; i < GradeProcess.SIZE; i++) {
+      covariance.setEntry(i, i, errors[i] * errors[i]);
+    }
+    estimate = new ProcessEstimate(second.seconds(), new ArrayRealVector(state), covariance);
+    filter = filter(estimate);
+  }
+
+  private ExtendedKalmanFilter<RoadObservation> filter(ProcessEstimate from) {
+    ExtendedKalmanFilter<RoadObservation> made =
+        new ExtendedKalmanFilter<>(DECOMPOSER, new GradeProcess(), from);
+    made.setObserver(observer);
+    return made;
+  }
+}
