@@ -97,7 +97,7 @@ public record RoadLoad(
    *
    * @param newtons force at the wheels less drag and acceleration
    */
-  OptionalDouble gradeUnder(double newtons) {
+  public OptionalDouble gradeUnder(double newtons) {
     // sin a + Crr cos a = f  has the root  a = asin(f / sqrt(1 + Crr2)) - atan(Crr)
     double sine = newtons / weightNewtons() / Math.hypot(1, rollingResistance);
     if (Math.abs(sine) >= 1) {

@@ -153,11 +153,8 @@ public final class ThermalForecaster implements Forecaster {
   }
 
   private void advance(long timeMicros, double seconds, double step) {
-    grade =
-        derived.tick(timeMicros).stream()
-            .filter(sample -> sample.channel().equals(Channels.ROAD_GRADE))
-            .mapToDouble(sample -> sample.value() / 100)
-            .findFirst();
+    derived.tick(timeMicros);
+    grade = derived.loadGrade(timeMicros);
     Optional<Load> sensed = sensing.sense(samples, timeMicros, step);
     isLoadKnown = sensed.isPresent();
     sensed.ifPresent(

@@ -69,6 +69,7 @@ public final class DerivedChannels {
   private final GearInference gears;
   private final LatestSamples samples = new LatestSamples();
   private final GradeFilter grades = new GradeFilter();
+  private final TorqueBalance balance = new TorqueBalance();
   private Optional<RoadSecond> lastSecond = Optional.empty();
 
   /** Computes for one vehicle. */
@@ -114,6 +115,7 @@ public final class DerivedChannels {
     OptionalDouble speed = samples.within(Channels.VEHICLE_SPEED, timeMicros, FRESH_SECONDS);
     if (speed.isEmpty()) {
       lastSecond = Optional.empty();
+      balance.interrupt();
       return List.of();
     }
     double metresPerSecond = speed.getAsDouble() / KILOMETRES_PER_HOUR;
@@ -121,6 +123,7 @@ public final class DerivedChannels {
         engine.isPresent()
             ? OptionalDouble.of(wheelKilowatts(engine.get(), metresPerSecond, timeMicros))
             : OptionalDouble.empty();
+    weigh(timeMicros, engine, wheelKilowatts, metresPerSecond);
     List<Sample> derived = new ArrayList<>();
     grade(second(timeMicros, metresPerSecond, wheelKilowatts))
         .ifPresent(
@@ -157,6 +160,34 @@ public final class DerivedChannels {
   /** The grade at the last tick with its error, however large, or empty if there is none. */
   public Optional<GradeEstimate> gradeEstimate() {
     return lastSecond.isEmpty() ? Optional.empty() : grades.estimate();
+  }
+
+  /**
+   * The grade, as a fraction, that the load of the last seconds amounts to by the torque balance
+   * alone, acceleration left out; empty if it cannot be told. It answers for the load and errs with
+   * mass and wind as the load does, where {@link #gradeEstimate} answers for the road.
+   */
+  public OptionalDouble loadGrade(long timeMicros) {
+    Optional<RoadLoad> load = roadLoad(timeMicros);
+    return load.isPresent() ? balance.grade(load.get()) : OptionalDouble.empty();
+  }
+
+  private void weigh(
+      long timeMicros,
+      Optional<EnginePower> engine,
+      OptionalDouble wheelKilowatts,
+      double metresPerSecond) {
+    Optional<RoadLoad> load = roadLoad(timeMicros);
+    if (engine.isEmpty() || wheelKilowatts.isEmpty() || load.isEmpty()) {
+      balance.interrupt();
+      return;
+    }
+    balance.accept(
+        timeMicros / MICROS_PER_SECOND,
+        load.get(),
+        engine.get().kilowatts(),
+        wheelKilowatts.getAsDouble(),
+        metresPerSecond);
   }
 
   /** The road load of the rig in the present air, or empty if its mass is unknown. */

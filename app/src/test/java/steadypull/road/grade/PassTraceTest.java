@@ -1,0 +1,107 @@
+package steadypull.road.grade;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import steadypull.channel.Channels;
+import steadypull.demo.road.Country;
+import steadypull.demo.road.Road;
+import steadypull.road.FlatGround;
+import steadypull.road.PassPoint;
+import steadypull.road.RoadPass;
+import steadypull.road.TourDrive;
+
+/** A trip's samples become passes that lie on the road. */
+class PassTraceTest {
+  @Test
+  void aPassLiesOnTheRoadWithinAFewMetres() {
+    TourDrive drive = TourDrive.of(Country.larkmoor().upTheQuarryBends(), 3);
+    RoadPass pass = only(trace(drive));
+
+    long beside =
+        pass.points().stream()
+            .filter(point -> point.place().isPresent())
+            .filter(point -> apart(point, drive) > 3 * error(point))
+            .count();
+    long placed = pass.points().stream().filter(point -> point.place().isPresent()).count();
+    assertThat(placed).isGreaterThan(200);
+    assertThat(beside).isLessThan(placed / 25);
+  }
+
+  @Test
+  void aTunnelLeavesNoPlaceButADistanceAndAGrade() {
+    TourDrive drive = TourDrive.of(Country.larkmoor().overTheHarrow(), 3);
+    RoadPass pass = only(trace(drive));
+    List<PassPoint> inside =
+        pass.points().stream()
+            .filter(point -> Math.abs(truth(point, drive).metres() - 12_450) < 100)
+            .toList();
+
+    assertThat(inside).hasSizeGreaterThan(3).allMatch(point -> point.place().isEmpty());
+    // speed in whole km/h, cut down, reads half a km/h low: 0.6 % at 80 km/h
+    assertThat(pass.lengthMetres()).isCloseTo(travelled(drive), within(travelled(drive) * 0.012));
+    assertThat(inside)
+        .allSatisfy(
+            point ->
+                assertThat(point.grade() * 100)
+                    .isCloseTo(truth(point, drive).gradePercent(), within(1.2)));
+  }
+
+  @Test
+  void aTripWithoutReceiverHasPassesWithoutPlaces() {
+    TourDrive drive = TourDrive.of(Country.larkmoor().toTheFell(), 1);
+    PassTrace trace = new PassTrace(drive.vehicle());
+    drive.samples().stream()
+        .filter(sample -> !Channels.located().contains(sample.channel()))
+        .forEach(trace::accept);
+
+    assertThat(only(trace.finish()).points()).allMatch(point -> point.place().isEmpty());
+  }
+
+  @Test
+  void silenceOfTheVehicleBreaksAPassInTwo() {
+    TourDrive drive = TourDrive.of(Country.larkmoor().alongBrambleLane(), 1);
+    PassTrace trace = new PassTrace(drive.vehicle());
+    drive.samples().stream()
+        .filter(sample -> Math.abs(sample.timeMicros() - 120_000_000L) > 15_000_000L)
+        .forEach(trace::accept);
+
+    assertThat(trace.finish()).hasSize(2);
+  }
+
+  private static List<RoadPass> trace(TourDrive drive) {
+    PassTrace trace = new PassTrace(drive.vehicle());
+    drive.samples().forEach(trace::accept);
+    return trace.finish();
+  }
+
+  private static RoadPass only(List<RoadPass> passes) {
+    assertThat(passes).hasSize(1);
+    return passes.getFirst();
+  }
+
+  private static Road.Place truth(PassPoint point, TourDrive drive) {
+    return drive.truth().get((int) Math.round(point.seconds()) - 1).place();
+  }
+
+  private static double travelled(TourDrive drive) {
+    return drive.truth().getLast().place().metres() - drive.truth().getFirst().place().metres();
+  }
+
+  private static double error(PassPoint point) {
+    return point.place().orElseThrow().errorMetres();
+  }
+
+  /** Metres between where a point says it is and the truth of its second; 0 without a place. */
+  private static double apart(PassPoint point, TourDrive drive) {
+    Road.Place truth = truth(point, drive);
+    FlatGround ground = FlatGround.around(truth.latitude(), truth.longitude());
+    return point
+        .place()
+        .map(place -> ground.spot(place.latitudeDegrees(), place.longitudeDegrees()))
+        .map(spot -> Math.hypot(spot.east(), spot.north()))
+        .orElse(0.0);
+  }
+}
