@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * One unbroken drive along a road, point after point. Immutable.
  *
- * @param points in the order of travel, metres never falling, one or more; some 25 m apart or a
+ * @param points in the order of travel, metres never falling, one or more; some 20 m apart or a
  *     second, whichever is farther
  */
 public record RoadPass(List<PassPoint> points) {

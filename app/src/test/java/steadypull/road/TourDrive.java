@@ -126,12 +126,11 @@ public record TourDrive(
     return new Scenario(
         "tour",
         tour.name(),
-        Duration.ofSeconds((long) (tour.length() / 10)),
+        Duration.ofSeconds((long) (tour.length() / 5)),
         usual.vehicleName(),
         usual.vehicleFile(),
         Rig.usual().with(RigTrait.MASS_KG, mass),
-        new Course.OnRoad(
-            tour, weather, List.of(new Course.Wish(0, speed)), new WarmStart(40, 85, 88, 70, 18)));
+        new Course.OnRoad(tour, weather, tour.speeds(speed), new WarmStart(40, 85, 88, 70, 18)));
   }
 
   private static Vehicle vehicle(double massKilograms) {

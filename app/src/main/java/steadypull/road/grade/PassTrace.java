@@ -22,7 +22,7 @@ public final class PassTrace {
   private static final double A_SECOND = 0.999;
 
   /** Points lie no closer together, m. */
-  private static final double POINT_METRES = 25;
+  private static final double POINT_METRES = 20;
 
   private final DerivedChannels derived;
   private final LatestSamples located = new LatestSamples();

@@ -10,16 +10,22 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * How a vehicle moves on flat ground: its velocity changes by bends and pedals only. State: east,
- * north in m, then their velocities in m/s. Stateless.
+ * north in m, then their velocities in m/s. Belongs to one filter, for it counts the fixes that it
+ * did not believe.
  */
 final class PlaceProcess implements NonLinearProcess<PlaceObservation> {
   static final int SIZE = 4;
 
-  /** Bends and pedals, m/s2 (common practice: drivers stay under 2 across, less with a trailer). */
-  private static final double ACCELERATION = 0.7;
+  /** Bends and pedals, m/s2 (common practice: drivers with a trailer stay under 2 across). */
+  private static final double ACCELERATION = 1.2;
 
   /** A fix farther out than this many standard deviations is a reflection. */
   private static final double FARTHEST_SURPRISE = 3.5;
+
+  /** Reflections pass; after so many fixes in a row the receiver is right after all. */
+  private static final int MOST_DISBELIEVED = 15;
+
+  private int disbelieved;
 
   @Override
   public NonLinearEvolution getEvolution(
@@ -42,9 +48,12 @@ final class PlaceProcess implements NonLinearProcess<PlaceObservation> {
     double east = observation.east() - evolution.getCurrentState().getEntry(0);
     double north = observation.north() - evolution.getCurrentState().getEntry(1);
     double farthest = FARTHEST_SURPRISE * Math.sqrt(innovationCovariance.getEntry(0, 0));
-    return Math.hypot(east, north) <= farthest
-        ? new ArrayRealVector(new double[] {east, north})
-        : null;
+    if (Math.hypot(east, north) > farthest && disbelieved < MOST_DISBELIEVED) {
+      disbelieved++;
+      return null;
+    }
+    disbelieved = 0;
+    return new ArrayRealVector(new double[] {east, north});
   }
 
   /** White acceleration over a step (Simon, Optimal State Estimation, 2006, section 8.2). */

@@ -97,6 +97,11 @@ public record Tour(String name, Country country, List<Stretch> stretches) implem
     return here.stretch().street().isInTunnel(here.stretch().streetMetres(here.metres()));
   }
 
+  /** The speeds of a driver who wishes for one, m/s, and slows down for bends. */
+  public List<Course.Wish> speeds(double metresPerSecond) {
+    return BendSpeeds.along(this, metresPerSecond);
+  }
+
   private record Driven(Stretch stretch, double metres) {}
 
   private Driven driven(double metres) {
