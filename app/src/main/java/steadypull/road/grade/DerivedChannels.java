@@ -70,6 +70,7 @@ public final class DerivedChannels {
   private final LatestSamples samples = new LatestSamples();
   private final GradeFilter grades = new GradeFilter();
   private final TorqueBalance balance = new TorqueBalance();
+  private final CourseWatch course = new CourseWatch();
   private Optional<RoadSecond> lastSecond = Optional.empty();
 
   /** Computes for one vehicle. */
@@ -213,7 +214,16 @@ public final class DerivedChannels {
         timeMicros / MICROS_PER_SECOND,
         metresPerSecond,
         traction,
-        samples.within(Channels.ALTITUDE, timeMicros, A_SECOND));
+        samples.within(Channels.ALTITUDE, timeMicros, A_SECOND),
+        hasTurned(timeMicros));
+  }
+
+  private boolean hasTurned(long timeMicros) {
+    OptionalDouble latitude = samples.within(Channels.LATITUDE, timeMicros, A_SECOND);
+    OptionalDouble longitude = samples.within(Channels.LONGITUDE, timeMicros, A_SECOND);
+    return latitude.isPresent()
+        && longitude.isPresent()
+        && course.hasTurned(latitude.getAsDouble(), longitude.getAsDouble());
   }
 
   private Optional<Traction> traction(

@@ -108,14 +108,18 @@ final class GradeFilter {
     List<RoadObservation> told = new ArrayList<>();
     told.add(
         new RoadObservation(
-            second.seconds(), RoadObservation.Kind.SPEED, second.metresPerSecond(), pull));
+            second.seconds(),
+            RoadObservation.Kind.SPEED,
+            second.metresPerSecond(),
+            pull,
+            second.hasTurned()));
     second
         .altitudeMetres()
         .ifPresent(
             metresUp ->
                 told.add(
                     new RoadObservation(
-                        second.seconds(), RoadObservation.Kind.ALTITUDE, metresUp, pull)));
+                        second.seconds(), RoadObservation.Kind.ALTITUDE, metresUp, pull, false)));
     return told;
   }
 

@@ -46,9 +46,9 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
   static final int SIZE = 7;
 
   /** A receiver's height wanders by this, m, over that many seconds (estimated on open drives). */
-  static final double RECEIVER_METRES = 3;
+  static final double RECEIVER_METRES = 3.8;
 
-  private static final double RECEIVER_SECONDS = 55;
+  private static final double RECEIVER_SECONDS = 60;
 
   /** Wind and the rest: 0.4 % of the weight, over that many seconds (estimated). */
   static final double BALANCE_SHARE = 0.004;
@@ -56,33 +56,33 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
   private static final double BALANCE_SECONDS = 600;
 
   /** Mass entered, torque told and driveline losses together (estimated). */
-  static final double SCALE_SHARE = 0.08;
+  static final double SCALE_SHARE = 0.04;
 
   /** In an hour the scale may wander by so much: tyres and oil get warm (estimated). */
-  private static final double SCALE_WANDER_PER_HOUR = 0.01;
+  private static final double SCALE_WANDER_PER_HOUR = 0.002;
 
   /** Grades of roads spread about so much around level (estimated). */
   static final double GRADE_SPREAD = 0.04;
 
   /** Over so many metres a road forgets its grade (estimated). */
-  private static final double GRADE_METRES = 6000;
+  private static final double GRADE_METRES = 8000;
 
   /** What pull and road load leave unexplained, m/s2 for a step of a second (estimated). */
-  private static final double UNEXPLAINED = 0.025;
+  private static final double UNEXPLAINED = 0.04;
 
   /** Where nobody knows what pulls, m/s2 for a step of a second. */
   private static final double UNKNOWN = 1.2;
 
   /** Behind a descent's speed stand brakes of about this, m/s2, mean and spread (estimated). */
-  private static final double BRAKES_MEAN = 0.12;
+  private static final double BRAKES_MEAN = 0.05;
 
-  private static final double BRAKES_SPREAD = 0.2;
+  private static final double BRAKES_SPREAD = 0.3;
 
   /** For so long a foot stays as it is on the brakes, s (estimated). */
-  private static final double BRAKES_SECONDS = 12;
+  private static final double BRAKES_SECONDS = 8;
 
   /** Keeps the covariance positive definite while nobody brakes, (m/s2)2. */
-  private static final double NO_BRAKES = 1e-8;
+  private static final double NO_BRAKES = 1e-5;
 
   /** A speed or altitude farther out than this many standard deviations is not believed. */
   private static final double FARTHEST_SURPRISE = 4;
@@ -96,7 +96,7 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
         observation.seconds(),
         new ArrayRealVector(moved(before, seconds, observation.pull())),
         transition(before, seconds, observation.pull()),
-        noise(before, seconds, observation.pull()),
+        noise(before, seconds, observation),
         row(observation.kind()));
   }
 
@@ -176,13 +176,16 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
     transition.setEntry(SPEED, SCALE, pull.newtonsPerKilogram() * share);
   }
 
-  private static RealMatrix noise(
-      double[] before, double seconds, Optional<RoadObservation.Pull> pull) {
+  private static RealMatrix noise(double[] before, double seconds, RoadObservation observation) {
+    Optional<RoadObservation.Pull> pull = observation.pull();
     double driven = Math.max(0, before[SPEED]) * seconds;
     double unexplained = pull.map(known -> Math.hypot(UNEXPLAINED, known.error())).orElse(UNKNOWN);
     double[] variances = new double[SIZE];
     variances[SPEED] = unexplained * unexplained * seconds;
-    variances[GRADE] = wandered(GRADE_SPREAD, driven / GRADE_METRES);
+    variances[GRADE] =
+        observation.hasTurned()
+            ? 2 * GRADE_SPREAD * GRADE_SPREAD
+            : wandered(GRADE_SPREAD, driven / GRADE_METRES);
     variances[RECEIVER] = wandered(RECEIVER_METRES, seconds / RECEIVER_SECONDS);
     variances[BALANCE] = wandered(BALANCE_SHARE, seconds / BALANCE_SECONDS);
     variances[BRAKES] =

@@ -14,8 +14,10 @@ import org.hipparchus.linear.RealVector;
  * @param kind what the number is
  * @param value m/s or m
  * @param pull what pulled since the moment before; empty if that is unknown
+ * @param hasTurned whether the vehicle has turned back since the moment before
  */
-record RoadObservation(double seconds, Kind kind, double value, Optional<Pull> pull)
+record RoadObservation(
+    double seconds, Kind kind, double value, Optional<Pull> pull, boolean hasTurned)
     implements Measurement {
 
   /** What can be told. A closed set. */
@@ -23,7 +25,7 @@ record RoadObservation(double seconds, Kind kind, double value, Optional<Pull> p
     /** Road speed in whole km/h: 0.08 m/s, and the sensor's own lag (estimated). */
     SPEED(GradeProcess.SPEED, 0.15),
     /** A receiver's altitude, what is new in each second of its error (estimated). */
-    ALTITUDE(GradeProcess.HEIGHT, 0.8);
+    ALTITUDE(GradeProcess.HEIGHT, 0.5);
 
     private final int state;
     private final double error;

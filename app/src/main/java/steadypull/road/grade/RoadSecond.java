@@ -10,9 +10,11 @@ import java.util.OptionalDouble;
  * @param metresPerSecond road speed, 0 or more, as the vehicle told it
  * @param traction what pulls; empty where mass or torque is unknown, and at walking pace
  * @param altitudeMetres as a receiver told it in this second; empty if it did not
+ * @param hasTurned whether the vehicle has just turned back, by its receiver
  */
 public record RoadSecond(
     double seconds,
     double metresPerSecond,
     Optional<Traction> traction,
-    OptionalDouble altitudeMetres) {}
+    OptionalDouble altitudeMetres,
+    boolean hasTurned) {}

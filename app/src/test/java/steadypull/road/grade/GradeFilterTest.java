@@ -40,7 +40,8 @@ class GradeFilterTest {
               second,
               22,
               Optional.of(new Traction(pull, true, LOAD)),
-              OptionalDouble.of(300 + metres * 0.06)));
+              OptionalDouble.of(300 + metres * 0.06),
+              false));
     }
     assertThat(grade()).isCloseTo(0.06, within(0.001));
   }
@@ -69,10 +70,32 @@ class GradeFilterTest {
     for (int second = 61; second < 160; second++) {
       filter.accept(
           new RoadSecond(
-              second, 22, Optional.of(new Traction(-900, false, LOAD)), OptionalDouble.empty()));
+              second,
+              22,
+              Optional.of(new Traction(-900, false, LOAD)),
+              OptionalDouble.empty(),
+              false));
     }
     assertThat(filter.estimate().orElseThrow().error()).isGreaterThan(1.5 * pulling);
-    assertThat(grade()).isLessThan(-0.02);
+    assertThat(grade()).isLessThan(-0.01);
+  }
+
+  /** A road turned around falls as it rose: nothing is held against the new grade. */
+  @Test
+  void behindATurnTheGradeIsAskedAnew() {
+    drive(0, 60, 22, 0, 0.06, OptionalDouble.of(300));
+    for (int second = 61; second < 75; second++) {
+      double force = LOAD.forceNewtons(8, -0.05) + 3000;
+      filter.accept(
+          new RoadSecond(
+              second,
+              8,
+              Optional.of(new Traction(force, true, LOAD)),
+              OptionalDouble.of(379 - (second - 60) * 8 * 0.05),
+              second == 61));
+    }
+    assertThat(filter.estimate().orElseThrow().error()).isLessThan(0.02);
+    assertThat(grade()).isLessThan(0.03);
   }
 
   private double grade() {
@@ -101,6 +124,6 @@ class GradeFilterTest {
     double force = LOAD.forceNewtons(speed, grade) + LOAD.inertialKilograms() * acceleration;
     double shownSpeed = Math.rint(speed * 3.6) / 3.6;
     return new RoadSecond(
-        second, shownSpeed, Optional.of(new Traction(force, true, LOAD)), altitude);
+        second, shownSpeed, Optional.of(new Traction(force, true, LOAD)), altitude, false);
   }
 }
