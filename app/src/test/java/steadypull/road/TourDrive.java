@@ -45,6 +45,7 @@ public record TourDrive(
   /** Sensors are polled in the second before, each at its own moment. */
   private static final long POLLED_MICROS_BEFORE = 400_000;
 
+  private static final long TURN_MICROS = 15_000;
   private static final long RECEIVER_MICROS_BEFORE = 50_000;
 
   /** The way ends before the driver would run off the country's edge. */
@@ -89,7 +90,7 @@ public record TourDrive(
     List<Sample> samples = new ArrayList<>();
     List<Truth> truth = new ArrayList<>();
     for (long second = 1; ; second++) {
-      drive.advanceTo(second);
+      drive.advanceTo((double) second);
       Road.Place place = drive.place().orElseThrow();
       if (drive.isOver() || place.metres() > tour.length() - END_METRES) {
         samples.sort(Comparator.comparingLong(Sample::timeMicros));
@@ -105,13 +106,13 @@ public record TourDrive(
   }
 
   private static void poll(Drive drive, long micros, Set<Sensor> silent, List<Sample> samples) {
+    long turn = micros - POLLED_MICROS_BEFORE;
     for (Sensor sensor : Sensor.values()) {
       Optional<Channel> channel = Channels.find(sensor.channel());
       if (channel.isPresent() && !silent.contains(sensor)) {
-        long turn = 15_000L * sensor.ordinal();
-        samples.add(
-            new Sample(channel.get(), micros - POLLED_MICROS_BEFORE + turn, drive.read(sensor)));
+        samples.add(new Sample(channel.get(), turn, drive.read(sensor)));
       }
+      turn += TURN_MICROS;
     }
   }
 
