@@ -1,8 +1,9 @@
 package steadypull.road;
 
 /**
- * The ellipsoid of WGS 84 around a place, taken for flat: metres east and north. Within 30 km the
- * error is below 1 m in 1 km; nearer, less. Immutable.
+ * The ellipsoid of WGS 84 around a place, taken for flat: metres east and north. At 50 degrees of
+ * latitude a place 1 km away is told 0.1 m beside, one 10 km away 10 m: the square of the distance
+ * times tan(latitude) over the earth's diameter. Immutable.
  */
 public final class FlatGround {
   private final double latitude;
