@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -19,6 +20,7 @@ import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Limit;
 import steadypull.vehicle.Rig;
 import steadypull.vehicle.SpeedRange;
+import steadypull.vehicle.TyreSize;
 import steadypull.vehicle.Vehicle;
 import steadypull.vehicle.role.RoleWords;
 
@@ -64,6 +66,16 @@ final class VehicleCommand implements Callable<Integer> {
   private @Nullable Path rig;
 
   @Mixin private MassOptions masses = new MassOptions();
+
+  @Option(
+      names = "--tyre",
+      paramLabel = "SIZE",
+      converter = TyreOption.class,
+      description = {
+        "Size of the driven wheels' tyres such as 275/70R18;",
+        "sets tyre_radius_m to the radius they roll at."
+      })
+  private @Nullable TyreSize tyre;
 
   @Option(
       names = "--speed-range",
@@ -146,6 +158,7 @@ final class VehicleCommand implements Callable<Integer> {
         || layout != null
         || rig != null
         || masses.saySomething()
+        || tyre != null
         || speeds != null
         || importFrom != null;
   }
@@ -175,7 +188,24 @@ final class VehicleCommand implements Callable<Integer> {
       changed = role.applyTo(changed);
     }
     Rig towed = rig == null ? changed.rig() : VehicleFile.readRig(rig);
-    changed = changed.withRig(masses.applyTo(towed));
+    changed = shod(changed.withRig(masses.applyTo(towed)));
     return speeds == null ? changed : changed.withSpeeds(speeds);
+  }
+
+  /** Another rig file does not take the tyres off; its own radius goes before their size. */
+  private Vehicle shod(Vehicle vehicle) {
+    if (tyre != null) {
+      return vehicle
+          .withDriveline(vehicle.driveline().withTyreSize(Optional.of(tyre)))
+          .withRig(vehicle.rig().withTyreRadius(radius(tyre)));
+    }
+    Optional<TyreSize> size = vehicle.driveline().tyreSize();
+    return size.isPresent() && vehicle.rig().tyreRadiusMetres().isEmpty()
+        ? vehicle.withRig(vehicle.rig().withTyreRadius(radius(size.get())))
+        : vehicle;
+  }
+
+  private static OptionalDouble radius(TyreSize size) {
+    return OptionalDouble.of(Math.round(size.rollingRadiusMetres() * 1e4) / 1e4);
   }
 }

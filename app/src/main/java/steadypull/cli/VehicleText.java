@@ -6,6 +6,7 @@ import steadypull.vehicle.Limit;
 import steadypull.vehicle.Provenance;
 import steadypull.vehicle.Rig;
 import steadypull.vehicle.SignalSource;
+import steadypull.vehicle.TyreSize;
 import steadypull.vehicle.Vehicle;
 
 /** A vehicle as lines of text. */
@@ -22,6 +23,7 @@ final class VehicleText {
             vehicle.speeds().lowestKilometresPerHour(),
             vehicle.speeds().highestKilometresPerHour()));
     describe(vehicle.rig(), text);
+    vehicle.driveline().tyreSize().ifPresent(size -> describe(size, text));
     vehicle.limits().values().forEach(limit -> describe(limit, text));
     vehicle.sources().forEach(source -> describe(source, text));
     return text.toString();
@@ -33,6 +35,17 @@ final class VehicleText {
     line(text, "drag area", rig.dragAreaSquareMetres(), "m2");
     line(text, "rolling resistance", rig.rollingResistance(), "");
     line(text, "tyre radius", rig.tyreRadiusMetres(), "m");
+  }
+
+  private static void describe(TyreSize size, StringBuilder text) {
+    text.append(
+        String.format(
+            Locale.ROOT,
+            "tyre size %s: free diameter %.0f mm, rolls at %.4f m; makers differ by %.1f %%%n",
+            size.designation(),
+            size.freeDiameterMetres() * 1000,
+            size.rollingRadiusMetres(),
+            size.spread() * 100));
   }
 
   private static void describe(SignalSource source, StringBuilder text) {

@@ -55,6 +55,12 @@ public record Rig(
         bothKilograms, trailerKilograms, dragAreaSquareMetres, rollingResistance, tyreRadiusMetres);
   }
 
+  /** The same rig on other tyres. */
+  public Rig withTyreRadius(OptionalDouble metres) {
+    return new Rig(
+        massKilograms, trailerMassKilograms, dragAreaSquareMetres, rollingResistance, metres);
+  }
+
   /** What the vehicle weighs without its trailer, kg; empty unless both masses are known. */
   public OptionalDouble vehicleMassKilograms() {
     return massKilograms.isPresent() && trailerMassKilograms.isPresent()

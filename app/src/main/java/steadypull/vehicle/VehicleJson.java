@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import steadypull.channel.Channel;
@@ -126,13 +127,16 @@ public final class VehicleJson {
     if (object == null) {
       return Driveline.unknown();
     }
-    object.allowOnly("gear_ratios", "axle_ratio", "rated_engine_speed_r_min");
+    object.allowOnly("gear_ratios", "axle_ratio", "rated_engine_speed_r_min", "tyre_size");
     return object.build(
         () ->
             new Driveline(
                 object.numbers("gear_ratios"),
                 object.optionalNumber("axle_ratio"),
-                object.optionalNumber("rated_engine_speed_r_min")));
+                object.optionalNumber("rated_engine_speed_r_min"),
+                object.has("tyre_size")
+                    ? Optional.of(TyreSize.of(object.text("tyre_size")))
+                    : Optional.empty()));
   }
 
   private static SpeedRange speeds(JsonObjectReader root) throws VehicleFileException {

@@ -70,6 +70,7 @@ final class VehicleJsonWriter {
         "gear_ratios", driveline.gearRatios().stream().map(VehicleJsonWriter::number).toList());
     putIfKnown(fields, "axle_ratio", driveline.axleRatio());
     putIfKnown(fields, "rated_engine_speed_r_min", driveline.ratedEngineSpeed());
+    driveline.tyreSize().ifPresent(size -> fields.put("tyre_size", size.designation()));
     return fields;
   }
 

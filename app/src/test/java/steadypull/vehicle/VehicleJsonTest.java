@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -193,7 +194,11 @@ class VehicleJsonTest {
 
   private static Driveline anyDriveline(SplittableRandom random) {
     List<Double> ratios = random.doubles(random.nextInt(9), 0.1, 30).boxed().toList();
-    return new Driveline(ratios, maybe(random, 0.5, 30), maybe(random, 500, 10_000));
+    return new Driveline(ratios, maybe(random, 0.5, 30), maybe(random, 500, 10_000))
+        .withTyreSize(
+            random.nextBoolean()
+                ? Optional.of(TyreSize.of("LT275/70R18 123/120S"))
+                : Optional.empty());
   }
 
   private static VehicleSignal anySignal(SplittableRandom random) {
