@@ -27,7 +27,7 @@ public record RoadLoad(
   private static final double USUAL_DRAG_AREA = 4.2;
 
   /** Wheels and driveline spin up too: 3 to 8 % of the mass (common practice, no source). */
-  private static final double ROTATING_MASS_FACTOR = 1.05;
+  public static final double ROTATING_MASS_FACTOR = 1.05;
 
   public RoadLoad {
     if (!(massKilograms > 0

@@ -1,0 +1,4 @@
+@NullMarked
+package steadypull.road.load;
+
+import org.jspecify.annotations.NullMarked;
