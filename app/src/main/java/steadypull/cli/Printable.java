@@ -32,6 +32,15 @@ final class Printable {
     return String.join(indent, text.lines().map(Printable::shown).toList());
   }
 
+  /**
+   * Our own text with line breaks between words.
+   *
+   * @param most characters of a line, more than the longest word has
+   */
+  static String wrapped(String text, int most) {
+    return text.replaceAll("(.{1," + most + "})(?: +|$)", "$1\n").stripTrailing();
+  }
+
   private static String shown(String text) {
     StringBuilder shown = new StringBuilder();
     text.codePoints().forEach(each -> append(shown, each));

@@ -49,6 +49,7 @@ import steadypull.store.TripLibrary;
       PortsCommand.class,
       RecordCommand.class,
       RestoreCommand.class,
+      RoadLoadCommand.class,
       ScenariosCommand.class,
       TripCommand.class,
       TripsCommand.class,

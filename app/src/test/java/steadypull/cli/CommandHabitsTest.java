@@ -42,6 +42,7 @@ class CommandHabitsTest {
         "import",
         "ports",
         "record",
+        "road-load",
         "scenarios",
         "trip",
         "trips",
