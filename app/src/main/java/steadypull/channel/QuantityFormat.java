@@ -117,6 +117,13 @@ public final class QuantityFormat {
     return system == UnitSystem.METRIC ? typed : (typed - 32) / FAHRENHEIT_PER_KELVIN;
   }
 
+  /** A difference of masses: whole tens of kg, {@code 620 kg}, or of pounds, {@code 1,370 lb}. */
+  public String massDifference(double kilograms) {
+    return system == UnitSystem.METRIC
+        ? String.format(locale, "%,d kg", Math.round(kilograms / 10) * 10)
+        : String.format(locale, "%,d lb", Math.round(kilograms / KILOGRAMS_PER_POUND / 10) * 10);
+  }
+
   /** A distance with one decimal: {@code 24.6 km} or {@code 15.3 mi}. */
   public String distance(double metres) {
     double kilometres = metres / 1000;

@@ -12,6 +12,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.drive.WholeTrip;
 import steadypull.exchange.VehicleFile;
+import steadypull.review.RigCheck;
+import steadypull.review.RigWords;
+import steadypull.road.load.RigFinding;
 import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
@@ -75,7 +78,7 @@ final class TripCommand implements Callable<Integer> {
         main.err().printf("Threw trip %s away, for good.%n", found.id());
       } else {
         change(main, library, found);
-        show(main, WholeTrip.of(library, found.id()));
+        show(main, WholeTrip.of(library, found.id()), RigCheck.of(library, found));
       }
     }
     return 0;
@@ -89,9 +92,15 @@ final class TripCommand implements Callable<Integer> {
         || details.saySomething();
   }
 
-  private void show(SteadypullCommand main, WholeTrip whole) {
-    main.out().print(json ? TripJson.of(whole) + "\n" : TripText.of(whole, main.format()));
+  private void show(SteadypullCommand main, WholeTrip whole, RigFinding weighed) {
+    main.out()
+        .print(json ? TripJson.of(whole, weighed) + "\n" : text(main, whole, weighed));
     main.out().flush();
+  }
+
+  private static String text(SteadypullCommand main, WholeTrip whole, RigFinding weighed) {
+    RigWords words = new RigWords(main.locale(), main.format());
+    return TripText.of(whole, main.format(), words.sentences(weighed, whole.rig()));
   }
 
   private void change(SteadypullCommand main, TripLibrary library, TripSummary found)

@@ -5,10 +5,13 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import steadypull.channel.Channel;
 import steadypull.drive.WholeTrip;
+import steadypull.road.load.Interval;
+import steadypull.road.load.RigFinding;
 import steadypull.store.LostPart;
 import steadypull.store.TripDetails;
 import steadypull.store.TripEvent;
@@ -29,14 +32,15 @@ final class TripJson {
     return array.toString();
   }
 
-  /** One trip in full. */
-  static String of(WholeTrip trip) {
+  /** One trip in full, with what it tells of the rig. */
+  static String of(WholeTrip trip, RigFinding weighed) {
     ObjectNode node = JSON.createObjectNode();
     describe(trip.summary(), node);
     describeMore(trip.summary(), node);
     ArrayNode damaged = node.putArray("damaged");
     trip.damage().parts().forEach(part -> describe(part, damaged.addObject()));
     describe(trip.rig(), node.putObject("rig"));
+    describe(weighed, node);
     ArrayNode marks = node.putArray("marks");
     trip.marks().forEach(mark -> describe(mark, marks.addObject()));
     ObjectNode events = node.putObject("events");
@@ -95,6 +99,23 @@ final class TripJson {
     node.put("samples", part.samples());
     ArrayNode channels = node.putArray("channels");
     part.channels().stream().map(Channel::id).forEach(channels::add);
+  }
+
+  private static void describe(RigFinding finding, ObjectNode node) {
+    switch (finding) {
+      case RigFinding.Weighed weighed -> {
+        put(node.putObject("mass_estimate_kg"), weighed.massKilograms(), 1);
+        put(node.putObject("drag_area_estimate_m2"), weighed.dragAreaSquareMetres(), 100);
+      }
+      case RigFinding.CannotTell unknown ->
+          node.put("no_mass_estimate", unknown.reason().name().toLowerCase(Locale.ROOT));
+    }
+  }
+
+  private static void put(ObjectNode node, Interval interval, double steps) {
+    node.put("p05", Math.round(interval.p05() * steps) / steps);
+    node.put("p50", Math.round(interval.p50() * steps) / steps);
+    node.put("p95", Math.round(interval.p95() * steps) / steps);
   }
 
   private static void describe(TripEvent mark, ObjectNode node) {

@@ -44,10 +44,10 @@ final class TripText {
         .stripTrailing();
   }
 
-  /** One trip in full. */
-  static String of(WholeTrip trip, QuantityFormat format) {
+  /** One trip in full, with the sentences that are said of its rig. */
+  static String of(WholeTrip trip, QuantityFormat format, List<String> ofTheRig) {
     TripText told = new TripText(format);
-    told.describe(trip);
+    told.describe(trip, ofTheRig);
     return told.text.toString();
   }
 
@@ -68,10 +68,11 @@ final class TripText {
         : "";
   }
 
-  private void describe(WholeTrip whole) {
+  private void describe(WholeTrip whole, List<String> ofTheRig) {
     TripSummary trip = whole.summary();
     put("trip", trip.id() + (trip.sealed() ? "" : ", still being recorded"));
     put("vehicle", trip.vehicleName() + mass(whole));
+    putLines("rig", Printable.wrapped(String.join(" ", ofTheRig), TEXT_WIDTH));
     put("start", TripMoment.text(trip));
     String distance = distance(trip, format);
     put("length", elapsed(trip.durationSeconds()) + (distance.isEmpty() ? "" : ", " + distance));

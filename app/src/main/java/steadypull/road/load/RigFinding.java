@@ -25,6 +25,8 @@ public sealed interface RigFinding {
     ON_ROLLERS,
     /** Too little was climbed and accelerated. */
     TOO_LITTLE_CLIMBED,
+    /** The trip's samples cannot be read. */
+    UNREADABLE,
     /** No mass of 500 to 60000 kg fits: torque or altitude are not what they say. */
     NO_MASS_FITS
   }
