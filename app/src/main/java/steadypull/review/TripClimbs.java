@@ -1,0 +1,142 @@
+package steadypull.review;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.road.PassPoint;
+import steadypull.road.RoadPass;
+import steadypull.road.climb.Climb;
+import steadypull.road.climb.ClimbCollection;
+import steadypull.road.climb.ClimbFinder;
+import steadypull.road.climb.ClimbIdentity;
+import steadypull.road.climb.ClimbRecognition;
+import steadypull.road.climb.GeoBounds;
+import steadypull.road.climb.KnownClimb;
+import steadypull.road.climb.KnownClimbs;
+import steadypull.store.LibraryException;
+import steadypull.store.TripEntry;
+import steadypull.store.TripLibrary;
+import steadypull.vehicle.Limit;
+import steadypull.vehicle.Vehicle;
+
+/**
+ * The climbs of a stored trip. Immutable.
+ *
+ * @param climbs in the order of time; empty if there were none
+ * @param onRollers stretches that pulled like climbs while the air pressure stayed: left out
+ * @param road how much could be told of the road, which says why there may be none
+ */
+public record TripClimbs(List<ClimbReview> climbs, int onRollers, RoadKnowledge road) {
+  /** A grade that errs by more hides a climb of 2 % among its errors. */
+  private static final double LARGEST_ERROR = 0.015;
+
+  /** How much a trip tells of its road. A closed set. */
+  public enum RoadKnowledge {
+    /** Grades, for half of the way or more. */
+    GRADES,
+    /** How far, but not how steep. */
+    DISTANCE,
+    /** The vehicle's speed was never told. */
+    NOTHING
+  }
+
+  public TripClimbs {
+    climbs = List.copyOf(climbs);
+  }
+
+  /**
+   * Reads a trip and finds its climbs.
+   *
+   * @param tripId a whole id
+   * @param known the climbs that are known already
+   */
+  public static TripClimbs of(TripLibrary library, String tripId, KnownClimbs known)
+      throws LibraryException {
+    Vehicle vehicle = library.vehicleOf(tripId);
+    DriveTrace trace = new DriveTrace(vehicle);
+    library.replay(
+        tripId,
+        entry -> {
+          if (entry instanceof TripEntry.OfSample of) {
+            trace.accept(of.sample());
+          }
+        });
+    List<RoadPass> passes = trace.finish();
+    List<Climb> found = ClimbFinder.find(passes);
+    List<Climb> climbs =
+        found.stream().filter(climb -> !RollerLoad.isOnRollers(climb, trace)).toList();
+    return new TripClimbs(
+        reviews(climbs, vehicle, trace, known), found.size() - climbs.size(), told(passes));
+  }
+
+  /** The climbs of this trip that nobody knew, each once, for the library to remember. */
+  public List<KnownClimb> discovered() {
+    return climbs.stream()
+        .map(ClimbReview::identity)
+        .flatMap(
+            identity ->
+                identity instanceof ClimbIdentity.New found
+                    ? List.of(found.climb()).stream()
+                    : List.<KnownClimb>of().stream())
+        .toList();
+  }
+
+  private static List<ClimbReview> reviews(
+      List<Climb> climbs, Vehicle vehicle, DriveTrace trace, KnownClimbs known) {
+    // A climb that is driven twice in one trip is known the second time.
+    ClimbCollection here = new ClimbCollection(List.of());
+    ClimbRecognition recognition = new ClimbRecognition(bounds -> both(known, here, bounds));
+    List<ClimbReview> reviews = new ArrayList<>();
+    for (Climb climb : climbs) {
+      ClimbIdentity identity = recognition.identify(climb);
+      if (identity instanceof ClimbIdentity.New found) {
+        here.add(found.climb());
+      }
+      reviews.add(review(reviews.size() + 1, climb, identity, vehicle, trace));
+    }
+    return reviews;
+  }
+
+  private static List<KnownClimb> both(KnownClimbs one, KnownClimbs other, GeoBounds bounds) {
+    List<KnownClimb> both = new ArrayList<>(one.near(bounds));
+    both.addAll(other.near(bounds));
+    return both;
+  }
+
+  private static ClimbReview review(
+      int number, Climb climb, ClimbIdentity identity, Vehicle vehicle, DriveTrace trace) {
+    TimeSpan span = TimeSpan.ofSeconds(climb.startSeconds(), climb.endSeconds());
+    Map<Channel, Double> peaks = new LinkedHashMap<>();
+    Map<Channel, Double> headroom = new LinkedHashMap<>();
+    for (Channel channel : Channels.thermal()) {
+      trace.hottest(channel, span).ifPresent(celsius -> peaks.put(channel, celsius));
+      Double peak = peaks.get(channel);
+      if (peak != null) {
+        vehicle
+            .limit(channel)
+            .map(Limit::celsius)
+            .ifPresent(limit -> headroom.put(channel, limit - peak));
+      }
+    }
+    return new ClimbReview(
+        number,
+        climb,
+        identity,
+        peaks,
+        headroom,
+        trace.deratedSeconds(span),
+        trace.wheelKilowattHours(span));
+  }
+
+  private static RoadKnowledge told(List<RoadPass> passes) {
+    List<PassPoint> points = passes.stream().flatMap(pass -> pass.points().stream()).toList();
+    long graded = points.stream().filter(point -> point.gradeError() <= LARGEST_ERROR).count();
+    if (points.isEmpty()) {
+      return RoadKnowledge.NOTHING;
+    }
+    return 2 * graded >= points.size() ? RoadKnowledge.GRADES : RoadKnowledge.DISTANCE;
+  }
+}
