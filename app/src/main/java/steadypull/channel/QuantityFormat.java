@@ -7,11 +7,13 @@ import java.util.Objects;
  * Turns quantities into text for people: the one place where a unit system and a locale meet a
  * number. Immutable.
  *
- * <p>Imperial factors: 1 mi = 1.609344 km exactly (international yard and pound agreement, 1959); 1
- * hp = 0.745700 kW (mechanical horsepower, 550 ft.lbf/s); F = C * 1.8 + 32; 1 lb = 0.45359237 kg.
+ * <p>Imperial factors: 1 mi = 1.609344 km and 1 ft = 0.3048 m exactly (international yard and pound
+ * agreement, 1959); 1 hp = 0.745700 kW (mechanical horsepower, 550 ft.lbf/s); F = C * 1.8 + 32; 1
+ * lb = 0.45359237 kg.
  */
 public final class QuantityFormat {
   private static final double KILOMETRES_PER_MILE = 1.609344;
+  private static final double METRES_PER_FOOT = 0.3048;
   private static final double KILOWATTS_PER_HORSEPOWER = 0.745700;
   private static final double KILOGRAMS_PER_POUND = 0.45359237;
   private static final double FAHRENHEIT_PER_KELVIN = 1.8;
@@ -130,6 +132,13 @@ public final class QuantityFormat {
     return system == UnitSystem.METRIC
         ? String.format(locale, "%.1f km", kilometres)
         : String.format(locale, "%.1f mi", kilometres / KILOMETRES_PER_MILE);
+  }
+
+  /** A rise in whole units: {@code 690 m} or {@code 2,264 ft}. */
+  public String rise(double metres) {
+    return system == UnitSystem.METRIC
+        ? String.format(locale, "%,d m", Math.round(metres))
+        : String.format(locale, "%,d ft", Math.round(metres / METRES_PER_FOOT));
   }
 
   /** A grade with one decimal and no unit: {@code 5.0}. */

@@ -11,4 +11,8 @@ final class Counted {
   static String samples(long count) {
     return count == 1 ? "1 sample" : count + " samples";
   }
+
+  static String stretches(int count) {
+    return count == 1 ? "1 stretch" : count + " stretches";
+  }
 }

@@ -44,6 +44,7 @@ import steadypull.store.TripLibrary;
       AdviseCommand.class,
       BackupCommand.class,
       CheckCommand.class,
+      ClimbsCommand.class,
       ExportCommand.class,
       ImportCommand.class,
       PortsCommand.class,

@@ -1,0 +1,54 @@
+package steadypull.cli;
+
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import steadypull.review.TripClimbs;
+import steadypull.road.climb.KnownClimbs;
+import steadypull.store.TripLibrary;
+import steadypull.store.TripSummary;
+
+/** Tells the climbs of a trip. */
+@Command(
+    name = "climbs",
+    mixinStandardHelpOptions = true,
+    header = "Tells the climbs of a trip, and what each asked of the vehicle.",
+    description = {
+      "A climb rises 40 m or more over 500 m or more, by 2 % or more on average; a dip or 600 m of"
+          + " level road end it. One that was driven again, by whichever vehicle, has the same id;"
+          + " the way down is none. Needs vehicle speed, and a receiver's altitude or the torque"
+          + " and mass of the rig."
+    })
+final class ClimbsCommand implements Callable<Integer> {
+  @ParentCommand private @Nullable SteadypullCommand parent;
+
+  @Parameters(paramLabel = "TRIP", description = "Id of the trip, or a unique beginning of it.")
+  private String trip = "";
+
+  @Option(names = "--json", description = "Prints an array of objects for machines.")
+  private boolean json;
+
+  @Override
+  public Integer call() throws Exception {
+    SteadypullCommand main = Parents.require(parent);
+    try (TripLibrary library = main.openLibraryToRead()) {
+      TripSummary found = library.find(trip);
+      TripClimbs climbs = TripClimbs.of(library, found.id(), KnownClimbs.none());
+      main.out()
+          .print(
+              json
+                  ? ClimbJson.of(found.id(), climbs.climbs()) + "\n"
+                  : ClimbText.of(climbs.climbs(), main.format()));
+      main.out().flush();
+      if (climbs.onRollers() > 0) {
+        main.err().println(ClimbText.leftOut(climbs.onRollers()));
+      } else if (climbs.climbs().isEmpty()) {
+        main.err().println(ClimbText.whyNone(found.id(), climbs.road()));
+      }
+    }
+    return 0;
+  }
+}
