@@ -1,0 +1,102 @@
+package steadypull.road.memory;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import steadypull.road.PassPoint;
+import steadypull.road.RoadPass;
+import steadypull.road.Route;
+import steadypull.road.RoutePoint;
+import steadypull.road.RouteSegment;
+
+/** Makes passes out of a route's points, as if somebody had driven it. Pure functions. */
+final class RoutePasses {
+  private static final double STEP_METRES = 25;
+
+  /** Points of a file lie about so far beside the road, m (estimated). */
+  private static final double POINT_METRES = 5;
+
+  /** A road between two points bends aside by that share of their distance (estimated). */
+  private static final double BENDS_ASIDE = 0.03;
+
+  private static final double MOST_ASIDE_METRES = 30;
+
+  /** The speed a route is thought to be driven at, m/s; only for the order of its points. */
+  private static final double METRES_PER_SECOND = 20;
+
+  private RoutePasses() {}
+
+  /** A pass for each stretch that tells elevations; none if it tells none. */
+  static List<RoadPass> of(Route route) {
+    List<RoadPass> passes = new ArrayList<>();
+    double begin = 0;
+    for (RouteSegment segment : route.segments()) {
+      segment(segment, begin, passes);
+      begin += segment.lengthMetres() + STEP_METRES;
+    }
+    return passes;
+  }
+
+  private static void segment(RouteSegment segment, double begin, List<RoadPass> passes) {
+    ElevationGrades grades = ElevationGrades.of(segment);
+    List<PassPoint> points = new ArrayList<>();
+    for (int leg = 0; leg + 1 < segment.size(); leg++) {
+      double from = segment.distanceMetres(leg);
+      double to = segment.distanceMetres(leg + 1);
+      int steps = Math.max(1, (int) Math.ceil((to - from) / STEP_METRES));
+      for (int step = 0; step < steps; step++) {
+        double share = (double) step / steps;
+        double metres = from + share * (to - from);
+        add(grades, place(segment, leg, share), begin, metres, points, passes);
+      }
+    }
+    int last = segment.size() - 1;
+    if (last > 0) {
+      double metres = segment.lengthMetres();
+      add(grades, place(segment, last - 1, 1), begin, metres, points, passes);
+    }
+    close(points, passes);
+  }
+
+  private static void add(
+      ElevationGrades grades,
+      PassPoint.Place place,
+      double begin,
+      double metres,
+      List<PassPoint> points,
+      List<RoadPass> passes) {
+    Optional<ElevationGrades.Slope> slope = grades.at(metres);
+    if (slope.isEmpty()) {
+      close(points, passes);
+      return;
+    }
+    ElevationGrades.Slope known = slope.get();
+    points.add(
+        new PassPoint(
+            (begin + metres) / METRES_PER_SECOND,
+            begin + metres,
+            Optional.of(place),
+            known.heightMetres(),
+            known.grade(),
+            known.error()));
+  }
+
+  private static void close(List<PassPoint> points, List<RoadPass> passes) {
+    if (points.size() > 1) {
+      passes.add(new RoadPass(points));
+    }
+    points.clear();
+  }
+
+  private static PassPoint.Place place(RouteSegment segment, int leg, double share) {
+    RoutePoint a = segment.point(leg);
+    RoutePoint b = segment.point(leg + 1);
+    double apart = segment.distanceMetres(leg + 1) - segment.distanceMetres(leg);
+    double aside = Math.min(MOST_ASIDE_METRES, BENDS_ASIDE * apart);
+    double east = Math.IEEEremainder(b.longitudeDegrees() - a.longitudeDegrees(), 360);
+    return new PassPoint.Place(
+        a.latitudeDegrees() + share * (b.latitudeDegrees() - a.latitudeDegrees()),
+        a.longitudeDegrees() + share * east,
+        POINT_METRES + aside);
+  }
+}
