@@ -94,7 +94,8 @@ final class Alignment {
 
   private static double cost(
       PassCurve.Spot spot, Stretch stretch, double share, double metres, double turned) {
-    return SightCosts.across(metres, Math.hypot(spot.errorMetres(), stretch.placeErrorMetres(share)))
+    return SightCosts.across(
+            metres, Math.hypot(spot.errorMetres(), stretch.placeErrorMetres(share)))
         + SightCosts.heading(turned)
         + SightCosts.grade(
             spot.grade() - stretch.grade(share),
@@ -154,8 +155,7 @@ final class Alignment {
         for (int j = 0; j < to.size(); j++) {
           OptionalDouble driven = ways.metresTo(to.get(j));
           if (driven.isPresent()) {
-            costs[i][j] =
-                Math.min(JUMP, SightCosts.along(driven.getAsDouble() - metres, metres));
+            costs[i][j] = Math.min(JUMP, SightCosts.along(driven.getAsDouble() - metres, metres));
           }
         }
       }

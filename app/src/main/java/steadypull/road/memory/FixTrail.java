@@ -17,11 +17,13 @@ final class FixTrail {
   /** A receiver does not move so far by itself from one second to the next, m (estimated). */
   private static final double JUMP_METRES = 7;
 
-  private static final double JUMP_SHARE = 0.15;
+  /** Nobody takes a bend faster than that with a trailer, m/s2 across (estimated). */
+  private static final double ACROSS = 3;
 
   /** After that a reflection is taken for the truth, s (estimated). */
   private static final double LONGEST_REFLECTION_SECONDS = 30;
 
+  private static final double FARTHEST_REFLECTION_METRES = 60;
   private static final double LONGEST_STEP_SECONDS = 3;
 
   /**
@@ -64,17 +66,25 @@ final class FixTrail {
     double east = last.spot.east() + ahead * Math.cos(heading.orElse(0));
     double north = last.spot.north() + ahead * Math.sin(heading.orElse(0));
     double beside = Math.hypot(spot.east() - east, spot.north() - north);
-    if (heading.isEmpty() || beside <= JUMP_METRES + JUMP_SHARE * driven) {
+    if (heading.isEmpty() || beside <= JUMP_METRES + bend(driven, seconds - last.seconds)) {
       return spot;
     }
+    boolean isSecond = jumpedEast != 0 || jumpedNorth != 0;
     jumpedEast += spot.east() - east;
     jumpedNorth += spot.north() - north;
     jumpedSeconds = seconds;
-    if (Math.hypot(jumpedEast, jumpedNorth) <= JUMP_METRES) {
-      settle(); // it has jumped back
+    if (isSecond || Math.hypot(jumpedEast, jumpedNorth) > FARTHEST_REFLECTION_METRES) {
+      settle(); // it has jumped back, or it was none
       return told;
     }
     return corrected(told);
+  }
+
+  /** How far aside a bend may lead within a step, from the direction of the last metres. */
+  private static double bend(double metres, double seconds) {
+    double metresPerSecond = Math.max(1, metres / seconds);
+    double turned = ACROSS / metresPerSecond * (BASE_METRES / 2 / metresPerSecond + seconds / 2);
+    return metres * Math.min(2, turned);
   }
 
   private void settle() {
@@ -104,8 +114,7 @@ final class FixTrail {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(
-        Math.atan2(
-            last.spot.north() - first.spot.north(), last.spot.east() - first.spot.east()));
+        Math.atan2(last.spot.north() - first.spot.north(), last.spot.east() - first.spot.east()));
   }
 
   /** Forgets the fixes: the ground they were told on is another one. */

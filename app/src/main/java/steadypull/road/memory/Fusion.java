@@ -7,10 +7,10 @@ package steadypull.road.memory;
  */
 final class Fusion {
   /**
-   * Nothing is ever surer: what all passes share, such as the bow of the road between two nodes
-   * (estimated).
+   * No number of passes makes a grade surer: what they all share, such as the straight lines
+   * between nodes and a vehicle that comes again with the same wrong mass (estimated).
    */
-  private static final double LEAST_GRADE_ERROR = 0.0005;
+  private static final double LEAST_GRADE_ERROR = 0.001;
 
   private static final double LEAST_PLACE_ERROR_METRES = 1;
 
@@ -39,6 +39,33 @@ final class Fusion {
         node.grade() + grade * (spot.grade() - node.grade()),
         Math.max(LEAST_GRADE_ERROR, node.gradeError() * Math.sqrt(1 - grade)),
         node.passes() + (isOwnWay ? 1 : 0));
+  }
+
+  /**
+   * What a node knows after a pass that contradicts: not their mean. Each pass for it stands
+   * against one (the vote of Boyer and Moore, "MJRTY", 1991); where none is left, the new one is
+   * believed, but no more than the difference allows.
+   */
+  static RoadNode against(RoadNode node, PassCurve.Spot spot, boolean isOwnWay) {
+    int passes = node.passes() - (isOwnWay ? 1 : 0);
+    if (passes > 0) {
+      return new RoadNode(
+          node.id(),
+          node.latitudeDegrees(),
+          node.longitudeDegrees(),
+          node.placeErrorMetres(),
+          node.grade(),
+          node.gradeError(),
+          passes);
+    }
+    return new RoadNode(
+        node.id(),
+        node.latitudeDegrees(),
+        node.longitudeDegrees(),
+        node.placeErrorMetres(),
+        spot.grade(),
+        Math.hypot(spot.gradeError(), (spot.grade() - node.grade()) / 2),
+        isOwnWay ? 1 : 0);
   }
 
   /** How much of the mean is the new one's. */

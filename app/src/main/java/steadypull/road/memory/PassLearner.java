@@ -2,8 +2,13 @@ package steadypull.road.memory;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import steadypull.road.FlatGround;
 
 /** Writes what a pass tells into the graph. One thread. */
@@ -16,6 +21,12 @@ final class PassLearner {
 
   private static final double NEAREST_NODE_METRES = 12;
 
+  /** A node so near to where a road is left or met belongs to it, m. */
+  private static final double BORDER_METRES = 15;
+
+  /** So near the pass went by a node, m. */
+  private static final double PASSED_METRES = 10;
+
   /** Two nodes farther apart than that are not neighbours, m. */
   private static final double LONGEST_LINK_METRES = 150;
 
@@ -26,6 +37,7 @@ final class PassLearner {
   private final boolean isOwnWay;
   private final boolean isMatched;
   private final int day;
+  private final Set<Long> heard = new HashSet<>();
 
   /**
    * What happens at some metres of the pass.
@@ -59,11 +71,16 @@ final class PassLearner {
         isMatched
             ? new Alignment(graph).of(curve)
             : curve.spots().stream().map(_ -> Optional.<Alignment.Place>empty()).toList();
+    heard.clear();
     Optional<Long> last = before;
-    for (Event event : events(curve, places)) {
+    List<Event> events = events(curve, places);
+    Map<Event, Agreement> agreements = agreements(curve, events);
+    for (Event event : events) {
       PassCurve.Spot spot = curve.at(event.metres);
       Optional<Long> node =
-          event.node.isPresent() ? event.node.filter(id -> heard(id, spot)) : made(spot);
+          event.node.isPresent()
+              ? event.node.filter(id -> hears(id, spot, agreements.get(event)))
+              : made(spot);
       if (node.isPresent()) {
         link(last, node.get());
         last = node;
@@ -72,9 +89,36 @@ final class PassLearner {
     return last;
   }
 
+  /** For the known nodes among the events. */
+  private Map<Event, Agreement> agreements(PassCurve curve, List<Event> events) {
+    List<Event> known = new ArrayList<>();
+    List<Agreement.Difference> differences = new ArrayList<>();
+    for (Event event : events) {
+      event
+          .node
+          .flatMap(graph::node)
+          .ifPresent(
+              node -> {
+                PassCurve.Spot spot = curve.at(event.metres);
+                known.add(event);
+                differences.add(
+                    new Agreement.Difference(
+                        event.metres,
+                        SightCosts.deviations(
+                            spot.grade() - node.grade(), spot.gradeError(), node.gradeError())));
+              });
+    }
+    Agreement[] found = Agreement.of(differences);
+    Map<Event, Agreement> agreements = new HashMap<>();
+    for (int i = 0; i < found.length; i++) {
+      agreements.put(known.get(i), found[i]);
+    }
+    return agreements;
+  }
+
   private List<Event> events(PassCurve curve, List<Optional<Alignment.Place>> places) {
-    List<Event> events = passed(curve, places);
-    List<Event> all = new ArrayList<>(events);
+    List<Event> known = passed(curve, places);
+    List<Event> all = new ArrayList<>();
     List<PassCurve.Spot> spots = curve.spots();
     int next = 0;
     while (next < spots.size()) {
@@ -83,14 +127,49 @@ final class PassLearner {
         next++;
       }
       if (next > from) {
+        if (from > 0) {
+          left(curve, places.get(from - 1).orElseThrow(), spots.get(from - 1))
+              .ifPresent(known::add);
+        }
+        if (next < spots.size()) {
+          met(curve, places.get(next).orElseThrow(), spots.get(next)).ifPresent(known::add);
+        }
         double begin = spots.get(Math.max(0, from - 1)).metres();
         double end = spots.get(Math.min(spots.size() - 1, next)).metres();
-        all.addAll(fresh(curve, begin, end, events, from == 0, next == spots.size()));
+        all.addAll(fresh(curve, begin, end, known));
       }
       next++;
     }
+    places.getFirst().flatMap(place -> met(curve, place, spots.getFirst())).ifPresent(known::add);
+    places.getLast().flatMap(place -> left(curve, place, spots.getLast())).ifPresent(known::add);
+    all.addAll(known);
     all.sort(Comparator.comparingDouble(Event::metres));
     return all;
+  }
+
+  /** The node ahead of where a known road is left, if the pass still went by: above all its end. */
+  private static Optional<Event> left(PassCurve curve, Alignment.Place place, PassCurve.Spot spot) {
+    double metres = spot.metres() + (1 - place.share()) * place.stretch().metres();
+    return border(curve, metres, spot.metres(), place.stretch().to());
+  }
+
+  /**
+   * The node behind where a known road is met, if the pass went by already: above all its begin.
+   */
+  private static Optional<Event> met(PassCurve curve, Alignment.Place place, PassCurve.Spot spot) {
+    double metres = spot.metres() - place.share() * place.stretch().metres();
+    return border(curve, metres, spot.metres(), place.stretch().from());
+  }
+
+  private static Optional<Event> border(
+      PassCurve curve, double metres, double placeMetres, RoadNode node) {
+    PassCurve.Spot there = curve.at(metres);
+    FlatGround.Spot beside =
+        Alignment.ground(there).spot(node.latitudeDegrees(), node.longitudeDegrees());
+    boolean isPassed =
+        Math.abs(metres - placeMetres) <= BORDER_METRES
+            || Math.hypot(beside.east(), beside.north()) <= PASSED_METRES;
+    return isPassed ? Optional.of(new Event(metres, Optional.of(node.id()))) : Optional.empty();
   }
 
   /** The known nodes that the pass went by. */
@@ -100,7 +179,8 @@ final class PassLearner {
       Optional<Alignment.Place> from = places.get(i - 1);
       Optional<Alignment.Place> to = places.get(i);
       if (from.isPresent() && to.isPresent()) {
-        events.addAll(between(curve.spots().get(i - 1), from.get(), curve.spots().get(i), to.get()));
+        events.addAll(
+            between(curve.spots().get(i - 1), from.get(), curve.spots().get(i), to.get()));
       }
     }
     return events;
@@ -129,32 +209,28 @@ final class PassLearner {
   }
 
   /** New nodes between two metres of the pass, clear of the known ones before and after. */
-  private static List<Event> fresh(
-      PassCurve curve,
-      double begin,
-      double end,
-      List<Event> known,
-      boolean isBegin,
-      boolean isEnd) {
-    double least = begin;
-    double most = end;
-    for (Event event : known) {
-      if (event.metres <= begin) {
-        least = event.metres;
-      } else if (event.metres >= end) {
-        most = event.metres - NEAREST_NODE_METRES;
-        break;
-      }
-    }
+  private static List<Event> fresh(PassCurve curve, double begin, double end, List<Event> known) {
+    double last =
+        known.stream()
+            .mapToDouble(Event::metres)
+            .filter(metres -> metres <= begin + NODE_METRES)
+            .max()
+            .orElse(begin - NODE_METRES);
+    double most =
+        known.stream()
+            .mapToDouble(Event::metres)
+            .filter(metres -> metres > last && metres >= end - NODE_METRES)
+            .map(metres -> metres - NEAREST_NODE_METRES)
+            .min()
+            .orElse(end);
     List<Event> events = new ArrayList<>();
-    double last = isBegin ? begin - NODE_METRES : least;
+    double before = last;
     double heading = curve.at(Math.max(last, begin)).heading();
-    double stop = isEnd ? end : most;
-    for (double metres = Math.max(begin, last + NEAREST_NODE_METRES); metres <= stop; metres += 4) {
+    for (double metres = Math.max(begin, last + NEAREST_NODE_METRES); metres <= most; metres += 4) {
       double turned = Math.IEEEremainder(curve.at(metres).heading() - heading, 2 * Math.PI);
-      if (metres - last >= NODE_METRES || Math.abs(turned) >= NODE_TURN) {
+      if (metres - before >= NODE_METRES || Math.abs(turned) >= NODE_TURN) {
         events.add(new Event(metres, Optional.empty()));
-        last = metres;
+        before = metres;
         heading = curve.at(metres).heading();
         metres += NEAREST_NODE_METRES - 4;
       }
@@ -162,10 +238,17 @@ final class PassLearner {
     return events;
   }
 
-  /** Lets a known node hear of the pass. */
-  private boolean heard(long id, PassCurve.Spot spot) {
-    graph.node(id).ifPresent(node -> graph.set(Fusion.of(node, spot, isOwnWay), day));
-    return graph.node(id).isPresent();
+  /** Lets a known node hear of the pass, once: it tells nothing new a second time. */
+  private boolean hears(long id, PassCurve.Spot spot, @Nullable Agreement agreement) {
+    Optional<RoadNode> node = graph.node(id);
+    if (node.isPresent() && agreement != null && heard.add(id)) {
+      switch (agreement) {
+        case AGREES -> graph.set(Fusion.of(node.get(), spot, isOwnWay), day);
+        case DOUBTFUL -> {} // the place may be right and the grade wrong, or the reverse
+        case CONTRADICTS -> graph.set(Fusion.against(node.get(), spot, isOwnWay), day);
+      }
+    }
+    return node.isPresent();
   }
 
   private Optional<Long> made(PassCurve.Spot spot) {

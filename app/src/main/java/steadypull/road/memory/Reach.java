@@ -1,9 +1,9 @@
 package steadypull.road.memory;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -19,8 +19,7 @@ final class Reach {
 
   /** Looks around from a node. */
   Reach(RoadGraph graph, long from, double mostMetres, FlatGround ground) {
-    PriorityQueue<Arrival> next =
-        new PriorityQueue<>(Comparator.comparingDouble(Arrival::metres));
+    PriorityQueue<Arrival> next = new PriorityQueue<>(Comparator.comparingDouble(Arrival::metres));
     next.add(new Arrival(from, 0, null));
     while (!next.isEmpty()) {
       Arrival here = next.remove();
@@ -56,10 +55,11 @@ final class Reach {
 
   /** The nodes on the way to a node that is reached, with both ends. */
   List<Long> wayTo(long node) {
-    LinkedList<Long> way = new LinkedList<>();
+    List<Long> way = new ArrayList<>();
     for (Arrival at = arrivals.get(node); at != null; at = at.before) {
-      way.addFirst(at.node);
+      way.add(at.node);
     }
-    return new ArrayList<>(way);
+    Collections.reverse(way);
+    return way;
   }
 }

@@ -25,6 +25,12 @@ final class RoadGraph {
   /** Tiles kept in memory: those around a vehicle and along what lies 15 km ahead. */
   private static final int TILES_AT_HAND = 48;
 
+  /** No link leads farther north or south, 1e-6 degrees: some 330 m. */
+  private static final int LINK_MICROS = 3000;
+
+  /** From the middle of a tile to beyond the links into it, m. */
+  private static final double HALF_TILE_METRES = 4500;
+
   private final TileShelf shelf;
   private final Map<TileKey, Tile> atHand = new LinkedHashMap<>(64, 0.75f, true);
   private final Set<TileKey> changed = new LinkedHashSet<>();
@@ -61,25 +67,30 @@ final class RoadGraph {
       return List.of();
     }
     List<RoadLink> links = new ArrayList<>(1);
-    add(links, key, tile.linkStep[index], tile.linkTo[index], tile.linkCount[index]);
+    add(links, key, index, tile.linkStep[index], tile.linkTo[index], tile.linkCount[index]);
     for (Tile.Extra extra : tile.extras) {
       if (extra.from() == index) {
-        add(links, key, extra.step(), extra.to(), extra.count());
+        add(links, key, index, extra.step(), extra.to(), extra.count());
       }
     }
     return links;
   }
 
-  private void add(List<RoadLink> links, TileKey key, int step, int to, int count) {
+  private void add(List<RoadLink> links, TileKey key, int index, int step, int to, int count) {
     int row = key.row() + step / 3 - 1;
     if (row < 0 || row >= TileKey.ROWS) {
       return;
     }
-    TileKey there =
-        new TileKey(row, Math.floorMod(key.column() + step % 3 - 1, TileKey.COLUMNS));
-    if (tile(there).isKnown(to)) {
+    TileKey there = new TileKey(row, Math.floorMod(key.column() + step % 3 - 1, TileKey.COLUMNS));
+    if (isNear(tile(key), index, tile(there), to)) {
       links.add(new RoadLink(id(there, to), count));
     }
+  }
+
+  /** A node that is not where a link can lead took the place of one that was lost. */
+  private static boolean isNear(Tile here, int from, Tile there, int to) {
+    return there.isKnown(to)
+        && Math.abs(here.latitudeMicros[from] - there.latitudeMicros[to]) <= LINK_MICROS;
   }
 
   /** The stretches that begin within so many metres of a place, on the ground given. */
@@ -198,6 +209,22 @@ final class RoadGraph {
         tile.extras.removeIf(extra -> extra.from() == index);
         changed.add(key(id));
         alive.forEach(link -> link(id, link.to(), link.count()));
+      }
+    }
+  }
+
+  /** Gives up tiles around a place that could not be read, so that they may be learnt anew. */
+  void giveUpDamaged(double latitudeDegrees, double longitudeDegrees, double metres) {
+    nodesNear(latitudeDegrees, longitudeDegrees, metres); // has them all read
+    double north = metres / METRES_PER_DEGREE;
+    double east = north / Math.max(0.01, Math.cos(Math.toRadians(latitudeDegrees)));
+    for (TileKey key : keysAround(latitudeDegrees, longitudeDegrees, north, east)) {
+      if (damaged.remove(key) != null) {
+        unlinkLost(
+            (key.row() + 0.5) / TileKey.TILES_PER_DEGREE - 90,
+            (key.column() + 0.5) / TileKey.TILES_PER_DEGREE - 180,
+            HALF_TILE_METRES);
+        changed.add(key);
       }
     }
   }

@@ -136,9 +136,15 @@ public final class RoadMatcher implements RoadSight {
     }
     double enters = found.isEmpty() ? 0 : unknownWeight * ENTERS_PER_SECOND * seconds;
     unknownWeight += left - enters;
+    double often = found.stream().mapToDouble(RoadMatcher::often).sum();
     for (Hypothesis candidate : found) {
-      place(candidate.weighed(enters / found.size()));
+      place(candidate.weighed(enters * often(candidate) / often));
     }
+  }
+
+  /** A road that was driven often is likelier. */
+  private static double often(Hypothesis candidate) {
+    return candidate.stretch().from().passes() + 0.5;
   }
 
   private void place(Hypothesis candidate) {
@@ -147,9 +153,7 @@ public final class RoadMatcher implements RoadSight {
       if (known.isBeside(candidate)
           && known.spot().distanceTo(candidate.spot()) < SAME_PLACE_METRES) {
         hypotheses.set(
-            i,
-            new Hypothesis(
-                known.stretch(), known.share(), known.weight() + candidate.weight()));
+            i, new Hypothesis(known.stretch(), known.share(), known.weight() + candidate.weight()));
         return;
       }
     }

@@ -70,7 +70,7 @@ public final class RoadMemory {
   }
 
   /**
-   * Forgets all roads around a place, and saves.
+   * Forgets all roads around a place, and saves. Tiles there that could not be read go as a whole.
    *
    * @param latitudeDegrees -89 to 89
    * @param longitudeDegrees -180 to 180
@@ -79,6 +79,7 @@ public final class RoadMemory {
    */
   public Set<TileKey> forgetAround(double latitudeDegrees, double longitudeDegrees, double metres) {
     try {
+      graph.giveUpDamaged(latitudeDegrees, longitudeDegrees, metres);
       FlatGround ground = FlatGround.around(latitudeDegrees, longitudeDegrees);
       for (long id : graph.nodesNear(latitudeDegrees, longitudeDegrees, metres)) {
         graph

@@ -22,6 +22,10 @@ final class SightCosts {
   private static final double GRADE_SPREAD = 0.04;
 
   private static final double GRADE_FITS_MOST = 1.5;
+
+  /** On one line with another grade it is a pass that errs sooner than another road. */
+  private static final double GRADE_WORST = 4;
+
   private static final double GRADE_SLACK = 0.003;
   private static final double WORST = 12;
 
@@ -56,9 +60,14 @@ final class SightCosts {
     return Math.min(WORST, square(turned / HEADING_SPREAD) / 2) - SAME_WAY;
   }
 
+  /** A difference of grades in its standard deviations; roads have more bumps than nodes. */
+  static double deviations(double difference, double error, double otherError) {
+    return difference / Math.hypot(GRADE_SLACK, Math.hypot(error, otherError));
+  }
+
   static double grade(double difference, double error) {
     double slack = Math.hypot(error, GRADE_SLACK);
-    return Math.min(WORST, square(difference / slack) / 2)
+    return Math.min(GRADE_WORST, square(difference / slack) / 2)
         + Math.max(-GRADE_FITS_MOST, Math.log(slack / GRADE_SPREAD));
   }
 

@@ -36,8 +36,7 @@ final class Ways {
     OptionalDouble there = reach.metresTo(to.stretch().from().id());
     return there.isEmpty()
         ? there
-        : OptionalDouble.of(
-            toEnd + there.getAsDouble() + to.share() * to.stretch().metres());
+        : OptionalDouble.of(toEnd + there.getAsDouble() + to.share() * to.stretch().metres());
   }
 
   /** The nodes that are passed on the way to another place to which the road leads. */
