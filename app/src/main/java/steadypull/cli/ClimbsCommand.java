@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.review.TripClimbs;
-import steadypull.road.climb.KnownClimbs;
+import steadypull.road.climb.ClimbCollection;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 
@@ -36,7 +36,8 @@ final class ClimbsCommand implements Callable<Integer> {
     SteadypullCommand main = Parents.require(parent);
     try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary found = library.find(trip);
-      TripClimbs climbs = TripClimbs.of(library, found.id(), KnownClimbs.none());
+      TripClimbs climbs =
+          TripClimbs.of(library, found.id(), new ClimbCollection(library.roads().climbs()));
       main.out()
           .print(
               json

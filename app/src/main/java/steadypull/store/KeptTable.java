@@ -18,7 +18,11 @@ enum KeptTable {
   EVENT("event", "events"),
   ROUTE("route", "routes"),
   TABLE_MAPPING("table_mapping", "mappings"),
-  VEHICLE("vehicle", "vehicles");
+  VEHICLE("vehicle", "vehicles"),
+  ROAD_TILE("road_tile", "remembered roads"),
+  ROAD_LEARNED("road_learned", "notes of what was learned from trips"),
+  ROAD_QUIET("road_quiet", "places kept out of the memory of roads"),
+  CLIMB("climb", "climbs");
 
   private final String table;
   private final String things;
@@ -86,6 +90,10 @@ enum KeptTable {
       case ROUTE -> finds.routes().size();
       case TABLE_MAPPING -> finds.mappings().size();
       case VEHICLE -> finds.vehicles().size();
+      case ROAD_TILE -> finds.roadTiles().size();
+      case ROAD_LEARNED -> finds.roadLearned().size();
+      case ROAD_QUIET -> finds.quietPlaces().size();
+      case CLIMB -> finds.climbs().size();
     };
   }
 

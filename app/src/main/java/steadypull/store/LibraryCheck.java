@@ -119,6 +119,11 @@ public final class LibraryCheck {
     return report;
   }
 
+  private static boolean isLearnedKnown(Map<KeptTable, Long> wholeTables, LibraryFinds finds) {
+    Long rows = wholeTables.get(KeptTable.ROAD_LEARNED);
+    return rows != null && rows <= finds.roadLearned().size();
+  }
+
   private CheckReport salvage(List<String> findings, Map<KeptTable, Long> wholeTables)
       throws LibraryException {
     Path file = LibraryFile.in(folder);
@@ -128,7 +133,7 @@ public final class LibraryCheck {
         return new CheckReport(
             true, false, 0, findings, List.of(), List.of(), Optional.empty(), Optional.empty());
       }
-      Salvage salvage = new Salvage(finds, pages);
+      Salvage salvage = new Salvage(finds, pages, isLearnedKnown(wholeTables, finds));
       Optional<Path> salvaged =
           isToSalvage ? Optional.of(salvage.writeBeside(folder)) : Optional.empty();
       if (!isToSalvage) {

@@ -1,6 +1,7 @@
 package steadypull.store;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import steadypull.channel.Channel;
+import steadypull.road.climb.KnownClimb;
 import steadypull.store.page.DatabasePages;
 
 /**
@@ -28,6 +30,10 @@ final class LibraryFinds {
   private final Map<String, LibraryRow.OfVehicle> vehicles = new HashMap<>();
   private final Map<String, LibraryRow.OfRoute> routes = new HashMap<>();
   private final Map<String, String> mappings = new HashMap<>();
+  private final SortedMap<Long, byte[]> roadTiles = new TreeMap<>();
+  private final Map<String, Long> roadLearned = new HashMap<>();
+  private final SortedMap<Long, QuietPlace> quietPlaces = new TreeMap<>();
+  private final Map<String, KnownClimb> climbs = new HashMap<>();
 
   private LibraryFinds() {}
 
@@ -55,6 +61,10 @@ final class LibraryFinds {
       case LibraryRow.OfVehicle vehicle -> vehicles.put(vehicle.name(), vehicle);
       case LibraryRow.OfRoute route -> routes.put(route.id(), route);
       case LibraryRow.OfMapping(String headerLine, String file) -> mappings.put(headerLine, file);
+      case LibraryRow.OfRoadTile(long key, byte[] tile) -> roadTiles.put(key, tile);
+      case LibraryRow.OfRoadLearned(String origin, long passes) -> roadLearned.put(origin, passes);
+      case LibraryRow.OfRoadQuiet(long key, QuietPlace place) -> quietPlaces.put(key, place);
+      case LibraryRow.OfClimb(KnownClimb climb) -> climbs.put(climb.id(), climb);
     }
   }
 
@@ -133,6 +143,25 @@ final class LibraryFinds {
 
   Map<String, String> mappings() {
     return Map.copyOf(mappings);
+  }
+
+  /** Of the memory of roads, by their keys. */
+  SortedMap<Long, byte[]> roadTiles() {
+    return Collections.unmodifiableSortedMap(roadTiles);
+  }
+
+  /** Passes learned of each trip, by the trip's own id. */
+  Map<String, Long> roadLearned() {
+    return Map.copyOf(roadLearned);
+  }
+
+  /** In the order in which they were kept. */
+  List<QuietPlace> quietPlaces() {
+    return List.copyOf(quietPlaces.values());
+  }
+
+  List<KnownClimb> climbs() {
+    return List.copyOf(climbs.values());
   }
 
   /** Whether there is anything that only a trip library holds. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import steadypull.channel.Channel;
+import steadypull.road.climb.KnownClimb;
 import steadypull.store.page.FoundRow;
 
 /** What a row found in the pages of a library says. Immutable. */
@@ -79,6 +80,27 @@ sealed interface LibraryRow {
 
   /** A route. */
   record OfRoute(String id, String name, String routeFile) implements LibraryRow {}
+
+  /** A tile of the memory of roads, whole. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
+  record OfRoadTile(long tileKey, byte[] tile) implements LibraryRow {
+    public OfRoadTile {
+      Objects.requireNonNull(tile);
+    }
+  }
+
+  /** A trip from which roads were learned. */
+  record OfRoadLearned(String origin, long passes) implements LibraryRow {}
+
+  /** A place that the memory of roads leaves out. */
+  record OfRoadQuiet(long quietKey, QuietPlace place) implements LibraryRow {}
+
+  /** A climb that was recognised. */
+  record OfClimb(KnownClimb climb) implements LibraryRow {
+    public OfClimb {
+      Objects.requireNonNull(climb);
+    }
+  }
 
   /** How a kind of table is read. */
   record OfMapping(String headerLine, String mappingFile) implements LibraryRow {}

@@ -5,6 +5,9 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jdbi.v3.core.JdbiException;
 import steadypull.channel.Channel;
+import steadypull.road.climb.ClimbLine;
+import steadypull.road.climb.ClimbLineBytes;
+import steadypull.road.climb.KnownClimb;
 import steadypull.store.column.DamagedSegmentException;
 import steadypull.store.column.Segment;
 import steadypull.store.page.FoundRow;
@@ -23,6 +26,10 @@ final class LibraryRows {
   static final RowForm VEHICLE = new RowForm("ttit");
   static final RowForm ROUTE = new RowForm("nttt");
   static final RowForm TABLE_MAPPING = new RowForm("tt");
+  static final RowForm ROAD_TILE = new RowForm("nb");
+  static final RowForm ROAD_LEARNED = new RowForm("nti");
+  static final RowForm ROAD_QUIET = new RowForm("nrrr");
+  static final RowForm CLIMB = new RowForm("nttbrr");
 
   private static final RowForm TRIP_ID_INDEX = new RowForm("ti");
   private static final RowForm CHANNEL_INDEX = new RowForm("tti");
@@ -85,9 +92,42 @@ final class LibraryRows {
                 ROUTE
                     .read(row)
                     .map(it -> new LibraryRow.OfRoute(it.skip().text(), it.text(), it.text())))
+        .or(() -> TABLE_MAPPING.read(row).map(it -> new LibraryRow.OfMapping(it.text(), it.text())))
+        .or(() -> ofRoads(row));
+  }
+
+  /** What the library knows of roads. */
+  private static Optional<LibraryRow> ofRoads(FoundRow row) {
+    return ROAD_TILE
+        .read(row)
+        .flatMap(it -> it.skip().bytes())
+        .filter(tile -> RoadTiles.isWhole(row.key(), tile))
+        .<LibraryRow>map(tile -> new LibraryRow.OfRoadTile(row.key(), tile))
         .or(
             () ->
-                TABLE_MAPPING.read(row).map(it -> new LibraryRow.OfMapping(it.text(), it.text())));
+                ROAD_LEARNED
+                    .read(row)
+                    .map(it -> new LibraryRow.OfRoadLearned(it.skip().text(), it.whole())))
+        .or(() -> ROAD_QUIET.read(row).map(it -> quiet(row.key(), it.skip())))
+        .or(() -> CLIMB.read(row).flatMap(it -> climb(it.skip())));
+  }
+
+  private static LibraryRow quiet(long key, RowForm.Columns row) {
+    return new LibraryRow.OfRoadQuiet(
+        key,
+        new QuietPlace(
+            row.real().orElse(Double.NaN),
+            row.real().orElse(Double.NaN),
+            row.real().orElse(Double.NaN)));
+  }
+
+  private static Optional<LibraryRow> climb(RowForm.Columns row) {
+    String id = row.text();
+    String name = row.text();
+    Optional<ClimbLine> line = row.bytes().map(ClimbLineBytes::decode);
+    double metres = row.real().orElse(Double.NaN);
+    double rise = row.real().orElse(Double.NaN);
+    return line.map(it -> new LibraryRow.OfClimb(new KnownClimb(id, name, it, metres, rise)));
   }
 
   private static LibraryRow.OfTrip trip(long key, RowForm.Columns row) {

@@ -18,12 +18,19 @@ final class Salvage {
 
   private final LibraryFinds finds;
   private final DatabasePages pages;
+  private final boolean isLearnedKnown;
   private final List<LostPart> lostParts = new ArrayList<>();
   private final List<String> losses = new ArrayList<>();
 
-  Salvage(LibraryFinds finds, DatabasePages pages) {
+  /**
+   * A salvage.
+   *
+   * @param isLearnedKnown whether the list of trips from which roads were learned is whole
+   */
+  Salvage(LibraryFinds finds, DatabasePages pages, boolean isLearnedKnown) {
     this.finds = finds;
     this.pages = pages;
+    this.isLearnedKnown = isLearnedKnown;
   }
 
   List<LostPart> lostParts() {
@@ -47,7 +54,7 @@ final class Salvage {
       for (LibraryRow.OfTrip trip : finds.trips()) {
         library.change("salvage trip " + trip.id(), handle -> add(handle, trip));
       }
-      library.change("salvage vehicles and routes", this::addTheRest);
+      library.change("salvage vehicles, routes and roads", this::addTheRest);
       finds.tripsWithoutRow().forEach(this::tellLost);
       return folder;
     } catch (LibraryException | UncheckedIOException e) {
@@ -109,7 +116,20 @@ final class Salvage {
           .bind("routeFile", route.routeFile())
           .execute();
     }
+    finds.climbs().forEach(climb -> ClimbRows.save(handle, climb));
+    addRoads(handle);
     return true;
+  }
+
+  /** Where it is not known from which trips the roads were learned, none is learned twice. */
+  private void addRoads(Handle handle) {
+    RoadTiles tiles = new RoadTiles(handle);
+    finds.roadTiles().forEach(tiles::save);
+    finds.roadLearned().forEach((origin, passes) -> RoadRows.learned(handle, origin, passes));
+    finds.quietPlaces().forEach(place -> RoadRows.keepQuiet(handle, place));
+    if (!isLearnedKnown) {
+      RoadRows.allLearned(handle);
+    }
   }
 
   /** Without its row nobody can tell what the samples of a trip are samples of. */

@@ -10,7 +10,7 @@ import steadypull.store.LibraryException.Reason;
 
 /** Brings a library file to the present form, one numbered migration file after the other. */
 final class Schema {
-  static final int NEWEST = 3;
+  static final int NEWEST = 4;
 
   /** What each version does to the one before, the first to an empty file. */
   private static final List<Consumer<Handle>> STEPS =
@@ -21,7 +21,8 @@ final class Schema {
             run(handle, "V3");
             OldTrips.moveIntoSegments(handle);
             run(handle, "V3end");
-          });
+          },
+          handle -> run(handle, "V4"));
 
   private static final int NEW_FILE = 0;
 

@@ -28,11 +28,13 @@ public final class TripLibrary implements AutoCloseable {
   private final LibraryConnection connection;
   private final TripList trips;
   private final List<String> recovered;
+  private final KnownRoads roads;
 
   private TripLibrary(LibraryConnection connection, List<String> recovered) {
     this.connection = connection;
     this.trips = new TripList(connection);
     this.recovered = List.copyOf(recovered);
+    this.roads = new KnownRoads(this, connection);
   }
 
   /** Opens the library in a folder, or begins one; an older form is brought to the present one. */
@@ -60,10 +62,11 @@ public final class TripLibrary implements AutoCloseable {
     return new TripLibrary(LibraryConnection.openToRead(folder, BUSY_TIMEOUT), List.of());
   }
 
-  /** What was thrown away cannot be had back afterwards. */
+  /** What was thrown away cannot be had back afterwards; learning ends. */
   @Override
   public void close() {
     try (connection) {
+      roads.close();
       trips.purge();
     } catch (LibraryException e) {
       // They stay thrown away, only their room is not free yet.
@@ -81,6 +84,11 @@ public final class TripLibrary implements AutoCloseable {
     Optional<String> text =
         connection.ask("read vehicle " + name, handle -> VehicleRows.file(handle, name));
     return text.isEmpty() ? Optional.empty() : Optional.of(parse(text.get(), "vehicle " + name));
+  }
+
+  /** What this library knows of roads. */
+  public KnownRoads roads() {
+    return roads;
   }
 
   /** The names of all vehicles, last used first. */

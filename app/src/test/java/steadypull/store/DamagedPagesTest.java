@@ -8,7 +8,9 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.Statement;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,6 +25,11 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
+import steadypull.road.PassPoint;
+import steadypull.road.RoadPass;
+import steadypull.road.climb.ClimbLine;
+import steadypull.road.climb.KnownClimb;
+import steadypull.road.memory.RoadMemory;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Vehicle;
 
@@ -45,9 +52,26 @@ class DamagedPagesTest {
           "event", "events",
           "route", "routes",
           "table_mapping", "mappings",
-          "vehicle", "vehicles");
+          "vehicle", "vehicles",
+          "road_tile", "remembered roads",
+          "road_learned", "notes of what was learned from trips",
+          "road_quiet", "places kept out of the memory of roads",
+          "climb", "climbs");
+
+  private static final QuietPlace HOME = new QuietPlace(-41.4, -118.25, 300);
+
+  private static final KnownClimb CLIMB =
+      new KnownClimb(
+          "k7c2",
+          "",
+          new ClimbLine(
+              List.of(new ClimbLine.Vertex(-41.4, -118.01), new ClimbLine.Vertex(-41.38, -118.01))),
+          2200,
+          66);
 
   @TempDir Path place;
+
+  private int remembered;
 
   private Path folder = Path.of("");
   private final Map<String, List<TripEntry>> written = new HashMap<>();
@@ -62,7 +86,9 @@ class DamagedPagesTest {
       record(library, "Wattle 2", 40_000, 2_000, true);
       record(library, "Banksia", 600, 20, true);
       record(library, "Wattle 2", 900, 15, false);
+      ToldTours.learn(library);
     }
+    keepRoads();
     try (TripLibrary library = TripLibrary.openToRead(folder)) {
       for (TripSummary trip : library.trips(Optional.empty())) {
         written.put(trip.id(), entries(library, trip.id()));
@@ -84,16 +110,20 @@ class DamagedPagesTest {
   @Test
   void theFormsAreThoseOfTheTables() throws Exception {
     Map<String, RowForm> forms =
-        Map.of(
-            "trip", LibraryRows.TRIP,
-            "trip_twin", LibraryRows.TRIP_TWIN,
-            "segment", LibraryRows.SEGMENT,
-            "event", LibraryRows.EVENT,
-            "channel", LibraryRows.CHANNEL,
-            "trip_vehicle", LibraryRows.TRIP_VEHICLE,
-            "vehicle", LibraryRows.VEHICLE,
-            "route", LibraryRows.ROUTE,
-            "table_mapping", LibraryRows.TABLE_MAPPING);
+        Map.ofEntries(
+            Map.entry("trip", LibraryRows.TRIP),
+            Map.entry("trip_twin", LibraryRows.TRIP_TWIN),
+            Map.entry("segment", LibraryRows.SEGMENT),
+            Map.entry("event", LibraryRows.EVENT),
+            Map.entry("channel", LibraryRows.CHANNEL),
+            Map.entry("trip_vehicle", LibraryRows.TRIP_VEHICLE),
+            Map.entry("vehicle", LibraryRows.VEHICLE),
+            Map.entry("route", LibraryRows.ROUTE),
+            Map.entry("table_mapping", LibraryRows.TABLE_MAPPING),
+            Map.entry("road_tile", LibraryRows.ROAD_TILE),
+            Map.entry("road_learned", LibraryRows.ROAD_LEARNED),
+            Map.entry("road_quiet", LibraryRows.ROAD_QUIET),
+            Map.entry("climb", LibraryRows.CLIMB));
     try (Connection connection =
             DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("library.sqlite"));
         Statement statement = connection.createStatement()) {
@@ -157,12 +187,30 @@ class DamagedPagesTest {
           assertThat(report.losses()).as("%s", page).isEmpty();
           assertThat(salvaged.vehicleNames()).containsExactlyInAnyOrder("Banksia", "Wattle 2");
           assertThat(salvaged.mapping("Time,Coolant [C]")).contains("[time]");
+          assertThat(salvaged.roads().quietPlaces()).containsExactly(HOME);
+          assertThat(salvaged.roads().waiting()).as("only what had not ended").isLessThan(2);
+        }
+        if (!page.table.equals("road_tile")) {
+          assertThat(remembered(salvaged)).as("%s", page).isEqualTo(remembered);
+        }
+        if (page.table.equals("road_learned")) {
+          assertThat(salvaged.roads().waiting()).as("no trip is learned twice").isZero();
         }
       }
     }
     assertThat(pages.stream().map(PageUse::table))
         .contains(
-            "segment", "trip", "trip_twin", "event", "channel", "trip_vehicle", "sqlite_schema");
+            "segment",
+            "trip",
+            "trip_twin",
+            "event",
+            "channel",
+            "trip_vehicle",
+            "sqlite_schema",
+            "road_tile",
+            "road_learned",
+            "road_quiet",
+            "climb");
   }
 
   @Test
@@ -245,6 +293,47 @@ class DamagedPagesTest {
   private static boolean holds(LostPart part, Sample sample) {
     double seconds = sample.timeMicros() / 1e6;
     return part.fromSeconds() <= seconds && seconds <= part.toSeconds().orElse(1e9);
+  }
+
+  /** A straight road, a climb on it, and a place that is kept out. */
+  private void keepRoads() throws LibraryException {
+    try (LibraryConnection library = LibraryConnection.open(folder, Duration.ofSeconds(5))) {
+      TileDraft draft = new TileDraft(library);
+      new RoadMemory(draft).learn(straightRoad(), LocalDate.EPOCH);
+      library.change(
+          "keep roads",
+          handle -> {
+            RoadRows.keepQuiet(handle, HOME);
+            ClimbRows.save(handle, CLIMB);
+            return draft.keep(handle);
+          });
+    }
+    try (TripLibrary library = TripLibrary.openToRead(folder)) {
+      remembered = remembered(library);
+      assertThat(remembered).isGreaterThan(600);
+    }
+  }
+
+  private static RoadPass straightRoad() {
+    List<PassPoint> points = new ArrayList<>();
+    for (int point = 0; point < 1000; point++) {
+      double latitude = -41.49 + point * 0.00018;
+      points.add(
+          new PassPoint(
+              point,
+              point * 20,
+              Optional.of(new PassPoint.Place(latitude, -118.01, 3)),
+              point * 0.6,
+              0.03,
+              0.004));
+    }
+    return new RoadPass(points);
+  }
+
+  private static int remembered(TripLibrary library) throws LibraryException {
+    return library.roads().tilesAround(-41.4, -118, 60_000).entrySet().stream()
+        .mapToInt(tile -> RoadTiles.contents(tile.getKey().number(), tile.getValue()).pieces())
+        .sum();
   }
 
   private static void record(

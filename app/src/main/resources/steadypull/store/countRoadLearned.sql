@@ -1,0 +1,1 @@
+select count(*) from road_learned where origin = :origin

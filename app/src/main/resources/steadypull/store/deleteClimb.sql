@@ -1,0 +1,1 @@
+delete from climb where id = :id

@@ -1,0 +1,1 @@
+delete from road_quiet where quiet_key = :quietKey

@@ -1,0 +1,2 @@
+insert into road_learned (origin, passes) values (:origin, :passes)
+on conflict (origin) do nothing

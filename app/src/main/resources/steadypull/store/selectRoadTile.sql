@@ -1,0 +1,1 @@
+select tile from road_tile where tile_key = :tileKey

@@ -1,0 +1,1 @@
+select tile_key from road_tile order by tile_key
