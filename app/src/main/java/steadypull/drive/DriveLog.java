@@ -33,6 +33,7 @@ final class DriveLog {
   record Keeping(TripLibrary library, TripDetails details, ZoneId zone, String softwareVersion) {}
 
   private final DriveRoute route;
+  private final Keeping keeping;
   private final SensorRoles roles;
   private final PipelineOutput observer;
   private final SensorKeeper sensors;
@@ -46,6 +47,7 @@ final class DriveLog {
 
   DriveLog(DriveRoute route, Keeping keeping, TripClock clock, PipelineOutput observer) {
     this.route = route;
+    this.keeping = keeping;
     this.roles = route.roles();
     this.observer = observer;
     this.sensors = new SensorKeeper(keeping.library(), route.setup().vehicle().name());
@@ -113,6 +115,7 @@ final class DriveLog {
     Optional<String> sealed = trip.seal();
     if (sealed.isPresent()) {
       sensors.keep();
+      keeping.library().roads().learnBeside();
     }
     unkept = unkept.or(() -> failure(trip.recording()));
     return sealed;

@@ -14,6 +14,7 @@ import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.channel.UnitSystem;
+import steadypull.road.RoadSight;
 import steadypull.road.grade.DerivedChannels;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
@@ -43,6 +44,7 @@ public final class DrivePipeline {
   private final Map<Channel, Sample> latest = new HashMap<>();
   private final TraceHistory traces = new TraceHistory();
   private final RoadBehind road = new RoadBehind();
+  private final RoadWatch watch;
   private final LinkMeter link = new LinkMeter();
   private final DiagnosisLog diagnosis;
   private final TabletNotices tablet = new TabletNotices();
@@ -59,6 +61,19 @@ public final class DrivePipeline {
    * @param output takes what comes out
    */
   public DrivePipeline(DriveSetup setup, Instant start, PipelineOutput output) {
+    this(setup, start, new UnknownRoad(), output);
+  }
+
+  /**
+   * A pipeline for one trip that looks ahead.
+   *
+   * @param setup vehicle, rules and words
+   * @param start when the trip began, in the wall's time; only for the clock on the screen
+   * @param sight knows roads; used on the pipeline's thread alone
+   * @param output takes what comes out
+   */
+  public DrivePipeline(DriveSetup setup, Instant start, RoadSight sight, PipelineOutput output) {
+    this.watch = new RoadWatch(sight);
     this.derived = new DerivedChannels(setup.vehicle());
     this.forecaster = new ThermalForecaster(setup.vehicle());
     this.derates = new DerateDetector(setup.vehicle());
@@ -162,6 +177,7 @@ public final class DrivePipeline {
   private void hear(Sample sample) {
     latest.put(sample.channel(), sample);
     traces.add(sample);
+    watch.accept(sample);
     derates.accept(sample);
     forecaster.accept(sample);
   }
@@ -206,6 +222,7 @@ public final class DrivePipeline {
         timeMicros,
         fresh(Channels.VEHICLE_SPEED, timeMicros),
         fresh(Channels.ROAD_GRADE, timeMicros));
+    watch.second(timeMicros);
   }
 
   private void say(AdviceEvent event) {
@@ -218,7 +235,7 @@ public final class DrivePipeline {
   private DriveSnapshot snapshot(long timeMicros) {
     return snapshots.make(
         timeMicros,
-        new SnapshotMaker.Parts(forecast, forecaster, derate, advisor, latest, traces, road),
+        new SnapshotMaker.Parts(forecast, forecaster, derate, advisor, latest, traces, road, watch),
         link.summary(timeMicros, latest),
         diagnosis.diagnosis(),
         tablet);

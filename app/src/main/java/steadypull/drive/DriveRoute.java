@@ -4,11 +4,13 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import steadypull.adapter.ReaderSettings;
 import steadypull.adapter.capture.Capture;
 import steadypull.adapter.diagnostic.DefinedSignal;
 import steadypull.adapter.link.LinkSource;
 import steadypull.adapter.link.ListeningSource;
+import steadypull.road.RoadSight;
 import steadypull.vehicle.VehicleSignal;
 
 /**
@@ -20,6 +22,7 @@ import steadypull.vehicle.VehicleSignal;
  * @param end when it ends by itself
  * @param lasts how long the source has something to tell, on its clock, if it ends
  * @param receiver where the satellite receiver is, if there is one
+ * @param roads looks ahead for each trip anew
  * @param capture into which the source's dialogue goes, if it is kept
  */
 record DriveRoute(
@@ -29,7 +32,20 @@ record DriveRoute(
     DriveEnd end,
     Optional<Duration> lasts,
     Optional<ListeningSource> receiver,
+    Supplier<RoadSight> roads,
     Optional<Capture> capture) {
+
+  /** A drive that knows no roads. */
+  DriveRoute(
+      LinkSource source,
+      DriveSetup setup,
+      ReaderSettings.Pace pace,
+      DriveEnd end,
+      Optional<Duration> lasts,
+      Optional<ListeningSource> receiver,
+      Optional<Capture> capture) {
+    this(source, setup, pace, end, lasts, receiver, UnknownRoad::new, capture);
+  }
 
   /** Nanoseconds from the opening of the source to its end; "never" is the greatest number. */
   long lastsNanos() {

@@ -9,6 +9,7 @@ import steadypull.adapter.ReaderSettings;
 import steadypull.adapter.capture.Capture;
 import steadypull.adapter.link.LinkSource;
 import steadypull.adapter.link.ListeningSource;
+import steadypull.road.RoadSight;
 import steadypull.store.Backup;
 import steadypull.store.LibraryException;
 import steadypull.store.TripDetails;
@@ -183,10 +184,22 @@ public final class LiveDrives implements DriveDesk {
         request.pace() == Pace.FULL ? ReaderSettings.Pace.FULL : ReaderSettings.Pace.POLITE;
     LinkSource source = capture.map(each -> each.around(port.source())).orElse(port.source());
     DriveRoute route =
-        new DriveRoute(source, setup, pace, request.end(), port.lasts(), listened, capture);
+        new DriveRoute(
+            source, setup, pace, request.end(), port.lasts(), listened, this::roads, capture);
     LiveDrive drive = prepared(route, request.details(), observer);
+    // What earlier trips could not teach before their program ended.
+    library.roads().learnBeside();
     drive.start();
     return drive;
+  }
+
+  /** What the library remembers, read beside the drive. */
+  private RoadSight roads() {
+    return new RememberedRoad(
+        (place, metres, taker) ->
+            library
+                .roads()
+                .readBeside(place.latitudeDegrees(), place.longitudeDegrees(), metres, taker));
   }
 
   private LiveDrive prepared(DriveRoute route, TripDetails details, PipelineOutput observer)

@@ -1,6 +1,8 @@
 package steadypull.drive;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import steadypull.road.RoadAhead;
 
 /**
  * The road strip's content. Immutable.
@@ -12,6 +14,8 @@ import java.util.OptionalDouble;
  * @param ambientCelsius outside temperature, if heard
  * @param behind height of the road over the last 180 s relative to here, metres, oldest first;
  *     times as microseconds since trip start
+ * @param ahead what is known of the road ahead
+ * @param climb the climb that the vehicle is on or comes to next, as far as the road is known
  */
 public record RoadState(
     OptionalDouble speedKilometresPerHour,
@@ -19,4 +23,6 @@ public record RoadState(
     OptionalDouble wheelPowerKilowatts,
     OptionalDouble gear,
     OptionalDouble ambientCelsius,
-    Trace behind) {}
+    Trace behind,
+    RoadAhead ahead,
+    Optional<ClimbAhead> climb) {}

@@ -31,7 +31,8 @@ final class SnapshotMaker {
       Advisor advisor,
       Map<Channel, Sample> latest,
       TraceHistory traces,
-      RoadBehind road) {}
+      RoadBehind road,
+      RoadWatch watch) {}
 
   private final DriveSetup setup;
   private final Instant start;
@@ -182,7 +183,9 @@ final class SnapshotMaker {
         fresh(parts, Channels.WHEEL_POWER, nowMicros),
         fresh(parts, Channels.GEAR, nowMicros),
         fresh(parts, Channels.AMBIENT_AIR_TEMP, nowMicros),
-        parts.road().relativeToHere());
+        parts.road().relativeToHere(),
+        parts.watch().ahead(),
+        parts.watch().climb());
   }
 
   private static OptionalDouble fresh(Parts parts, Channel channel, long nowMicros) {

@@ -45,6 +45,8 @@ final class DriveGeometry {
 
   static final double ROAD_TOP = 630;
   static final double ROAD_CHART_BOTTOM = 726;
+  static final double ROAD_CLIMB_TOP = 698;
+  static final double ROAD_CLIMB_BOTTOM = 722;
   static final double ROAD_RULE = 732;
   static final double ROAD_BOTTOM = 784;
   static final double ROAD_NOW = 692;

@@ -15,8 +15,11 @@ import steadypull.drive.RoadState;
  * @param gear digits
  * @param outside digits
  * @param outsideUnit unit
- * @param gradeAhead label of the dotted line; empty if the grade is not known
- * @param ahead what is assumed about the road ahead
+ * @param ground the road ahead
+ * @param gradeAhead label of the ground ahead, or of the dotted line where it is not known; empty
+ *     if the grade is not known either
+ * @param place what lies ahead
+ * @param ahead more of it, or what is assumed
  * @param spoken all of it for a screen reader
  */
 record RoadFace(
@@ -30,7 +33,9 @@ record RoadFace(
     String gear,
     String outside,
     String outsideUnit,
+    GroundAhead ground,
     String gradeAhead,
+    String place,
     String ahead,
     String spoken) {
   /** Stands where a quantity could not be told. */

@@ -4,13 +4,18 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import steadypull.drive.Trace;
 
-/** Draws the road strip: ground behind, dotted line ahead, and the rig between them. */
+/**
+ * Draws the road strip: ground behind and, as far as it is known, ahead, a dotted line beyond, the
+ * climb, and the rig between them.
+ */
 final class RoadPainter {
   private static final double SECONDS_PER_MICRO = 1e-6;
   private static final double RIG_SCALE = 1.12;
   private static final double RIG_LIFT = 2;
   private static final double PAST_OPACITY = 0.55;
   private static final double SLOPE_SECONDS = 12;
+  private static final double DOT_GAP = 8;
+  private static final int GROUND_STEPS = 138;
 
   private final Pen pen;
   private final Palette palette;
@@ -33,7 +38,32 @@ final class RoadPainter {
         Token.RULE, 1, left, DriveGeometry.ROAD_RULE + 0.5, right, DriveGeometry.ROAD_RULE + 0.5);
     RoadScale scale = RoadScale.of(face);
     behind(face, scale);
-    ahead(face, scale);
+    ground(scale);
+    beyond(face, scale);
+    face.state().climb().ifPresent(new ClimbPainter(pen)::paint);
+  }
+
+  /** The ground ahead, as far as it is certain. */
+  private void ground(RoadScale scale) {
+    double end = scale.ahead().certainSeconds();
+    if (!scale.ahead().isKnown()) {
+      return;
+    }
+    double[] x = new double[GROUND_STEPS + 3];
+    double[] y = new double[GROUND_STEPS + 3];
+    for (int step = 0; step <= GROUND_STEPS; step++) {
+      double seconds = end * step / GROUND_STEPS;
+      x[step] = StripScale.x(seconds);
+      y[step] = scale.aheadY(seconds);
+    }
+    x[GROUND_STEPS + 1] = x[GROUND_STEPS];
+    y[GROUND_STEPS + 1] = DriveGeometry.ROAD_CHART_BOTTOM;
+    x[GROUND_STEPS + 2] = x[0];
+    y[GROUND_STEPS + 2] = DriveGeometry.ROAD_CHART_BOTTOM;
+    pen.polygon(Token.TERRAIN, 1, x, y, GROUND_STEPS + 3);
+    pen.stroke(Token.TERRAIN_LINE, 2.5);
+    pen.roundCaps();
+    pen.polyline(x, y, GROUND_STEPS + 1);
   }
 
   private void behind(RoadFace face, RoadScale scale) {
@@ -61,18 +91,23 @@ final class RoadPainter {
     pen.polyline(x, y, count + 1);
   }
 
-  private void ahead(RoadFace face, RoadScale scale) {
-    if (face.state().gradePercent().isEmpty()) {
+  /** What is only assumed. */
+  private void beyond(RoadFace face, RoadScale scale) {
+    double from = StripScale.x(scale.ahead().certainSeconds()) + DOT_GAP;
+    double to = DriveGeometry.CHART_RIGHT - 2;
+    boolean isAssumed = scale.ahead().isKnown() || face.state().gradePercent().isPresent();
+    if (!isAssumed || from >= to) {
       return;
     }
-    pen.stroke(Token.TERRAIN_LINE, 3, 0.1, 8);
+    double[] x = new double[GROUND_STEPS + 1];
+    double[] y = new double[GROUND_STEPS + 1];
+    for (int step = 0; step <= GROUND_STEPS; step++) {
+      x[step] = from + (to - from) * step / GROUND_STEPS;
+      y[step] = scale.aheadY(StripScale.seconds(x[step]));
+    }
+    pen.stroke(Token.TERRAIN_LINE, 3, 0.1, DOT_GAP);
     pen.roundCaps();
-    pen.context()
-        .strokeLine(
-            DriveGeometry.NOW + 8,
-            scale.aheadY(8 * CourseWords.HORIZON_SECONDS / 276),
-            DriveGeometry.CHART_RIGHT - 2,
-            scale.aheadY(CourseWords.HORIZON_SECONDS));
+    pen.polyline(x, y, GROUND_STEPS + 1);
   }
 
   /** Draws the rig over everything else, standing on the slope. */

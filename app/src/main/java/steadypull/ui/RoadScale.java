@@ -5,12 +5,12 @@ import steadypull.drive.Trace;
 
 /**
  * Turns heights of the road into places on the screen: here in the middle, what is behind measured,
- * what is ahead at the present grade and speed.
+ * what is ahead as far as it is known, else at the present grade and speed.
  *
- * @param pixelsPerMetre so that the higher and the lower end stay inside the strip
- * @param aheadMetres height of the road in three minutes, relative to here
+ * @param pixelsPerMetre so that the highest and the lowest place stay inside the strip
+ * @param ahead the road of the coming three minutes
  */
-record RoadScale(double pixelsPerMetre, double aheadMetres) {
+record RoadScale(double pixelsPerMetre, GroundAhead ahead) {
   /** x of the label of the grade ahead. */
   private static final double LABEL_X = 722;
 
@@ -19,13 +19,16 @@ record RoadScale(double pixelsPerMetre, double aheadMetres) {
   private static final double ROOM_ABOVE = 28;
   private static final double LABEL_CLEAR = 44;
   private static final double LABEL_LIFT = 12;
-  private static final double METRES_PER_SECOND = 1 / 3.6;
-  private static final double PER_CENT = 0.01;
+
+  /** Half of the label's width, in seconds: the ground must not run through it. */
+  private static final double LABEL_HALF_SECONDS = 14;
+
+  private static final int LABEL_LOOKS = 8;
 
   static RoadScale of(RoadFace face) {
-    double ahead = aheadMetres(face);
-    double lowest = Math.min(0, ahead);
-    double highest = Math.max(0, ahead);
+    GroundAhead ahead = face.ground();
+    double lowest = Math.min(0, ahead.lowestMetres());
+    double highest = Math.max(0, ahead.highestMetres());
     Trace behind = face.state().behind();
     for (int point = 0; point < behind.size(); point++) {
       lowest = Math.min(lowest, behind.value(point));
@@ -36,14 +39,6 @@ record RoadScale(double pixelsPerMetre, double aheadMetres) {
     return new RoadScale(Math.min(USUAL_PIXELS_PER_METRE, Math.min(down, up)), ahead);
   }
 
-  private static double aheadMetres(RoadFace face) {
-    return face.state().gradePercent().orElse(0)
-        * PER_CENT
-        * face.state().speedKilometresPerHour().orElse(0)
-        * METRES_PER_SECOND
-        * CourseWords.HORIZON_SECONDS;
-  }
-
   /** y of a height relative to here. */
   double y(double metres) {
     return DriveGeometry.ROAD_NOW - metres * pixelsPerMetre;
@@ -51,16 +46,23 @@ record RoadScale(double pixelsPerMetre, double aheadMetres) {
 
   /** y of the road ahead. */
   double aheadY(double seconds) {
-    return y(aheadMetres * seconds / CourseWords.HORIZON_SECONDS);
+    return y(ahead.metresAt(seconds));
   }
 
-  /** Baseline of the label of the grade ahead, over the line. */
-  double labelBaseline() {
-    double seconds =
-        (LABEL_X - DriveGeometry.NOW)
-            / (DriveGeometry.CHART_RIGHT - DriveGeometry.NOW)
-            * CourseWords.HORIZON_SECONDS;
-    return aheadY(seconds) - LABEL_LIFT;
+  /** Baseline of the label of the grade ahead at its x, over the line. */
+  double labelBaseline(double labelX) {
+    double middle = StripScale.seconds(labelX);
+    double highest = Double.POSITIVE_INFINITY;
+    for (int look = -LABEL_LOOKS; look <= LABEL_LOOKS; look++) {
+      double moment = middle + LABEL_HALF_SECONDS * look / LABEL_LOOKS;
+      highest = Math.min(highest, aheadY(Math.clamp(moment, 0, CourseWords.HORIZON_SECONDS)));
+    }
+    return highest - LABEL_LIFT;
+  }
+
+  /** The moment that the label of the grade ahead stands for, s from now. */
+  static double labelSeconds() {
+    return StripScale.seconds(LABEL_X);
   }
 
   /** x of the label of the road ahead: beside the mark of a crossing, never under it. */

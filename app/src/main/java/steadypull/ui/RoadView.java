@@ -1,6 +1,7 @@
 package steadypull.ui;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Pane;
@@ -23,11 +24,10 @@ final class RoadView extends Pane {
   private final TextRow gradeRow = new TextRow(Anchor.CENTRE).add(gradeAhead, 0);
 
   private OptionalDouble crossing = OptionalDouble.empty();
-  private double labelBaseline;
+  private Optional<RoadScale> scale = Optional.empty();
 
   RoadView(Words words) {
     getStyleClass().add("road");
-    place.setText(words.say("road.unknown"));
     setManaged(false);
     setAccessibleRole(AccessibleRole.TEXT);
     getChildren()
@@ -56,6 +56,7 @@ final class RoadView extends Pane {
     speed.setText(face.speed());
     speedUnit.setText(face.speedUnit());
     gradeAhead.setText(face.gradeAhead());
+    place.setText(face.place());
     ahead.setText(face.ahead());
     grade.setText(face.grade());
     power.setText(face.power());
@@ -69,7 +70,7 @@ final class RoadView extends Pane {
         figure.getStyleClass().add("unknown");
       }
     }
-    labelBaseline = RoadScale.of(face).labelBaseline();
+    scale = Optional.of(RoadScale.of(face));
     placeGrade();
     setAccessibleText(face.spoken());
   }
@@ -81,7 +82,8 @@ final class RoadView extends Pane {
   }
 
   private void placeGrade() {
-    gradeRow.at(RoadScale.labelX(crossing), labelBaseline);
+    double x = RoadScale.labelX(crossing);
+    scale.ifPresent(known -> gradeRow.at(x, known.labelBaseline(x)));
   }
 
   private static Text unit(String sign) {

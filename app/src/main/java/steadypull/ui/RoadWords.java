@@ -23,6 +23,8 @@ final class RoadWords {
     String power = told(road.wheelPowerKilowatts(), quantities::powerDigits);
     String gear = told(road.gear(), quantities::whole);
     String outside = told(road.ambientCelsius(), quantities::temperatureDigits);
+    GroundAhead ground = GroundAhead.of(road);
+    AheadWords.Lines ahead = new AheadWords(words, quantities).lines(road, ground);
     return new RoadFace(
         snapshot.timeMicros(),
         road,
@@ -34,12 +36,15 @@ final class RoadWords {
         gear,
         outside,
         quantities.outsideTemperatureUnit(),
-        gradeAhead(road),
-        words.say(road.gradePercent().isPresent() ? "road.holding" : "road.noGrade"),
-        spoken(road, grade, power, gear));
+        ground,
+        gradeAhead(road, ground),
+        ahead.place(),
+        ahead.note(),
+        spoken(road, grade, power, gear, ahead));
   }
 
-  private String spoken(RoadState road, String grade, String power, String gear) {
+  private String spoken(
+      RoadState road, String grade, String power, String gear, AheadWords.Lines ahead) {
     String unknown = words.say("strip.unknown");
     return words
         .say(
@@ -49,12 +54,17 @@ final class RoadWords {
             power,
             quantities.powerUnit(),
             gear,
-            told(road.ambientCelsius(), quantities::outsideTemperature))
+            told(road.ambientCelsius(), quantities::outsideTemperature),
+            ahead.place(),
+            ahead.note())
         .replace(RoadFace.UNKNOWN, unknown);
   }
 
-  private String gradeAhead(RoadState road) {
-    var grade = road.gradePercent();
+  private String gradeAhead(RoadState road, GroundAhead ground) {
+    OptionalDouble grade =
+        ground.isKnown()
+            ? ground.gradePercentAround(RoadScale.labelSeconds(), road)
+            : road.gradePercent();
     return grade.isPresent()
         ? words.say("road.gradeHere", quantities.whole(grade.getAsDouble()))
         : "";

@@ -18,6 +18,11 @@ record StripScale(StripSlot slot, double limitCelsius) {
     return DriveGeometry.NOW + secondsFromNow / SECONDS_PER_MINUTE * DriveGeometry.MINUTE;
   }
 
+  /** The moment at an x; seconds from now. */
+  static double seconds(double x) {
+    return (x - DriveGeometry.NOW) / DriveGeometry.MINUTE * SECONDS_PER_MINUTE;
+  }
+
   /** y of the limit line. */
   double limitY() {
     return slot.top() + slot.height() * OVER_CELSIUS / WINDOW_CELSIUS;

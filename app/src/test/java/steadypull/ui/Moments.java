@@ -3,6 +3,7 @@ package steadypull.ui;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.Set;
 import steadypull.advice.AdviceLine;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
+import steadypull.drive.ClimbAhead;
 import steadypull.drive.Diagnosis;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.LinkSummary;
@@ -20,6 +22,8 @@ import steadypull.drive.RoadState;
 import steadypull.drive.StripState;
 import steadypull.drive.StripState.StripLevel;
 import steadypull.drive.Trace;
+import steadypull.road.GradeProfile;
+import steadypull.road.RoadAhead;
 import steadypull.tablet.TabletNews;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.Driveline;
@@ -58,6 +62,10 @@ final class Moments {
         Map.entry("learning", learning()),
         Map.entry("stale", stale()),
         Map.entry("first-second", firstSecond()),
+        Map.entry("on-a-climb", onAClimb()),
+        Map.entry("before-a-climb", beforeAClimb()),
+        Map.entry("before-a-fork", beforeAFork()),
+        Map.entry("top-unknown", topUnknown()),
         Map.entry("battery-low", calm(new TabletNews.BatteryUnder(20, 19))),
         Map.entry("battery-nearly-empty", calm(new TabletNews.BatteryNearlyEmpty(5))));
   }
@@ -409,7 +417,90 @@ final class Moments {
         OptionalDouble.of(129),
         OptionalDouble.of(4),
         OptionalDouble.of(38),
-        new Trace(times, heights));
+        new Trace(times, heights),
+        new RoadAhead.Unknown(),
+        Optional.empty());
+  }
+
+  /** The same road, and what lies ahead. */
+  private static RoadState road(
+      double grade, double speed, RoadAhead ahead, Optional<ClimbAhead> climb) {
+    RoadState road = road(grade, speed);
+    return new RoadState(
+        road.speedKilometresPerHour(),
+        road.gradePercent(),
+        road.wheelPowerKilowatts(),
+        road.gear(),
+        road.ambientCelsius(),
+        road.behind(),
+        ahead,
+        climb);
+  }
+
+  /** Grades in per cent of pieces of 50 m, each for so many pieces. */
+  static GradeProfile profile(double... gradesAndPieces) {
+    List<Double> grades = new ArrayList<>();
+    for (int i = 0; i < gradesAndPieces.length; i += 2) {
+      for (int piece = 0; piece < gradesAndPieces[i + 1]; piece++) {
+        grades.add(gradesAndPieces[i] / 100);
+      }
+    }
+    double[] errors = new double[grades.size()];
+    Arrays.fill(errors, 0.003);
+    return new GradeProfile(50, grades.stream().mapToDouble(each -> each).toArray(), errors);
+  }
+
+  /** On a known climb that steepens, 5.4 km from its top. */
+  static DriveSnapshot onAClimb() {
+    return snapshot(
+        advise(NONE).advice(),
+        with(hot(StripLevel.ADVISE).build()),
+        road(
+            5.0,
+            92,
+            new RoadAhead.Known(profile(5, 20, 6.2, 20, 7, 68, -3, 40), List.of()),
+            Optional.of(
+                new ClimbAhead(profile(2.5, 30, 5, 40, 6.2, 20, 7, 68, 1, 4), -2500, true))));
+  }
+
+  /** Before a known climb, on level road. */
+  static DriveSnapshot beforeAClimb() {
+    return snapshot(
+        calm().advice(),
+        calmStrips(),
+        road(
+            0.4,
+            86,
+            new RoadAhead.Known(profile(0.4, 26, 5.8, 90, 0, 10, -4, 40), List.of()),
+            Optional.of(new ClimbAhead(profile(5.8, 90), 1300, true))));
+  }
+
+  /** Down a known road that leads to a fork soon. */
+  static DriveSnapshot beforeAFork() {
+    return snapshot(
+        calm().advice(),
+        calmStrips(),
+        road(
+            -4.2,
+            74,
+            new RoadAhead.Known(
+                profile(-4.2, 10, -2, 26),
+                List.of(
+                    new RoadAhead.Branch(0.7, profile(5, 60)),
+                    new RoadAhead.Branch(0.2, profile(-6, 60)))),
+            Optional.empty()));
+  }
+
+  /** On a known climb of which nobody knows the top. */
+  static DriveSnapshot topUnknown() {
+    return snapshot(
+        calm().advice(),
+        calmStrips(),
+        road(
+            6.1,
+            64,
+            new RoadAhead.Known(profile(6, 44), List.of()),
+            Optional.of(new ClimbAhead(profile(4, 20, 6, 44), -1000, false))));
   }
 
   private static RoadState unknownRoad() {
@@ -419,6 +510,8 @@ final class Moments {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        new Trace(new long[0], new double[0]));
+        new Trace(new long[0], new double[0]),
+        new RoadAhead.Unknown(),
+        Optional.empty());
   }
 }
