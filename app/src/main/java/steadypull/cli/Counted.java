@@ -15,4 +15,8 @@ final class Counted {
   static String stretches(int count) {
     return count == 1 ? "1 stretch" : count + " stretches";
   }
+
+  static String of(long count, String one, String several) {
+    return count + " " + (count == 1 ? one : several);
+  }
 }

@@ -97,7 +97,7 @@ final class ImportCommand implements Callable<Integer> {
     if (proposeMap) {
       main.out().print(MappingProposal.of(path(main, files.getFirst())));
     } else {
-      take(main).forEach(main.out()::println);
+      take(main);
     }
     main.out().flush();
     return 0;
@@ -122,7 +122,7 @@ final class ImportCommand implements Callable<Integer> {
     }
   }
 
-  private List<String> take(SteadypullCommand main) throws Exception {
+  private void take(SteadypullCommand main) throws Exception {
     Optional<Rig> towed = rig == null ? Optional.empty() : Optional.of(VehicleFile.readRig(rig));
     Optional<MappingText> mapping = TableOpening.mapping(map);
     String name = vehicle == null ? "Imported" : vehicle;
@@ -151,7 +151,9 @@ final class ImportCommand implements Callable<Integer> {
           .forEach(main.err()::println);
       List<String> ids = take(library, opened, tables);
       tables.keepMapping();
-      return ids;
+      ids.forEach(main.out()::println);
+      main.out().flush();
+      new RoadLessons(library.roads(), main.err()).learn();
     }
   }
 

@@ -120,7 +120,9 @@ final class RecordCommand implements Callable<Integer> {
                   Optional.ofNullable(receiver),
                   capture(main)),
               new EndedTrips(main.out(), main.err(), observer));
-      return StoppableDrive.await(drive, outcome -> report(main, outcome));
+      int status = StoppableDrive.await(drive, outcome -> report(main, outcome));
+      library.roads().awaitLearned();
+      return status;
     }
   }
 

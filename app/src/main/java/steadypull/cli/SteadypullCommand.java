@@ -46,6 +46,7 @@ import steadypull.store.TripLibrary;
       CheckCommand.class,
       ClimbsCommand.class,
       ExportCommand.class,
+      ForgetCommand.class,
       ImportCommand.class,
       PortsCommand.class,
       RecordCommand.class,

@@ -32,6 +32,7 @@ final class WindowOrTerminal {
               + " demo:long-hot-grade?speed=20\", or see \"steadypull --help\" for the commands.");
     }
     try (TripLibrary library = main.openLibrary()) {
+      library.roads().learnBeside();
       LiveDrives drives = main.drives(library, RuleSet.shipped());
       Optional<String> name = port.isEmpty() ? vehicle : Optional.of(named(drives, port, vehicle));
       return display
