@@ -78,7 +78,7 @@ final class ForgetCommand implements Callable<Integer> {
       rememberAgain(main, roads, number);
     } else if (wish.list) {
       list(main, roads.quietPlaces());
-    } else {
+    } else if (wish.roads) {
       main.out().println(told(main, roads.forgetAll()));
     }
   }

@@ -23,8 +23,7 @@ final class LearningThread {
     }
     isWanted = true;
     if (running == null) {
-      running =
-          Thread.ofPlatform().daemon().name("roads").priority(Thread.MIN_PRIORITY).start(this::run);
+      running = Thread.ofPlatform().daemon().name("roads").start(this::run);
     }
   }
 
