@@ -93,8 +93,7 @@ final class TripCommand implements Callable<Integer> {
   }
 
   private void show(SteadypullCommand main, WholeTrip whole, RigFinding weighed) {
-    main.out()
-        .print(json ? TripJson.of(whole, weighed) + "\n" : text(main, whole, weighed));
+    main.out().print(json ? TripJson.of(whole, weighed) + "\n" : text(main, whole, weighed));
     main.out().flush();
   }
 
