@@ -13,7 +13,7 @@ import steadypull.road.StandardAtmosphere;
 
 /**
  * How speed, height and grade move from one moment to the next, and the errors of those who tell
- * them. Stateless.
+ * them. Belongs to one filter, for it counts the altitudes that it did not believe.
  *
  * <p>The grade is seen twice: in the speed that the pull at the wheels leaves over, and in the
  * height that the receiver tells. The first errs slowly by mass, drag and wind, the second by the
@@ -87,6 +87,13 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
   /** A speed or altitude farther out than this many standard deviations is not believed. */
   private static final double FARTHEST_SURPRISE = 4;
 
+  /** Reflections pass; after so many altitudes in a row it is the height that is lost. */
+  private static final int MOST_DISBELIEVED = 20;
+
+  private static final double LOST_HEIGHT_METRES = 60;
+
+  private int disbelieved;
+
   @Override
   public NonLinearEvolution getEvolution(
       double previousTime, RealVector previousState, RoadObservation observation) {
@@ -108,9 +115,14 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
         evolution.getMeasurementJacobian().operate(evolution.getCurrentState()).getEntry(0);
     double surprise = observation.value() - expected;
     double farthest = FARTHEST_SURPRISE * Math.sqrt(innovationCovariance.getEntry(0, 0));
-    boolean isBelieved =
-        observation.kind() == RoadObservation.Kind.SPEED || Math.abs(surprise) <= farthest;
-    return isBelieved ? new ArrayRealVector(new double[] {surprise}) : null;
+    if (observation.kind() == RoadObservation.Kind.ALTITUDE) {
+      if (Math.abs(surprise) > farthest) {
+        disbelieved++;
+        return null;
+      }
+      disbelieved = 0;
+    }
+    return new ArrayRealVector(new double[] {surprise});
   }
 
   private static double[] moved(
@@ -176,7 +188,7 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
     transition.setEntry(SPEED, SCALE, pull.newtonsPerKilogram() * share);
   }
 
-  private static RealMatrix noise(double[] before, double seconds, RoadObservation observation) {
+  private RealMatrix noise(double[] before, double seconds, RoadObservation observation) {
     Optional<RoadObservation.Pull> pull = observation.pull();
     double driven = Math.max(0, before[SPEED]) * seconds;
     double unexplained = pull.map(known -> Math.hypot(UNEXPLAINED, known.error())).orElse(UNKNOWN);
@@ -186,6 +198,9 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
         observation.hasTurned()
             ? 2 * GRADE_SPREAD * GRADE_SPREAD
             : wandered(GRADE_SPREAD, driven / GRADE_METRES);
+    if (disbelieved >= MOST_DISBELIEVED) {
+      variances[HEIGHT] = LOST_HEIGHT_METRES * LOST_HEIGHT_METRES;
+    }
     variances[RECEIVER] = wandered(RECEIVER_METRES, seconds / RECEIVER_SECONDS);
     variances[BALANCE] = wandered(BALANCE_SHARE, seconds / BALANCE_SECONDS);
     variances[BRAKES] =

@@ -54,6 +54,20 @@ class GradeFilterTest {
     assertThat(grade()).isCloseTo(before, within(0.0005));
   }
 
+  /** Whoever disbelieves for ever is lost for ever. */
+  @Test
+  void anAltitudeThatStaysElsewhereIsBelievedInTheEnd() {
+    drive(0, 120, 22, 0, 0.06, OptionalDouble.of(300));
+    double metres = 120 * 22;
+    for (int second = 121; second < 240; second++) {
+      metres += 22;
+      filter.accept(second(second, 22, 0, 0.06, OptionalDouble.of(300 + 80 + metres * 0.06)));
+    }
+    assertThat(filter.estimate().orElseThrow().heightMetres())
+        .isCloseTo(380 + metres * 0.06, within(10.0));
+    assertThat(grade()).isCloseTo(0.06, within(0.006));
+  }
+
   @Test
   void aGapMakesTheGradeUncertainAgain() {
     drive(0, 60, 22, 0, 0.06, OptionalDouble.empty());
