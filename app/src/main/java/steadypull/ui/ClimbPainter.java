@@ -50,7 +50,15 @@ final class ClimbPainter {
   }
 
   /** The climb's line from its start to its top. */
-  private record Outline(double[] x, double[] y) {
+  private static final class Outline {
+    private final double[] x;
+    private final double[] y;
+
+    private Outline(double[] x, double[] y) {
+      this.x = x;
+      this.y = y;
+    }
+
     static Outline of(GradeProfile profile) {
       int points = profile.size() + 1;
       double[] heights = new double[points];
