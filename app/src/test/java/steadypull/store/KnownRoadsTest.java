@@ -237,7 +237,7 @@ class KnownRoadsTest {
 
   /** Counted by forgetting them in a copy of the tiles. */
   private static int piecesWithin(TripLibrary library, QuietPlace place) throws LibraryException {
-    Map<TileKey, byte[]> tiles = new TreeMap<>(Comparator.comparing(TileKey::number));
+    Map<TileKey, byte[]> tiles = new TreeMap<>(Comparator.comparingInt(TileKey::number));
     tiles.putAll(library.roads().tilesAround(-41.5, -118, 60_000));
     TileContents before = contents(tiles);
     var shelf = RoadMemory.shelfInMemory();
