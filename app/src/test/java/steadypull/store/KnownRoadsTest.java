@@ -74,7 +74,8 @@ class KnownRoadsTest {
   @Test
   void aTripFileCarriesNothingOfTheMemory() throws Exception {
     Path home = folder.resolve("home");
-    Path file = Files.createDirectory(folder.resolve("carried")).resolve("library.sqlite");
+    Path carriedFolder = Files.createDirectory(folder.resolve("carried"));
+    Path file = LibraryFile.in(carriedFolder);
     try (TripLibrary library = TripLibrary.open(home)) {
       String trip = ToldTours.keep(library, TOUR, 1);
       ToldTours.learn(library);
@@ -84,8 +85,8 @@ class KnownRoadsTest {
       }
     }
 
-    assertThat(tiles(file.getParent())).isEmpty();
-    try (TripLibrary carried = TripLibrary.open(file.getParent())) {
+    assertThat(tiles(carriedFolder)).isEmpty();
+    try (TripLibrary carried = TripLibrary.open(carriedFolder)) {
       assertThat(carried.roads().quietPlaces()).isEmpty();
       assertThat(carried.roads().waiting()).isEqualTo(1);
     }
