@@ -28,7 +28,7 @@ class DemoSeasonTest {
 
   @BeforeAll
   static void take() {
-    ids = type("import", "demo:season").lines().toList();
+    ids = ids(type("import", "demo:season"));
   }
 
   /** The bound is ours: years of drives on one tablet. The whole length of the file counts. */
@@ -73,13 +73,18 @@ class DemoSeasonTest {
 
   @Test
   void itIsTakenOnce() throws Exception {
-    assertThat(type("import", "demo:season?seed=1").lines().toList()).isEqualTo(ids);
+    assertThat(ids(type("import", "demo:season?seed=1"))).isEqualTo(ids);
     assertThat(trips()).hasSize(ids.size());
   }
 
   @Test
   void aWrongSeedIsNamed() {
     assertThat(type("import", "demo:season?seed=x")).contains("demo:season?seed=1");
+  }
+
+  /** What was said beside the ids, such as that roads were learned, is left aside. */
+  private static List<String> ids(String said) {
+    return said.lines().filter(line -> line.matches("\\d{8}T\\d{6}Z-\\w+")).toList();
   }
 
   private static List<TripSummary> trips() throws Exception {
