@@ -30,7 +30,15 @@ public final class RigCheck {
       // what else is known of the trip is shown all the same; `check` tells of the damage
       return new RigFinding.CannotTell(RigFinding.Reason.UNREADABLE);
     }
-    return weighing.finish();
+    return told(weighing.finish(), library, trip);
+  }
+
+  /** A trip that tells too little because of damage did not tell too little. */
+  private static RigFinding told(RigFinding found, TripLibrary library, TripSummary trip)
+      throws LibraryException {
+    return found instanceof RigFinding.CannotTell && !library.damage(trip.id()).parts().isEmpty()
+        ? new RigFinding.CannotTell(RigFinding.Reason.UNREADABLE)
+        : found;
   }
 
   private static void take(TripEntry entry, RigWeighing weighing) {

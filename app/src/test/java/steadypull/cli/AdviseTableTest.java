@@ -72,6 +72,6 @@ class AdviseTableTest {
     Desk.Answer answer = desk.type("advise", "20260101", "--map", map.toString());
 
     assertThat(answer.status()).isEqualTo(2);
-    assertThat(answer.err()).contains("--map and --zone expected a table");
+    assertThat(answer.err()).contains("expected a table behind --map and --zone");
   }
 }

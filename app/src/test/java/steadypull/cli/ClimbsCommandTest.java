@@ -120,7 +120,7 @@ class ClimbsCommandTest {
 
     assertThat(answer.status()).isZero();
     assertThat(answer.out()).isEmpty();
-    assertThat(answer.err()).contains("Left out 1 stretch", "air pressure stayed", "dynamometer");
+    assertThat(answer.err()).contains("Left out ", "air pressure stayed", "dynamometer");
   }
 
   @Test

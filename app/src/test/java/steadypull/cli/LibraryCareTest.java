@@ -137,7 +137,7 @@ class LibraryCareTest {
     assertThat(out)
         .contains(
             "detail: the database could not be read to its end",
-            "Perhaps lost: trips, events, routes, mappings or vehicles may be missing",
+            "Perhaps lost: trips, events, routes, mappings, vehicles, remembered roads",
             "What could be read, 1 trip, is in")
         .doesNotContain("SQLITE", "put a backup in its place", "Nothing is lost");
   }

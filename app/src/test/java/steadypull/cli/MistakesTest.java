@@ -45,7 +45,7 @@ class MistakesTest {
       textBlock =
           """
           tow                                        | a command (advise, backup | "tow"
-          exprot                                     | Did you mean export?      | "exprot"
+          exprot                                     | Did you mean export      | "exprot"
           --bogus                                    | an option of this command | "--bogus"
           trips --jsn                                | Did you mean --json?      | "--jsn"
           trips --json=maybe                         | expected --json, found    | "maybe"
