@@ -1,13 +1,16 @@
 package steadypull.cli;
 
 import java.time.Duration;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
 import steadypull.advice.RuleSet;
 import steadypull.drive.DriveEnd;
 import steadypull.drive.DriveOutcome;
@@ -17,6 +20,7 @@ import steadypull.drive.Pace;
 import steadypull.drive.PipelineOutput;
 import steadypull.drive.RawCapture;
 import steadypull.drive.RunningDrive;
+import steadypull.road.memory.RouteLine;
 import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
 
@@ -33,6 +37,8 @@ final class RecordCommand implements Callable<Integer> {
   private static final String CAPTURES = "captures";
 
   @ParentCommand private @Nullable SteadypullCommand parent;
+
+  @Spec private @Nullable CommandSpec spec;
 
   @Option(
       names = "--port",
@@ -82,6 +88,8 @@ final class RecordCommand implements Callable<Integer> {
       })
   private @Nullable String receiver;
 
+  @Mixin private RouteOption route = new RouteOption();
+
   @Option(
       names = "--raw",
       description = {
@@ -100,8 +108,15 @@ final class RecordCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
+    Optional<RouteLine> followed =
+        route.read(
+            Objects.requireNonNull(spec).commandLine(),
+            receiver != null,
+            main.format(),
+            main.err());
     try (TripLibrary library = main.openLibrary()) {
-      LiveDrives drives = main.drives(library, RuleSet.shipped());
+      LiveDrives usual = main.drives(library, RuleSet.shipped());
+      LiveDrives drives = followed.map(usual::following).orElse(usual);
       // A simulated drive ends with its scenario; a real vehicle may start again any time.
       DriveEnd end = new DriveEnd(Optional.ofNullable(length), true);
       PipelineOutput observer =

@@ -6,18 +6,21 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine;
 import steadypull.advice.RuleSet;
 import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.DriveWords;
 import steadypull.drive.LiveDrives;
 import steadypull.drive.WrongAddressException;
+import steadypull.exchange.TableException;
+import steadypull.road.memory.RouteLine;
 import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
 
@@ -118,6 +121,8 @@ public final class SteadypullCommand implements Callable<Integer> {
       })
   private @Nullable String receiver;
 
+  @Mixin private RouteOption route = new RouteOption();
+
   private SteadypullCommand(Program program) {
     this.program = program;
   }
@@ -209,6 +214,11 @@ public final class SteadypullCommand implements Callable<Integer> {
         new LiveDrives(open, program.offers(), words(rules), program.wall(), program.version())
             .on(program.tablet());
     return receiver == null ? drives : drives.listeningTo(receiver);
+  }
+
+  /** The route that the window's drives follow, if one was given. */
+  Optional<RouteLine> route() throws TableException, CommandFailure {
+    return route.read(commandLine(), receiver != null, format(), err());
   }
 
   CommandLine commandLine() {

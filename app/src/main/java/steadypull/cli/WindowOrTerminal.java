@@ -3,6 +3,7 @@ package steadypull.cli;
 import java.util.Optional;
 import steadypull.advice.RuleSet;
 import steadypull.drive.LiveDrives;
+import steadypull.road.memory.RouteLine;
 import steadypull.store.TripLibrary;
 import steadypull.ui.Displays;
 import steadypull.ui.ScreenSettings;
@@ -31,9 +32,11 @@ final class WindowOrTerminal {
               + " port to drive in the terminal, as in \"steadypull --port"
               + " demo:long-hot-grade?speed=20\", or see \"steadypull --help\" for the commands.");
     }
+    Optional<RouteLine> route = main.route();
     try (TripLibrary library = main.openLibrary()) {
       library.roads().learnBeside();
-      LiveDrives drives = main.drives(library, RuleSet.shipped());
+      LiveDrives usual = main.drives(library, RuleSet.shipped());
+      LiveDrives drives = route.map(usual::following).orElse(usual);
       Optional<String> name = port.isEmpty() ? vehicle : Optional.of(named(drives, port, vehicle));
       return display
           ? window(drives, port, name)

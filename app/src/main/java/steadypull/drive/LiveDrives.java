@@ -10,6 +10,7 @@ import steadypull.adapter.capture.Capture;
 import steadypull.adapter.link.LinkSource;
 import steadypull.adapter.link.ListeningSource;
 import steadypull.road.RoadSight;
+import steadypull.road.memory.RouteLine;
 import steadypull.store.Backup;
 import steadypull.store.LibraryException;
 import steadypull.store.TripDetails;
@@ -31,6 +32,7 @@ public final class LiveDrives implements DriveDesk {
   private final InstantSource wall;
   private final String softwareVersion;
   private final Optional<String> receiver;
+  private final Optional<RouteLine> route;
   private final Tablet tablet;
   private final KeptTrips trips;
 
@@ -56,6 +58,7 @@ public final class LiveDrives implements DriveDesk {
         wall,
         softwareVersion,
         Optional.empty(),
+        Optional.empty(),
         Tablet.unwatched());
   }
 
@@ -66,6 +69,7 @@ public final class LiveDrives implements DriveDesk {
       InstantSource wall,
       String softwareVersion,
       Optional<String> receiver,
+      Optional<RouteLine> route,
       Tablet tablet) {
     this.library = library;
     this.ports = ports;
@@ -73,6 +77,7 @@ public final class LiveDrives implements DriveDesk {
     this.wall = wall;
     this.softwareVersion = softwareVersion;
     this.receiver = receiver;
+    this.route = route;
     this.tablet = tablet;
     this.trips = new KeptTrips(library, words, wall);
   }
@@ -84,7 +89,16 @@ public final class LiveDrives implements DriveDesk {
    */
   public LiveDrives listeningTo(String address) {
     return new LiveDrives(
-        library, ports, words, wall, softwareVersion, Optional.of(address), tablet);
+        library, ports, words, wall, softwareVersion, Optional.of(address), route, tablet);
+  }
+
+  /**
+   * The same desk with a route for every drive: it tells the road ahead while a receiver says that
+   * the vehicle is on it. It is looked at and kept nowhere.
+   */
+  public LiveDrives following(RouteLine line) {
+    return new LiveDrives(
+        library, ports, words, wall, softwareVersion, receiver, Optional.of(line), tablet);
   }
 
   /**
@@ -93,7 +107,7 @@ public final class LiveDrives implements DriveDesk {
    * @param watched the machine that records
    */
   public LiveDrives on(Tablet watched) {
-    return new LiveDrives(library, ports, words, wall, softwareVersion, receiver, watched);
+    return new LiveDrives(library, ports, words, wall, softwareVersion, receiver, route, watched);
   }
 
   @Override
@@ -193,13 +207,16 @@ public final class LiveDrives implements DriveDesk {
     return drive;
   }
 
-  /** What the library remembers, read beside the drive. */
+  /** A route, if there is one, and what the library remembers, read beside the drive. */
   private RoadSight roads() {
-    return new RememberedRoad(
+    RememberedRoad.Reading reading =
         (place, metres, taker) ->
             library
                 .roads()
-                .readBeside(place.latitudeDegrees(), place.longitudeDegrees(), metres, taker));
+                .readBeside(place.latitudeDegrees(), place.longitudeDegrees(), metres, taker);
+    return route
+        .<RoadSight>map(line -> new RouteAndMemory(line, reading))
+        .orElseGet(() -> new RememberedRoad(reading));
   }
 
   private LiveDrive prepared(DriveRoute route, TripDetails details, PipelineOutput observer)

@@ -56,6 +56,7 @@ final class RoadWatch {
     climb =
         switch (ahead) {
           case RoadAhead.Unknown() -> Optional.empty();
+          case RoadAhead.Ungraded() -> Optional.empty();
           case RoadAhead.Known known -> soFar.climb(known.certain());
         };
   }

@@ -31,6 +31,12 @@ public final class GradeProfile {
     return new GradeProfile(pieceMetres, new double[0], new double[0]);
   }
 
+  /** Its first pieces, 0 to all. */
+  public GradeProfile first(int pieces) {
+    return new GradeProfile(
+        pieceMetres, Arrays.copyOf(grades, pieces), Arrays.copyOf(errors, pieces));
+  }
+
   /** How many pieces there are. */
   public int size() {
     return grades.length;

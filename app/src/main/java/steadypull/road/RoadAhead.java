@@ -1,11 +1,25 @@
 package steadypull.road;
 
 import java.util.List;
+import java.util.Objects;
 
 /** What is known of the road ahead. A closed set; immutable. */
 public sealed interface RoadAhead {
+  /** From where it is known. */
+  enum Origin {
+    /** An imported route tells its elevations. */
+    ROUTE,
+    /** Trips led along here before, this one or others. */
+    DRIVEN,
+    /** Partly one, partly the other: at each piece whichever knows it better. */
+    ROUTE_AND_DRIVEN
+  }
+
   /** Nothing, or not yet. */
   record Unknown() implements RoadAhead {}
+
+  /** Where it leads is known from a route that tells no elevation here; nobody drove it before. */
+  record Ungraded() implements RoadAhead {}
 
   /**
    * A road that was recognised.
@@ -13,10 +27,17 @@ public sealed interface RoadAhead {
    * @param certain as far as it leads without a choice, beginning at the vehicle
    * @param branches ways that may be taken where the certain stretch ends, likeliest first; empty
    *     where the knowledge ends
+   * @param origin from where the certain stretch is known
    */
-  record Known(GradeProfile certain, List<Branch> branches) implements RoadAhead {
+  record Known(GradeProfile certain, List<Branch> branches, Origin origin) implements RoadAhead {
     public Known {
       branches = List.copyOf(branches);
+      Objects.requireNonNull(origin);
+    }
+
+    /** A road that was driven before. */
+    public Known(GradeProfile certain, List<Branch> branches) {
+      this(certain, branches, Origin.DRIVEN);
     }
   }
 

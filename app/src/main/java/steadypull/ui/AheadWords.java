@@ -61,6 +61,7 @@ final class AheadWords {
   private String known(RoadState road) {
     return switch (road.ahead()) {
       case RoadAhead.Unknown() -> quantities.distance(0);
+      case RoadAhead.Ungraded() -> quantities.distance(0);
       case RoadAhead.Known known -> quantities.distance(known.certain().lengthMetres());
     };
   }

@@ -36,6 +36,7 @@ record GroundAhead(List<Double> seconds, List<Double> metres, double certainSeco
   static GroundAhead of(RoadState road) {
     return switch (road.ahead()) {
       case RoadAhead.Unknown() -> held(road);
+      case RoadAhead.Ungraded() -> held(road);
       case RoadAhead.Known known -> known(road, known);
     };
   }

@@ -19,7 +19,7 @@ final class ElevationGrades {
   private static final double LONGEST_GAP_METRES = 800;
 
   /** No file's elevation is surer than that, m (estimated). */
-  private static final double LEAST_ERROR_METRES = 1.5;
+  private static final double LEAST_ERROR_METRES = 2.5;
 
   private final double[] metres;
   private final double[] elevations;

@@ -26,7 +26,7 @@ final class LookAhead {
 
   /** What lies ahead of a vehicle that is known to be there. */
   RoadAhead.Known from(Stretch stretch, double share) {
-    KnownWay certain = new KnownWay(graph, ground, stretch, share);
+    KnownWay certain = begin(stretch, share);
     certain.follow();
     int pieces = (int) (certain.lengthMetres() / KnownWay.PIECE_METRES);
     List<RoadAhead.Branch> branches =
@@ -39,9 +39,16 @@ final class LookAhead {
     return new RoadAhead.Known(certain.profile(0), branches);
   }
 
+  /** With what the nodes tell now: the stretch may be of before, or of a sister graph. */
+  private KnownWay begin(Stretch stretch, double share) {
+    RoadNode from = graph.node(stretch.from().id()).orElse(stretch.from());
+    RoadNode to = graph.node(stretch.to().id()).orElse(stretch.to());
+    return new KnownWay(graph, ground, Stretch.of(from, to, ground), share);
+  }
+
   /** The profile as far as it leads without a choice. */
   GradeProfile certainFrom(Stretch stretch, double share) {
-    KnownWay certain = new KnownWay(graph, ground, stretch, share);
+    KnownWay certain = begin(stretch, share);
     certain.follow();
     return certain.profile(0);
   }

@@ -243,11 +243,16 @@ public final class RoadMatcher implements RoadSight {
 
   @Override
   public RoadAhead ahead() {
+    return ahead(graph);
+  }
+
+  /** The same with the grades of another graph, which has the same nodes. */
+  RoadAhead ahead(RoadGraph graded) {
     FlatGround here = ground;
     if (here == null || hypotheses.isEmpty()) {
       return new RoadAhead.Unknown();
     }
-    LookAhead look = new LookAhead(graph, here);
+    LookAhead look = new LookAhead(graded, here);
     Hypothesis best =
         hypotheses.stream().max(Comparator.comparingDouble(Hypothesis::weight)).orElseThrow();
     double sure =

@@ -21,12 +21,19 @@ final class RoutePasses {
 
   private static final double MOST_ASIDE_METRES = 30;
 
+  /** Between two points farther apart nobody knows where the road leads, m (estimated). */
+  private static final double LONGEST_LEG_METRES = 1000;
+
   /** The speed a route is thought to be driven at, m/s; only for the order of its points. */
   private static final double METRES_PER_SECOND = 20;
 
+  /** Stands where no elevations are: an error beyond all that are told. */
+  private static final ElevationGrades.Slope UNTOLD =
+      new ElevationGrades.Slope(0, 2 * SightCosts.UNTOLD_GRADE_ERROR, 0);
+
   private RoutePasses() {}
 
-  /** A pass for each stretch that tells elevations; none if it tells none. */
+  /** A pass for each stretch without a gap; where no slope is told its error says so. */
   static List<RoadPass> of(Route route) {
     List<RoadPass> passes = new ArrayList<>();
     double begin = 0;
@@ -43,42 +50,21 @@ final class RoutePasses {
     for (int leg = 0; leg + 1 < segment.size(); leg++) {
       double from = segment.distanceMetres(leg);
       double to = segment.distanceMetres(leg + 1);
-      int steps = Math.max(1, (int) Math.ceil((to - from) / STEP_METRES));
+      int steps = to - from > LONGEST_LEG_METRES ? 1 : (int) Math.ceil((to - from) / STEP_METRES);
       for (int step = 0; step < steps; step++) {
         double share = (double) step / steps;
         double metres = from + share * (to - from);
-        add(grades, place(segment, leg, share), begin, metres, points, passes);
+        points.add(point(grades, place(segment, leg, share), begin, metres));
+      }
+      if (to - from > LONGEST_LEG_METRES) {
+        close(points, passes);
       }
     }
     int last = segment.size() - 1;
     if (last > 0) {
-      double metres = segment.lengthMetres();
-      add(grades, place(segment, last - 1, 1), begin, metres, points, passes);
+      points.add(point(grades, place(segment, last - 1, 1), begin, segment.lengthMetres()));
     }
     close(points, passes);
-  }
-
-  private static void add(
-      ElevationGrades grades,
-      PassPoint.Place place,
-      double begin,
-      double metres,
-      List<PassPoint> points,
-      List<RoadPass> passes) {
-    Optional<ElevationGrades.Slope> slope = grades.at(metres);
-    if (slope.isEmpty()) {
-      close(points, passes);
-      return;
-    }
-    ElevationGrades.Slope known = slope.get();
-    points.add(
-        new PassPoint(
-            (begin + metres) / METRES_PER_SECOND,
-            begin + metres,
-            Optional.of(place),
-            known.heightMetres(),
-            known.grade(),
-            known.error()));
   }
 
   private static void close(List<PassPoint> points, List<RoadPass> passes) {
@@ -86,6 +72,18 @@ final class RoutePasses {
       passes.add(new RoadPass(points));
     }
     points.clear();
+  }
+
+  private static PassPoint point(
+      ElevationGrades grades, PassPoint.Place place, double begin, double metres) {
+    ElevationGrades.Slope known = grades.at(metres).orElse(UNTOLD);
+    return new PassPoint(
+        (begin + metres) / METRES_PER_SECOND,
+        begin + metres,
+        Optional.of(place),
+        known.heightMetres(),
+        known.grade(),
+        known.error());
   }
 
   private static PassPoint.Place place(RouteSegment segment, int leg, double share) {

@@ -1,6 +1,7 @@
 package steadypull.road.memory;
 
 import java.util.List;
+import steadypull.road.GradeProfile;
 import steadypull.road.PositionFix;
 import steadypull.road.RoadAhead;
 import steadypull.road.RoadPass;
@@ -8,27 +9,43 @@ import steadypull.road.RoadSight;
 import steadypull.road.Route;
 
 /**
- * Looks ahead along one way that is known: a route with elevations, or what a trip drove before.
- * The way is followed in its order, so that a place it passes twice is no parting of ways. Beside
- * it, and where it tells no elevation, nothing is known. Pipeline thread only.
+ * Looks ahead along one way that is known: an imported route. The way is followed in its order, so
+ * that a place it passes twice is no parting of ways, and in its direction. It counts while the
+ * vehicle is on it; beside it nothing is known, and when the vehicle comes back it counts again.
+ * Where neither the route nor {@link #take} tells a grade, the look ahead ends. Pipeline thread
+ * only.
  */
 public final class RouteSight implements RoadSight {
+  private final RoadGraph way;
   private final RoadMatcher matcher;
+  private RoadGraph graded;
 
-  private RouteSight(List<RoadPass> passes) {
+  private RouteSight(RoadGraph way) {
+    this.way = way;
+    this.graded = way;
+    this.matcher = new RoadMatcher(way);
+  }
+
+  /** The sight along a route that is followed with its own elevations. */
+  public static RouteSight of(Route route) {
+    return RouteLine.of(route).sight();
+  }
+
+  /** The sight along passes, one after the other. */
+  static RouteSight of(List<RoadPass> passes) {
+    return new RouteSight(chain(passes));
+  }
+
+  /** The same passes give the same nodes, whatever their grades are. */
+  static RoadGraph chain(List<RoadPass> passes) {
     RoadMemory memory = new RoadMemory(RoadMemory.shelfInMemory());
     passes.forEach(memory::append);
-    matcher = new RoadMatcher(memory);
+    return memory.graph();
   }
 
-  /** The sight along an imported route. */
-  public static RouteSight of(Route route) {
-    return new RouteSight(RoutePasses.of(route));
-  }
-
-  /** The sight along what a trip drove before. */
-  public static RouteSight of(List<RoadPass> passes) {
-    return new RouteSight(List.copyOf(passes));
+  /** Looks ahead with these grades of the same route from now on. */
+  public void take(RouteLine.Grades grades) {
+    graded = grades.chain();
   }
 
   @Override
@@ -43,6 +60,49 @@ public final class RouteSight implements RoadSight {
 
   @Override
   public RoadAhead ahead() {
-    return matcher.ahead();
+    return switch (matcher.ahead(graded)) {
+      case RoadAhead.Unknown unknown -> unknown;
+      case RoadAhead.Ungraded ungraded -> ungraded;
+      case RoadAhead.Known known -> told(known);
+    };
+  }
+
+  private RoadAhead told(RoadAhead.Known known) {
+    GradeProfile certain = upToUntold(known.certain());
+    boolean isWhole = certain.size() == known.certain().size();
+    List<RoadAhead.Branch> branches =
+        isWhole
+            ? known.branches().stream()
+                .map(branch -> new RoadAhead.Branch(branch.odds(), upToUntold(branch.profile())))
+                .filter(branch -> branch.profile().size() > 0)
+                .toList()
+            : List.of();
+    return certain.size() == 0 && branches.isEmpty()
+        ? new RoadAhead.Ungraded()
+        : new RoadAhead.Known(certain, branches, origin(certain));
+  }
+
+  /** Nodes without a grade have an error beyond all others; a piece that touches one has some. */
+  private static GradeProfile upToUntold(GradeProfile profile) {
+    int told = 0;
+    while (told < profile.size() && profile.error(told) < RouteLine.LARGEST_ERROR) {
+      told++;
+    }
+    return profile.first(told);
+  }
+
+  /** A piece whose error is not the route's own is known from before. */
+  private RoadAhead.Origin origin(GradeProfile certain) {
+    if (graded == way || !(matcher.ahead(way) instanceof RoadAhead.Known own)) {
+      return RoadAhead.Origin.ROUTE;
+    }
+    int pieces = Math.min(certain.size(), own.certain().size());
+    int driven = 0;
+    for (int piece = 0; piece < pieces; piece++) {
+      driven += certain.error(piece) == own.certain().error(piece) ? 0 : 1;
+    }
+    return driven == 0
+        ? RoadAhead.Origin.ROUTE
+        : driven == pieces ? RoadAhead.Origin.DRIVEN : RoadAhead.Origin.ROUTE_AND_DRIVEN;
   }
 }

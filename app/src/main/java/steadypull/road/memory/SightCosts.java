@@ -21,6 +21,9 @@ final class SightCosts {
   /** Grades of unknown roads spread by that (estimated). */
   private static final double GRADE_SPREAD = 0.04;
 
+  /** Whoever errs so much tells no grade: no road is so steep. */
+  static final double UNTOLD_GRADE_ERROR = 0.3;
+
   private static final double GRADE_FITS_MOST = 1.5;
 
   /** On one line with another grade it is a pass that errs sooner than another road. */
@@ -65,7 +68,11 @@ final class SightCosts {
     return difference / Math.hypot(GRADE_SLACK, Math.hypot(error, otherError));
   }
 
+  /** A grade that is not told speaks neither for a road nor against it. */
   static double grade(double difference, double error) {
+    if (error >= UNTOLD_GRADE_ERROR) {
+      return 0;
+    }
     double slack = Math.hypot(error, GRADE_SLACK);
     return Math.min(GRADE_WORST, square(difference / slack) / 2)
         + Math.max(-GRADE_FITS_MOST, Math.log(slack / GRADE_SPREAD));

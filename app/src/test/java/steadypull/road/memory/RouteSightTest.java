@@ -4,19 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Random;
-import java.util.function.DoublePredicate;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import steadypull.demo.road.Country;
-import steadypull.demo.road.Road;
 import steadypull.demo.road.Tour;
 import steadypull.road.RoadAhead;
 import steadypull.road.Route;
-import steadypull.road.RoutePoint;
-import steadypull.road.RouteSegment;
+import steadypull.road.TourRoutes;
 
 /** An imported route, and a trip's own past, as a sight of the road ahead. */
 class RouteSightTest {
@@ -25,7 +21,7 @@ class RouteSightTest {
 
   @Test
   void aRouteWithElevationsTellsTheRoadAhead() {
-    LookAheadFigures figures = follow(HARROW, route(LARKMOOR.overTheHarrow(), 40, 1, _ -> true));
+    LookAheadFigures figures = follow(HARROW, TourRoutes.along(LARKMOOR.overTheHarrow(), 40, 1, _ -> true));
 
     assertThat(figures.recognisedMetres().orElseThrow()).isLessThan(500);
     assertThat(figures.knownShare()).isGreaterThan(0.95);
@@ -37,7 +33,7 @@ class RouteSightTest {
   @Test
   void theErrorThatIsToldCoversTheErrorThatIsMade() {
     Tour tour = LARKMOOR.overTheHarrow();
-    RouteSight sight = RouteSight.of(route(tour, 40, 2, _ -> true));
+    RouteSight sight = RouteSight.of(TourRoutes.along(tour, 40, 2, _ -> true));
     List<Double> shares = new ArrayList<>();
     HARROW.live(
         sight,
@@ -57,7 +53,7 @@ class RouteSightTest {
   @Test
   void whereElevationsAreMissingTheRoadIsUnknown() {
     Route route =
-        route(LARKMOOR.overTheHarrow(), 40, 0.5, metres -> metres < 6000 || metres > 9000);
+        TourRoutes.along(LARKMOOR.overTheHarrow(), 40, 0.5, metres -> metres < 6000 || metres > 9000);
     LookAheadFigures figures = follow(HARROW, route);
 
     assertThat(figures.claims())
@@ -69,13 +65,128 @@ class RouteSightTest {
 
   @Test
   void aRouteWithoutElevationsTellsNothing() {
-    assertThat(follow(HARROW, route(LARKMOOR.overTheHarrow(), 40, 1, _ -> false)).knownShare())
-        .isZero();
+    RouteSight sight = RouteSight.of(TourRoutes.withoutElevations(LARKMOOR.overTheHarrow()));
+    List<Double> ungraded = new ArrayList<>();
+    HARROW.live(
+        sight,
+        second -> {
+          assertThat(sight.ahead()).isNotInstanceOf(RoadAhead.Known.class);
+          if (sight.ahead() instanceof RoadAhead.Ungraded) {
+            ungraded.add(HARROW.metres(second));
+          }
+        });
+
+    assertThat(ungraded.getFirst()).as("but where it leads is known").isLessThan(700);
+    assertThat(ungraded).hasSizeGreaterThan(500);
+  }
+
+  /**
+   * The route turns off to the Fell, where one in three went before. What is remembered says how
+   * steep either way is, the route says which is meant.
+   */
+  @Test
+  void aRouteWithoutElevationsTellsWhichOfTheRememberedWaysIsMeant() {
+    RoadMemory memory = RoadsDriven.times(2, LARKMOOR.overTheHarrow());
+    RoadsDriven.learn(memory, TourPass.of(LARKMOOR.toTheFell(), 100));
+    TourPass drive = TourPass.of(LARKMOOR.toTheFell(), 7);
+    RouteLine line = RouteLine.of(TourRoutes.withoutElevations(LARKMOOR.toTheFell()));
+    RouteSight sight = line.sight();
+    sight.take(line.gradedBy(memory));
+
+    LookAheadFigures followed = LookAheadFigures.of(drive, sight);
+    LookAheadFigures remembered = LookAheadFigures.of(drive, new RoadMatcher(memory));
+
+    assertThat(followed.claimsOfOtherRoads()).isZero();
+    assertThat(followed.rmsPercent(2000)).isLessThan(0.4);
+    long fork = (long) LARKMOOR.toTheFell().stretches().getFirst().to();
+    assertThat(followed.claims().stream().filter(claim -> isBeyond(claim, fork)).count())
+        .as("what is told beyond the fork before it is reached")
+        .isGreaterThan(100)
+        .isGreaterThan(
+            10 * remembered.claims().stream().filter(claim -> isBeyond(claim, fork)).count());
+  }
+
+  private static boolean isBeyond(LookAheadFigures.Claim claim, long fork) {
+    return claim.tourMetres() < fork - 100 && ends(claim) > fork + 300;
+  }
+
+  @Test
+  void whatWasDrivenIsBelievedBeforeElevationsAndThatIsSaid() {
+    RouteLine line = RouteLine.of(TourRoutes.along(LARKMOOR.overTheHarrow(), 40, 2, _ -> true));
+    RouteSight sight = line.sight();
+
+    assertThat(origins(sight)).containsOnly(RoadAhead.Origin.ROUTE);
+
+    sight.take(line.gradedBy(RoadsDriven.times(1, LARKMOOR.byTheOldRoad())));
+    assertThat(origins(sight))
+        .as("the first kilometres were driven, the rest was not")
+        .containsExactlyInAnyOrder(RoadAhead.Origin.ROUTE_AND_DRIVEN, RoadAhead.Origin.ROUTE);
+
+    sight.take(line.gradedBy(RoadsDriven.times(1, LARKMOOR.overTheHarrow())));
+    assertThat(origins(sight)).containsOnly(RoadAhead.Origin.DRIVEN);
+    assertThat(LookAheadFigures.of(HARROW, sight).rmsPercent(1000)).isLessThan(0.4);
+  }
+
+  private static Set<RoadAhead.Origin> origins(RouteSight sight) {
+    Set<RoadAhead.Origin> origins = EnumSet.noneOf(RoadAhead.Origin.class);
+    HARROW.live(
+        sight,
+        second -> {
+          boolean isEnd = HARROW.metres(second) > LARKMOOR.overTheHarrow().length() - 1000;
+          if (!isEnd && sight.ahead() instanceof RoadAhead.Known known) {
+            origins.add(known.origin());
+          }
+        });
+    return origins;
+  }
+
+  /** Off the main road at the fork, a turn on the Fell, back down and on along the route. */
+  @Test
+  void aRouteThatIsLeftIsTakenAgainWhenTheVehicleComesBack() {
+    Tour.Stretch main = LARKMOOR.toTheFell().stretches().getFirst();
+    Tour.Stretch fell = LARKMOOR.toTheFell().stretches().getLast();
+    Tour detour =
+        new Tour(
+            "a detour",
+            LARKMOOR,
+            List.of(
+                main,
+                new Tour.Stretch(fell.street(), 0, 2500),
+                new Tour.Stretch(fell.street(), 2500, 0),
+                new Tour.Stretch(main.street(), main.to(), main.street().length())));
+    TourPass drive = TourPass.of(detour, 7);
+    RouteSight sight =
+        RouteSight.of(TourRoutes.along(LARKMOOR.overTheHarrow(), 40, 1, _ -> true));
+    List<Double> onRoute = new ArrayList<>();
+    drive.live(
+        sight,
+        second -> {
+          if (sight.ahead() instanceof RoadAhead.Known) {
+            onRoute.add(drive.metres(second));
+          }
+        });
+
+    double left = main.to();
+    assertThat(onRoute).filteredOn(metres -> metres < left).hasSizeGreaterThan(300);
+    assertThat(onRoute).filteredOn(metres -> metres > left + 600 && metres < left + 5000).isEmpty();
+    assertThat(onRoute)
+        .filteredOn(metres -> metres > left + 5000)
+        .first()
+        .satisfies(metres -> assertThat(metres).isLessThan(left + 5700));
+  }
+
+  /** A straight line over 3 km is no road. */
+  @Test
+  void whereItsPointsAreFarApartNobodyIsOnTheRoute() {
+    RouteLine line = RouteLine.of(TourRoutes.everyMetres(LARKMOOR.overTheHarrow(), 3000));
+
+    assertThat(line.lengthMetres()).isZero();
+    assertThat(LookAheadFigures.of(HARROW, line.sight()).knownShare()).isZero();
   }
 
   @Test
   void pointsAtRandomDistancesServeTheSame() {
-    LookAheadFigures figures = follow(HARROW, route(LARKMOOR.overTheHarrow(), 200, 1, _ -> true));
+    LookAheadFigures figures = follow(HARROW, TourRoutes.along(LARKMOOR.overTheHarrow(), 200, 1, _ -> true));
 
     assertThat(figures.knownShare()).isGreaterThan(0.9);
     assertThat(figures.rmsPercent(1000)).isLessThan(1.0);
@@ -86,13 +197,13 @@ class RouteSightTest {
     LookAheadFigures figures =
         follow(
             TourPass.of(LARKMOOR.byTheOldRoad(), 7),
-            route(LARKMOOR.overTheHarrow(), 40, 1, _ -> true));
+            TourRoutes.along(LARKMOOR.overTheHarrow(), 40, 1, _ -> true));
 
     assertThat(figures.claims()).filteredOn(claim -> claim.tourMetres() > 5500).isEmpty();
     assertThat(
             follow(
                     TourPass.of(LARKMOOR.alongBrambleLane(), 7),
-                    route(LARKMOOR.overTheHarrow(), 40, 1, _ -> true))
+                    TourRoutes.along(LARKMOOR.overTheHarrow(), 40, 1, _ -> true))
                 .knownShare())
         .isZero();
   }
@@ -135,25 +246,5 @@ class RouteSightTest {
 
   private static LookAheadFigures follow(TourPass pass, Route route) {
     return LookAheadFigures.of(pass, RouteSight.of(route));
-  }
-
-  /** A route along a tour with points up to so far apart and elevations in whole metres. */
-  private static Route route(
-      Tour tour, double mostApart, double elevationError, DoublePredicate hasElevation) {
-    Random random = new Random(11);
-    List<RoutePoint> points = new ArrayList<>();
-    for (double metres = 0;
-        metres < tour.length();
-        metres += mostApart * (0.1 + 0.9 * random.nextDouble())) {
-      Road.Place place = tour.at(metres);
-      double elevation = Math.rint(place.altitude() + elevationError * random.nextGaussian());
-      points.add(
-          new RoutePoint(
-              place.latitude(),
-              place.longitude(),
-              hasElevation.test(metres) ? OptionalDouble.of(elevation) : OptionalDouble.empty(),
-              Optional.empty()));
-    }
-    return new Route("", List.of(RouteSegment.of(points.toArray(RoutePoint[]::new))));
   }
 }
