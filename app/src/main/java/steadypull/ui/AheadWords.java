@@ -17,8 +17,14 @@ final class AheadWords {
   private final Words words;
   private final QuantityFormat quantities;
 
-  /** Both lines beside the road strip. */
-  record Lines(String place, String note) {}
+  /**
+   * What is said of the road ahead.
+   *
+   * @param place first line beside the road strip
+   * @param note second line
+   * @param origin from where it is known; empty if it is not
+   */
+  record Lines(String place, String note, String origin) {}
 
   AheadWords(Words words, QuantityFormat quantities) {
     this.words = words;
@@ -28,13 +34,36 @@ final class AheadWords {
   Lines lines(RoadState road, GroundAhead ground) {
     if (!ground.isKnown()) {
       return new Lines(
-          words.say("road.unknown"),
-          words.say(road.gradePercent().isPresent() ? "road.holding" : "road.noGrade"));
+          words.say(isOnRoute(road) ? "road.ungraded" : "road.unknown"),
+          words.say(road.gradePercent().isPresent() ? "road.holding" : "road.noGrade"),
+          "");
     }
+    String origin = origin(road);
     return road.climb()
-        .map(climb -> new Lines(climb(climb), top(climb, road)))
+        .map(climb -> new Lines(climb(climb), top(climb, road), origin))
         .orElseGet(
-            () -> new Lines(words.say("road.known"), words.say("road.noClimb", known(road))));
+            () ->
+                new Lines(
+                    words.say("road.known"), words.say("road.noClimb", known(road)), origin));
+  }
+
+  private static boolean isOnRoute(RoadState road) {
+    return switch (road.ahead()) {
+      case RoadAhead.Ungraded() -> true;
+      case RoadAhead.Unknown() -> false;
+      case RoadAhead.Known known -> known.origin() != RoadAhead.Origin.DRIVEN;
+    };
+  }
+
+  private String origin(RoadState road) {
+    return road.ahead() instanceof RoadAhead.Known known
+        ? words.say(
+            switch (known.origin()) {
+              case ROUTE -> "road.fromRoute";
+              case DRIVEN -> "road.driven";
+              case ROUTE_AND_DRIVEN -> "road.fromBoth";
+            })
+        : "";
   }
 
   private String climb(ClimbAhead climb) {

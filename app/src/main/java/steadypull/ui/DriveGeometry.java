@@ -54,6 +54,10 @@ final class DriveGeometry {
   static final double ROAD_SPEED_LEFT = 29;
   static final double ROAD_PLACE_BASELINE = 657;
   static final double ROAD_PLACE_NOTE_BASELINE = 683;
+  static final double ROAD_ORIGIN_LEFT = 556;
+  static final double ROAD_ORIGIN_WIDTH = 166;
+  static final double ROAD_ORIGIN_BASELINE = 720;
+  static final double ROAD_ORIGIN_BASELINE_ABOVE = 651;
   static final double ROAD_READOUT_BASELINE = 770;
   static final double ROAD_POWER_CENTRE = 461;
   static final double ROAD_GEAR_CENTRE = 787;

@@ -18,6 +18,7 @@ import steadypull.drive.RoadState;
  * @param ground the road ahead
  * @param gradeAhead label of the ground ahead, or of the dotted line where it is not known; empty
  *     if the grade is not known either
+ * @param origin from where the ground ahead is known; empty if it is not
  * @param place what lies ahead
  * @param ahead more of it, or what is assumed
  * @param spoken all of it for a screen reader
@@ -35,6 +36,7 @@ record RoadFace(
     String outsideUnit,
     GroundAhead ground,
     String gradeAhead,
+    String origin,
     String place,
     String ahead,
     String spoken) {

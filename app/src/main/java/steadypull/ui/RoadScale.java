@@ -14,6 +14,9 @@ record RoadScale(double pixelsPerMetre, GroundAhead ahead) {
   /** x of the label of the grade ahead. */
   private static final double LABEL_X = 722;
 
+  /** A line of text with a little room above. */
+  private static final double ORIGIN_HEIGHT = 20;
+
   private static final double USUAL_PIXELS_PER_METRE = 0.09;
   private static final double ROOM_BELOW = 24;
   private static final double ROOM_ABOVE = 28;
@@ -58,6 +61,19 @@ record RoadScale(double pixelsPerMetre, GroundAhead ahead) {
       highest = Math.min(highest, aheadY(Math.clamp(moment, 0, CourseWords.HORIZON_SECONDS)));
     }
     return highest - LABEL_LIFT;
+  }
+
+  /** Baseline of the word for where the ground ahead is known: on it, or over one that falls. */
+  double originBaseline() {
+    double end =
+        StripScale.seconds(DriveGeometry.ROAD_ORIGIN_LEFT + DriveGeometry.ROAD_ORIGIN_WIDTH);
+    double lowest = Double.NEGATIVE_INFINITY;
+    for (int look = 0; look <= LABEL_LOOKS; look++) {
+      lowest = Math.max(lowest, aheadY(end * look / LABEL_LOOKS));
+    }
+    return lowest + ORIGIN_HEIGHT <= DriveGeometry.ROAD_ORIGIN_BASELINE
+        ? DriveGeometry.ROAD_ORIGIN_BASELINE
+        : DriveGeometry.ROAD_ORIGIN_BASELINE_ABOVE;
   }
 
   /** The moment that the label of the grade ahead stands for, s from now. */

@@ -14,6 +14,7 @@ final class RoadView extends Pane {
   private final Text speedUnit = TextRow.text("speed-unit");
   private final Text place = TextRow.text("place");
   private final Text ahead = TextRow.text("second");
+  private final Text origin = TextRow.text("second");
   private final Text gradeAhead = TextRow.text("bold");
   private final Text grade = TextRow.text("readout");
   private final Text power = TextRow.text("readout");
@@ -21,6 +22,7 @@ final class RoadView extends Pane {
   private final Text gear = TextRow.text("readout");
   private final Text outside = TextRow.text("readout");
   private final Text outsideUnit = TextRow.text("second");
+  private final TextRow originRow = new TextRow(Anchor.LEFT).add(origin, 0);
   private final TextRow gradeRow = new TextRow(Anchor.CENTRE).add(gradeAhead, 0);
 
   private OptionalDouble crossing = OptionalDouble.empty();
@@ -39,6 +41,7 @@ final class RoadView extends Pane {
             stateLine(place, DriveGeometry.ROAD_PLACE_BASELINE),
             stateLine(ahead, DriveGeometry.ROAD_PLACE_NOTE_BASELINE),
             gradeRow,
+            originRow.within(DriveGeometry.ROAD_ORIGIN_WIDTH),
             readout(words, "road.grade", Anchor.LEFT, DriveGeometry.TEXT_LEFT)
                 .add(grade, 10)
                 .add(unit("%"), 9),
@@ -56,6 +59,7 @@ final class RoadView extends Pane {
     speed.setText(face.speed());
     speedUnit.setText(face.speedUnit());
     gradeAhead.setText(face.gradeAhead());
+    origin.setText(face.origin());
     place.setText(face.place());
     ahead.setText(face.ahead());
     grade.setText(face.grade());
@@ -70,7 +74,9 @@ final class RoadView extends Pane {
         figure.getStyleClass().add("unknown");
       }
     }
-    scale = Optional.of(RoadScale.of(face));
+    RoadScale shown = RoadScale.of(face);
+    scale = Optional.of(shown);
+    originRow.at(DriveGeometry.ROAD_ORIGIN_LEFT, shown.originBaseline());
     placeGrade();
     setAccessibleText(face.spoken());
   }

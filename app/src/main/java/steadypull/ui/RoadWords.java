@@ -38,6 +38,7 @@ final class RoadWords {
         quantities.outsideTemperatureUnit(),
         ground,
         gradeAhead(road, ground),
+        ahead.origin(),
         ahead.place(),
         ahead.note(),
         spoken(road, grade, power, gear, ahead));
@@ -56,7 +57,7 @@ final class RoadWords {
             gear,
             told(road.ambientCelsius(), quantities::outsideTemperature),
             ahead.place(),
-            ahead.note())
+            ahead.origin().isEmpty() ? ahead.note() : ahead.note() + ", " + ahead.origin())
         .replace(RoadFace.UNKNOWN, unknown);
   }
 

@@ -65,6 +65,7 @@ class ContrastTest {
     "INK3, SURFACE, 4.5",
     "GREEN_INK, GROUND, 4.5",
     "GREEN, SURFACE, 3",
+    "INK2, TERRAIN, 4.5",
     "EDGE, GROUND, 3"
   })
   void everyTextKeepsItsLeastContrastByDayAndNight(Token upper, Token lower, double least) {

@@ -141,6 +141,28 @@ class DriveWordsTest {
   }
 
   @Test
+  void theRoadStripSaysFromWhereItKnows() {
+    assertThat(road(Moments.beforeAClimb()).origin()).isEqualTo("route");
+    assertThat(road(Moments.topUnknown()).origin()).isEqualTo("route, driven");
+    assertThat(road(Moments.onAClimb()).origin()).isEqualTo("driven before");
+    assertThat(road(Moments.beforeAClimb()).spoken()).endsWith("top in 5.8 km, 4:03, route");
+    assertThat(road(Moments.calm()).origin()).isEmpty();
+  }
+
+  @Test
+  void aRouteOfWhichNobodyKnowsTheGradesIsNoUnknownRoad() {
+    RoadFace face = road(Moments.routeWithoutElevations());
+    assertThat(face.place()).isEqualTo("Route without elevations");
+    assertThat(face.ahead()).isEqualTo("holding this grade");
+    assertThat(face.origin()).isEmpty();
+    assertThat(road(Moments.calm()).place()).isEqualTo("Road ahead not known");
+  }
+
+  private RoadFace road(DriveSnapshot moment) {
+    return new RoadWords(words, metric).face(moment);
+  }
+
+  @Test
   void channelNeverHeardSaysSo() {
     StripState heard = Strips.of(Channels.ENGINE_OIL_TEMP, 130).from(99).now(101).stale(38).build();
     StripState never =

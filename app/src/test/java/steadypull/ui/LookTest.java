@@ -14,6 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import steadypull.channel.Channels;
+import steadypull.channel.QuantityFormat;
+import steadypull.channel.UnitSystem;
+import steadypull.drive.DriveSnapshot;
 import steadypull.drive.StripState;
 import steadypull.thermal.ChannelForecast;
 import steadypull.thermal.Fan;
@@ -112,6 +115,24 @@ class LookTest {
     for (double seconds = 20; seconds <= 180; seconds += 2) {
       double label = RoadScale.labelX(OptionalDouble.of(seconds));
       assertThat(Math.abs(label - StripScale.x(seconds))).isGreaterThanOrEqualTo(44);
+    }
+  }
+
+  // A word on a line that runs through it cannot be read.
+  @Test
+  void whereTheGroundIsKnownFromStandsClearOfItsLine() {
+    RoadWords roads =
+        new RoadWords(
+            new Words(Locale.ENGLISH), new QuantityFormat(Locale.ENGLISH, UnitSystem.METRIC));
+    for (DriveSnapshot moment :
+        List.of(Moments.beforeAClimb(), Moments.beforeAFork(), Moments.downASteepHill())) {
+      RoadScale scale = RoadScale.of(roads.face(moment));
+      double left = DriveGeometry.ROAD_ORIGIN_LEFT;
+      for (double x = left; x < left + DriveGeometry.ROAD_ORIGIN_WIDTH; x += 4) {
+        double line = scale.aheadY(StripScale.seconds(x));
+        assertThat(line)
+            .matches(y -> y < scale.originBaseline() - 16 || y > scale.originBaseline() + 4);
+      }
     }
   }
 

@@ -66,6 +66,8 @@ final class Moments {
         Map.entry("before-a-climb", beforeAClimb()),
         Map.entry("before-a-fork", beforeAFork()),
         Map.entry("top-unknown", topUnknown()),
+        Map.entry("down-a-steep-hill", downASteepHill()),
+        Map.entry("route-without-elevations", routeWithoutElevations()),
         Map.entry("battery-low", calm(new TabletNews.BatteryUnder(20, 19))),
         Map.entry("battery-nearly-empty", calm(new TabletNews.BatteryNearlyEmpty(5))));
   }
@@ -471,7 +473,8 @@ final class Moments {
         road(
             0.4,
             86,
-            new RoadAhead.Known(profile(0.4, 26, 5.8, 90, 0, 10, -4, 40), List.of()),
+            new RoadAhead.Known(
+                profile(0.4, 26, 5.8, 90, 0, 10, -4, 40), List.of(), RoadAhead.Origin.ROUTE),
             Optional.of(new ClimbAhead(profile(5.8, 90), 1300, true))));
   }
 
@@ -499,8 +502,29 @@ final class Moments {
         road(
             6.1,
             64,
-            new RoadAhead.Known(profile(6, 44), List.of()),
+            new RoadAhead.Known(
+                profile(6, 44), List.of(), RoadAhead.Origin.ROUTE_AND_DRIVEN),
             Optional.of(new ClimbAhead(profile(4, 20, 6, 44), -1000, false))));
+  }
+
+  /** On a known road that falls at once and is level then. */
+  static DriveSnapshot downASteepHill() {
+    return snapshot(
+        calm().advice(),
+        calmStrips(),
+        road(
+            -7.5,
+            60,
+            new RoadAhead.Known(profile(-8, 14, 0, 60), List.of()),
+            Optional.empty()));
+  }
+
+  /** Along a route of which nobody knows how steep it is. */
+  static DriveSnapshot routeWithoutElevations() {
+    return snapshot(
+        calm().advice(),
+        calmStrips(),
+        road(2.4, 86, new RoadAhead.Ungraded(), Optional.empty()));
   }
 
   private static RoadState unknownRoad() {
