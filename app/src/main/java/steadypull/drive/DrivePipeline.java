@@ -222,7 +222,7 @@ public final class DrivePipeline {
         timeMicros,
         fresh(Channels.VEHICLE_SPEED, timeMicros),
         fresh(Channels.ROAD_GRADE, timeMicros));
-    watch.second(timeMicros);
+    watch.second(timeMicros, derived.second());
   }
 
   private void say(AdviceEvent event) {

@@ -1,5 +1,6 @@
 package steadypull.drive;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -8,9 +9,14 @@ import steadypull.road.memory.TileShelf;
 
 /**
  * The tiles around a vehicle, as somebody else has read them: a look ahead never waits for a disk.
+ * What a trip learns on its way lies over them, in memory alone, at most so many tiles, the latest.
  * Pipeline thread only.
  */
 final class LoadedTiles implements TileShelf {
+  /** Some 2000 km of winding roads, and a few megabytes with what else was known there. */
+  private static final int MOST_LEARNED = 300;
+
+  private final Map<TileKey, byte[]> learned = new LinkedHashMap<>(16, 0.75f, true);
   private Map<TileKey, byte[]> tiles = Map.of();
 
   /** Has these tiles at hand from now on, in place of those before. */
@@ -20,11 +26,18 @@ final class LoadedTiles implements TileShelf {
 
   @Override
   public Optional<byte[]> load(TileKey key) {
-    return Optional.ofNullable(tiles.get(key));
+    byte[] own = learned.get(key);
+    return own == null ? Optional.ofNullable(tiles.get(key)) : Optional.of(own);
   }
 
   @Override
   public void save(Map<TileKey, byte[]> changed, Set<TileKey> emptied) {
-    throw new IllegalStateException("Who drives looks, and learns only afterwards");
+    learned.putAll(changed);
+    learned.keySet().removeAll(emptied);
+    var eldest = learned.keySet().iterator();
+    while (learned.size() > MOST_LEARNED) {
+      eldest.next();
+      eldest.remove();
+    }
   }
 }

@@ -1,5 +1,6 @@
 package steadypull.drive;
 
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -7,13 +8,15 @@ import java.util.function.Consumer;
 import steadypull.road.FlatGround;
 import steadypull.road.PositionFix;
 import steadypull.road.RoadAhead;
+import steadypull.road.RoadPass;
 import steadypull.road.RoadSight;
+import steadypull.road.memory.PassSoFar;
 import steadypull.road.memory.RoadMatcher;
 import steadypull.road.memory.RoadMemory;
 import steadypull.road.memory.TileKey;
 
 /**
- * Looks ahead with what the library remembers of roads. Tiles are read beside the pipeline, far
+ * Looks ahead with what the library remembers of roads and with what this trip has driven itself. Tiles are read beside the pipeline, far
  * enough around the vehicle that the look ahead does not come to their edge; until they are there,
  * nothing is known. Pipeline thread only, but for the reading.
  */
@@ -23,6 +26,9 @@ final class RememberedRoad implements RoadSight {
 
   /** So far from the middle, tiles are read around a new one. */
   private static final double MIDDLE_METRES = 8000;
+
+  /** Nobody asks how old a road of this trip is. */
+  private static final LocalDate THIS_DAY = LocalDate.EPOCH;
 
   /** Reads tiles of the memory of roads, on whatever thread. */
   @FunctionalInterface
@@ -38,11 +44,13 @@ final class RememberedRoad implements RoadSight {
 
   private final Reading reading;
   private final LoadedTiles tiles = new LoadedTiles();
-  private final RoadSight matcher = new RoadMatcher(new RoadMemory(tiles));
+  private final RoadMemory memory = new RoadMemory(tiles);
+  private final RoadSight matcher = new RoadMatcher(memory);
   private final AtomicReference<Optional<Map<TileKey, byte[]>>> read =
       new AtomicReference<>(Optional.empty());
   private Optional<FlatGround> middle = Optional.empty();
   private boolean isLoaded;
+  private PassSoFar pass = PassSoFar.nothing();
 
   /** Looks at what that reads. */
   RememberedRoad(Reading reading) {
@@ -69,6 +77,19 @@ final class RememberedRoad implements RoadSight {
   @Override
   public void moved(double seconds, double metres) {
     matcher.moved(seconds, metres);
+  }
+
+  /** Known for the rest of this trip; the library learns it when the trip has ended. */
+  @Override
+  public void driven(RoadPass piece) {
+    if (isLoaded) {
+      pass = memory.learnOn(piece, THIS_DAY, pass);
+    }
+  }
+
+  @Override
+  public boolean learnsOnTheWay() {
+    return true;
   }
 
   @Override

@@ -8,6 +8,8 @@ import steadypull.road.LatestSamples;
 import steadypull.road.PositionFix;
 import steadypull.road.RoadAhead;
 import steadypull.road.RoadSight;
+import steadypull.road.grade.PassPieces;
+import steadypull.road.grade.RoadSecond;
 
 /**
  * Tells somebody who knows roads where the vehicle is, second by second, and asks what lies ahead.
@@ -22,6 +24,7 @@ final class RoadWatch {
   private final RoadSight sight;
   private final LatestSamples latest = new LatestSamples();
   private final RoadSoFar soFar = new RoadSoFar();
+  private final PassPieces pieces = new PassPieces();
   private long latitudeMicros = -1;
   private RoadAhead ahead = new RoadAhead.Unknown();
   private Optional<ClimbAhead> climb = Optional.empty();
@@ -42,8 +45,12 @@ final class RoadWatch {
     }
   }
 
-  /** Lets a second pass. */
-  void second(long timeMicros) {
+  /**
+   * Lets a second pass.
+   *
+   * @param driven what it told of the road, if it told a speed
+   */
+  void second(long timeMicros, Optional<RoadSecond> driven) {
     double seconds = timeMicros / MICROS_PER_SECOND;
     double metres =
         latest.within(Channels.VEHICLE_SPEED, timeMicros, FRESH_SECONDS).orElse(0)
@@ -51,7 +58,12 @@ final class RoadWatch {
     double grade = latest.within(Channels.ROAD_GRADE, timeMicros, FRESH_SECONDS).orElse(0) / 100;
     sight.moved(seconds, metres);
     soFar.moved(seconds, metres, grade);
-    fix(timeMicros).ifPresent(sight::fixed);
+    Optional<PositionFix> fix = fix(timeMicros);
+    if (sight.learnsOnTheWay()) {
+      driven.ifPresentOrElse(
+          second -> pieces.accept(second, fix).ifPresent(sight::driven), pieces::restart);
+    }
+    fix.ifPresent(sight::fixed);
     ahead = sight.ahead();
     climb =
         switch (ahead) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import steadypull.road.PositionFix;
 import steadypull.road.RoadAhead;
+import steadypull.road.RoadPass;
 import steadypull.road.RoadSight;
 import steadypull.road.memory.RoadMemory;
 import steadypull.road.memory.RouteLine;
@@ -58,6 +59,16 @@ final class RouteAndMemory implements RoadSight {
   public void moved(double seconds, double metres) {
     memory.moved(seconds, metres);
     route.moved(seconds, metres);
+  }
+
+  @Override
+  public void driven(RoadPass piece) {
+    memory.driven(piece);
+  }
+
+  @Override
+  public boolean learnsOnTheWay() {
+    return true;
   }
 
   @Override

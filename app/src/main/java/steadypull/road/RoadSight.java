@@ -17,6 +17,17 @@ public interface RoadSight {
    */
   void moved(double seconds, double metres);
 
+  /**
+   * Takes a piece of what this trip has driven, smoothed, so that it is known when it is driven
+   * again; each goes on where the one before ended.
+   */
+  default void driven(RoadPass piece) {}
+
+  /** Whether {@link #driven} is of any use to it. */
+  default boolean learnsOnTheWay() {
+    return false;
+  }
+
   /** The road ahead from where the vehicle is now. */
   RoadAhead ahead();
 }

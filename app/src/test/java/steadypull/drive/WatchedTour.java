@@ -7,6 +7,7 @@ import steadypull.channel.Sample;
 import steadypull.road.RoadAhead;
 import steadypull.road.RoadSight;
 import steadypull.road.TourDrive;
+import steadypull.road.grade.DerivedChannels;
 
 /** Tours as the watch over the road sees them, second by second. */
 final class WatchedTour {
@@ -27,6 +28,7 @@ final class WatchedTour {
 
   static List<Second> of(TourDrive drive, RoadSight sight) {
     RoadWatch watch = new RoadWatch(sight);
+    DerivedChannels derived = new DerivedChannels(drive.vehicle());
     List<Second> seconds = new ArrayList<>();
     int next = 0;
     for (TourDrive.Truth truth : drive.truth()) {
@@ -37,8 +39,10 @@ final class WatchedTour {
           break;
         }
         watch.accept(sample);
+        derived.accept(sample);
       }
-      watch.second(micros);
+      derived.tick(micros).forEach(watch::accept);
+      watch.second(micros, derived.second());
       seconds.add(new Second(truth.place().metres(), watch.ahead(), watch.climb()));
     }
     return seconds;

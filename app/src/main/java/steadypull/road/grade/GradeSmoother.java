@@ -37,7 +37,7 @@ final class GradeSmoother {
     return told;
   }
 
-  private static void piece(
+  static void piece(
       GradeFilter before, List<RoadSecond> seconds, int wanted, List<GradeEstimate> told) {
     KalmanSmoother smoother = new KalmanSmoother(DECOMPOSER);
     GradeFilter filter = new GradeFilter(before, smoother);

@@ -38,6 +38,7 @@ final class PassLearner {
   private final boolean isMatched;
   private final int day;
   private final Set<Long> heard = new HashSet<>();
+  private Optional<Long> first = Optional.empty();
 
   /**
    * What happens at some metres of the pass.
@@ -84,9 +85,15 @@ final class PassLearner {
       if (node.isPresent()) {
         link(last, node.get());
         last = node;
+        first = first.or(() -> node);
       }
     }
     return last;
+  }
+
+  /** The node passed first of all; empty before there was one. */
+  Optional<Long> first() {
+    return first;
   }
 
   /** For the known nodes among the events. */
@@ -282,7 +289,8 @@ final class PassLearner {
     return stretch.at(stretch.shareNear(here)).distanceTo(here);
   }
 
-  private void link(Optional<Long> from, long to) {
+  /** Counts a way between two nodes that are not too far apart. */
+  void link(Optional<Long> from, long to) {
     Optional<RoadNode> before = from.flatMap(graph::node);
     Optional<RoadNode> after = graph.node(to);
     if (before.isPresent() && after.isPresent() && apart(before.get(), after.get())) {

@@ -55,18 +55,67 @@ public final class RoadMemory {
     }
   }
 
+  /**
+   * Learns a piece of a pass that goes on, and saves. The first piece begins with {@link
+   * PassSoFar#nothing}.
+   *
+   * @param piece beginning where the one before ended
+   * @param before what the pieces before left
+   * @return what the next piece goes on from
+   */
+  public PassSoFar learnOn(RoadPass piece, LocalDate day, PassSoFar before) {
+    try {
+      PassSoFar reached = before;
+      for (PassCurve curve : PassCurve.of(piece)) {
+        PassSoFar.Ends own = learn(curve, true, true, day);
+        join(reached.lastThere(), own.first(), day, true);
+        PassCurve back = curve.reversed(OTHER_WAY_GRADE, OTHER_WAY_METRES);
+        PassSoFar.Ends other = learn(back, false, true, day);
+        join(other.last(), reached.firstBack(), day, false);
+        reached =
+            new PassSoFar(
+                own.last().or(reached::lastThere), other.first().or(reached::firstBack));
+      }
+      graph.save();
+      return reached;
+    } catch (RuntimeException failed) {
+      graph.drop();
+      throw failed;
+    }
+  }
+
+  /** Links what follows on another, unless the way from one to the other is known. */
+  private void join(Optional<Long> from, Optional<Long> to, LocalDate day, boolean isOwnWay) {
+    if (from.isPresent()
+        && to.isPresent()
+        && !from.equals(to)
+        && !leads(from.get(), to.get())
+        && !leads(to.get(), from.get())) {
+      new PassLearner(graph, isOwnWay, true, (int) day.toEpochDay()).link(from, to.get());
+    }
+  }
+
+  private boolean leads(long from, long to) {
+    return graph.links(from).stream()
+        .anyMatch(
+            link ->
+                link.to() == to
+                    || graph.links(link.to()).stream().anyMatch(next -> next.to() == to));
+  }
+
   /** Takes a pass as a road of its own that meets no other, not even itself; saves nothing. */
   void append(RoadPass pass) {
     PassCurve.of(pass).forEach(curve -> learn(curve, true, false, LocalDate.EPOCH));
   }
 
-  private void learn(PassCurve curve, boolean isOwnWay, boolean isMatched, LocalDate day) {
+  private PassSoFar.Ends learn(PassCurve curve, boolean isOwnWay, boolean isMatched, LocalDate day) {
     PassLearner learner =
         new PassLearner(graph, isOwnWay, isMatched, (int) Math.max(0, day.toEpochDay()));
     Optional<Long> last = Optional.empty();
     for (PassCurve part : isMatched ? Laps.of(curve) : List.of(curve)) {
       last = learner.learn(part, last);
     }
+    return new PassSoFar.Ends(learner.first(), last);
   }
 
   /**
