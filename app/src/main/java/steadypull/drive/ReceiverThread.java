@@ -28,6 +28,7 @@ final class ReceiverThread implements AutoCloseable {
    * @param arrivals takes what is heard, on the receiver's thread
    */
   ReceiverThread(ListeningSource source, LinkClock stamps, Consumer<Arrival> arrivals) {
+    source.follow(stamps);
     this.receiver = new SatelliteReceiver(source, stamps, new Intake());
     this.stamps = stamps;
     this.arrivals = arrivals;

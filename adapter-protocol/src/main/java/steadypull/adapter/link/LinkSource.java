@@ -17,6 +17,14 @@ public interface LinkSource {
   Link open() throws LinkException;
 
   /**
+   * Lives in the time of another link of the same vehicle from now on, if it can. Only what is
+   * simulated can, and has to: real ports share the machine's time. Before the first opening.
+   *
+   * @param vehicle may be asked from any thread
+   */
+  default void follow(LinkClock vehicle) {}
+
+  /**
    * How many openings in a row are worth trying before one can say that nobody answers, because
    * each opening tries another setting, such as the next baud rate. One or more.
    */

@@ -61,6 +61,11 @@ public final class ListeningSource {
     return ways.get(present).clock();
   }
 
+  /** Lives in the time of the vehicle's link, as {@link LinkSource#follow} says. */
+  public void follow(LinkClock vehicle) {
+    ways.forEach(way -> way.follow(vehicle));
+  }
+
   /**
    * Opens the port the way it was opened last.
    *

@@ -2,27 +2,40 @@ package steadypull.demo.bench;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Optional;
 import steadypull.adapter.link.Link;
 import steadypull.adapter.link.LinkClock;
 import steadypull.adapter.link.LinkException;
 import steadypull.adapter.link.LinkSource;
 import steadypull.demo.road.Drive;
+import steadypull.demo.road.Fix;
+import steadypull.demo.road.ReceiverQuality;
+import steadypull.demo.road.SatelliteReceiver;
 
-/** A satellite receiver that speaks once a second of where a drive is. One thread at a time. */
+/**
+ * A satellite receiver that speaks once a second of where it believes a drive to be. It errs as
+ * receivers behind windscreens do, the same seed the same way, and sees no satellite in tunnels.
+ * Where the vehicle's own bench is in the same program it lives in that one's time. One thread at a
+ * time.
+ */
 final class BenchReceiver implements LinkSource {
   private static final long SECOND_NANOS = 1_000_000_000;
 
   private final String address;
   private final BenchSettings settings;
-  private final BenchClock clock;
+  private final SatelliteReceiver receiver;
+  private ReceiverClock clock;
   private final Drive drive;
   private final ReceiverSpeech speech = new ReceiverSpeech();
   private long nextSecond = 1;
+  private Optional<Fix> fix = Optional.empty();
+  private long fixSecond;
 
   BenchReceiver(String address, BenchSettings settings) {
     this.address = address;
     this.settings = settings;
-    clock = new BenchClock(settings.speed());
+    clock = new ReceiverClock.Own(new BenchClock(settings.speed()));
+    receiver = new SatelliteReceiver(ReceiverQuality.usual(), settings.seed());
     drive = new Drive(settings.scenario(), settings.seed());
   }
 
@@ -34,6 +47,13 @@ final class BenchReceiver implements LinkSource {
   @Override
   public LinkClock clock() {
     return clock;
+  }
+
+  @Override
+  public void follow(LinkClock vehicle) {
+    if (vehicle instanceof BenchClock leading) {
+      clock = new ReceiverClock.Followed(leading);
+    }
   }
 
   @Override
@@ -55,14 +75,25 @@ final class BenchReceiver implements LinkSource {
   }
 
   private byte[] speak() {
-    double seconds = nextSecond;
-    drive.advanceTo(settings.startSeconds() + seconds);
+    while (fixSecond < nextSecond) {
+      look(++fixSecond);
+    }
     String said =
-        settings.has(Fault.Kind.SILENT, seconds)
+        settings.has(Fault.Kind.SILENT, nextSecond) || fix.isEmpty()
             ? speech.withoutSatellites(nextSecond)
-            : speech.of(nextSecond, drive.place(), drive.state().motion().speed());
+            : speech.of(
+                nextSecond,
+                fix.get(),
+                drive.place().orElseThrow(),
+                drive.state().motion().speed());
     nextSecond++;
     return said.getBytes(StandardCharsets.US_ASCII);
+  }
+
+  /** Its error wanders on whether somebody listens or not. */
+  private void look(long second) {
+    drive.advanceTo(settings.startSeconds() + second);
+    fix = drive.place().flatMap(place -> receiver.next(place, drive.isUnderRoof()));
   }
 
   private final class Opened implements Link {
@@ -79,9 +110,9 @@ final class BenchReceiver implements LinkSource {
     public byte[] read(Duration patience) throws LinkException {
       long deadline = clock.nanoTime() + patience.toNanos();
       long due = nextSecond * SECOND_NANOS;
-      clock.advanceTo(Math.min(due, deadline));
+      clock.await(Math.min(due, deadline));
       requirePresent("read from");
-      return due <= deadline ? speak() : new byte[0];
+      return clock.nanoTime() >= due ? speak() : new byte[0];
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
+import steadypull.demo.road.Fix;
 import steadypull.demo.road.Road;
 
 /**
@@ -25,19 +26,18 @@ final class ReceiverSpeech {
   /**
    * Speaks of a second.
    *
-   * @param place where the vehicle is; empty indoors, where no satellite is seen
+   * @param fix where the receiver believes to be
+   * @param here where the vehicle is; its course comes from how satellites move, not from places
    * @param metresPerSecond its speed
    */
-  String of(long second, Optional<Road.Place> place, double metresPerSecond) {
-    if (place.isEmpty()) {
-      return withoutSatellites(second);
-    }
-    Road.Place here = place.get();
+  String of(long second, Fix fix, Road.Place here, double metresPerSecond) {
     last.filter(before -> before.metres() < here.metres())
         .ifPresent(before -> course = course(before, here));
-    last = place;
+    last = Optional.of(here);
     LocalDateTime time = START.plusSeconds(second);
-    String where = angle(here.latitude(), 2, "N", "S") + "," + angle(here.longitude(), 3, "E", "W");
+    String where = angle(fix.latitudeDegrees(), 2, "N", "S")
+            + ","
+            + angle(fix.longitudeDegrees(), 3, "E", "W");
     String minimum =
         String.format(
             Locale.ROOT,
@@ -53,7 +53,7 @@ final class ReceiverSpeech {
             "GNGGA,%s,%s,1,11,0.8,%.1f,M,-12.0,M,,",
             TIME.format(time),
             where,
-            here.altitude());
+            fix.altitudeMetres());
     return sentence(minimum) + sentence(DIMENSIONS) + sentence(fixData);
   }
 
