@@ -31,7 +31,8 @@ final class DriveTroubles implements PipelineOutput {
   /** The receiver's absence is normal: it is told once and not again before it was found. */
   @Override
   public void receiver(ReceiverNews news) {
-    if (news.state() == ReceiverNews.State.ABSENT) {
+    if (news.state() == ReceiverNews.State.ABSENT
+        || news.state() == ReceiverNews.State.OUT_OF_PACE) {
       tell(news.timeMicros(), ReceiverWords.of(news));
     }
   }

@@ -38,6 +38,8 @@ final class DriveLog {
   private final PipelineOutput observer;
   private final SensorKeeper sensors;
   private final DriveSpan span;
+  private final FixTimes fixTimes = new FixTimes();
+  private boolean isReceiverInPace = true;
   private final List<String> earlierTripIds = new ArrayList<>();
   private TripUnderWay trip;
   private OptionalLong firstStartNanos = OptionalLong.empty();
@@ -146,16 +148,37 @@ final class DriveLog {
     trip.open();
   }
 
-  /** Where the vehicle stood before its first reading belongs to no trip. */
+  /**
+   * Where the vehicle stood before its first reading belongs to no trip, and what was held up on
+   * the way to no moment of one: it would put the vehicle where it was seconds ago.
+   */
   private boolean locate(PositionReport report) {
+    boolean isTimely = isTimely(report);
     if (!trip.isBegun()) {
       return true;
     }
     if (isOver(report.nanoTime())) {
       return false;
     }
-    trip.locate(report);
+    if (isTimely) {
+      trip.locate(report);
+    }
     return true;
+  }
+
+  private boolean isTimely(PositionReport report) {
+    return switch (report) {
+      case PositionReport.Unfixed _ -> true;
+      case PositionReport.Fixed fix -> {
+        FixTimes.Verdict verdict = fixTimes.judge(fix);
+        boolean isInPace = verdict != FixTimes.Verdict.OUT_OF_PACE;
+        if (isInPace != isReceiverInPace) {
+          isReceiverInPace = isInPace;
+          observer.receiver(Positions.paceNews(isInPace, trip.micros(fix.nanoTime())));
+        }
+        yield verdict == FixTimes.Verdict.TIMELY;
+      }
+    };
   }
 
   private boolean linkChanged(LinkState state, long nanoTime) {

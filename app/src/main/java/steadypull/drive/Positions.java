@@ -35,6 +35,14 @@ final class Positions {
     return samples;
   }
 
+  /** Whether the receiver's clock keeps pace with the link's again, or no longer. */
+  static ReceiverNews paceNews(boolean isInPace, long timeMicros) {
+    return new ReceiverNews(
+        timeMicros,
+        isInPace ? ReceiverNews.State.LOCATED : ReceiverNews.State.OUT_OF_PACE,
+        "");
+  }
+
   static ReceiverNews news(ReceiverState state, long timeMicros) {
     return switch (state) {
       case ReceiverState.Absent(String reason) ->

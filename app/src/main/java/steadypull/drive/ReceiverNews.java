@@ -23,6 +23,8 @@ public record ReceiverNews(long timeMicros, State state, String detail) {
     SEARCHING,
     /** It knows where it is. */
     LOCATED,
+    /** It knows where it is, but its clock and the link's run apart, so that nobody knows when. */
+    OUT_OF_PACE,
     /** It is no longer listened to. */
     CLOSED
   }

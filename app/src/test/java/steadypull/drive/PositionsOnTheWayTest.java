@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,6 +82,77 @@ class PositionsOnTheWayTest {
     assertThat(replayed.entries).isEqualTo(live.entries);
   }
 
+  // Held up for four seconds and then told at once: three of them would lie 100 m too far ahead.
+  @Test
+  void positionsThatWereHeldUpOnTheWayAreNotPutWhereTheVehicleIsNow() throws Exception {
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      DriveLog log = log(library);
+      log.take(speed(0));
+      for (int second = 1; second <= 20; second++) {
+        log.take(new Arrival.Located(fix(second + 0.2, second)));
+      }
+      for (int second = 21; second <= 24; second++) {
+        log.take(new Arrival.Located(fix(24.3, second)));
+      }
+      log.take(new Arrival.Located(fix(25.2, 25)));
+      log.end();
+    }
+
+    assertThat(latitudeSeconds())
+        .startsWith(1.2, 2.2)
+        .endsWith(19.2, 20.2, 24.3, 24.3, 25.2)
+        .hasSize(23);
+    assertThat(news).isEmpty();
+  }
+
+  // A simulated drive that is too quick for its machine: the receiver's day is longer.
+  @Test
+  void aReceiverWhoseClockRunsAwayTellsNoPositionsUntilItKeepsPaceAgain() throws Exception {
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      DriveLog log = log(library);
+      log.take(speed(0));
+      for (int second = 1; second <= 120; second++) {
+        log.take(new Arrival.Located(fix(second, second * 1.2)));
+      }
+      for (int second = 121; second <= 300; second++) {
+        log.take(new Arrival.Located(fix(second, second + 24)));
+      }
+      log.end();
+    }
+
+    assertThat(news)
+        .extracting(ReceiverNews::state)
+        .containsExactly(ReceiverNews.State.OUT_OF_PACE, ReceiverNews.State.LOCATED);
+    assertThat(news.getFirst().timeMicros()).isBetween(30_000_000L, 45_000_000L);
+    assertThat(news.getLast().timeMicros()).isBetween(120_000_000L, 190_000_000L);
+    assertThat(latitudeSeconds())
+        .noneMatch(second -> second > 45 && second < 120)
+        .anyMatch(second -> second > 190);
+  }
+
+  // The tablet slept, or the receiver has learnt of the leap seconds: a step is no drift.
+  @Test
+  void aClockThatIsSetCostsNoPositions() throws Exception {
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      DriveLog log = log(library);
+      log.take(speed(0));
+      for (int second = 1; second <= 100; second++) {
+        log.take(new Arrival.Located(fix(second, second < 50 ? second : second + 600)));
+      }
+      log.end();
+    }
+
+    assertThat(latitudeSeconds()).hasSize(100);
+    assertThat(news).isEmpty();
+  }
+
+  private List<Double> latitudeSeconds() {
+    return live.samples().stream()
+        .filter(sample -> sample.channel().equals(Channels.LATITUDE))
+        .map(sample -> sample.timeMicros() / 1e6)
+        .toList();
+  }
+
   // The adapter is gone for ten seconds while the receiver speaks on.
   @Test
   void aReceiverDoesNotHideThatTheVehicleIsSilent() throws Exception {
@@ -144,6 +216,22 @@ class PositionsOnTheWayTest {
   private static Arrival speed(double second) {
     return new Arrival.Heard(
         new Reading("7E8", new Signal("01.0D", "vehicle speed", "km/h"), 80, at(second)));
+  }
+
+  /** A fix that arrived at a second and says another of its own day. */
+  private static PositionReport.Fixed fix(double second, double own) {
+    PositionReport.Fixed fix = fix(second, FixQuality.STANDARD);
+    return new PositionReport.Fixed(
+        fix.nanoTime(),
+        fix.latitudeDegrees(),
+        fix.longitudeDegrees(),
+        fix.altitudeMetres(),
+        fix.speedKilometresPerHour(),
+        fix.courseDegrees(),
+        Optional.of(Instant.parse("2026-07-15T12:00:00Z").plusNanos(at(own))),
+        fix.quality(),
+        fix.satellites(),
+        fix.horizontalDilution());
   }
 
   private static PositionReport.Fixed fix(double second, FixQuality quality) {
