@@ -41,6 +41,20 @@ class FlatGroundTest {
         .isLessThan(1.3 * narrowing + 0.02);
   }
 
+  /** A hundred metres north or east are a hundred metres, but for some micrometres. */
+  @ParameterizedTest
+  @CsvSource({"0", "46.5", "-33.9", "68.2", "89"})
+  void scalesAreThoseOfTheEllipsoid(double latitude) {
+    double degrees = 0.001;
+    FlatGround.Spot spot = FlatGround.around(latitude, 8).spot(latitude + degrees, 8 + degrees);
+    double north = Geodesics.metres(latitude, 8, latitude + degrees, 8);
+    double east = Geodesics.metres(latitude, 8, latitude, 8 + degrees);
+
+    // north from the middle of the way the meridian's radius is another by some 1e-7
+    assertThat(spot.north()).isCloseTo(north, within(north * 2e-7));
+    assertThat(spot.east()).isCloseTo(east, within(east * 1e-9));
+  }
+
   @ParameterizedTest
   @CsvSource({"46.5, 8.1", "-33.9, 179.95", "0, -180", "68.2, 15.3"})
   void spotsLeadBackToTheirPlaces(double latitude, double longitude) {

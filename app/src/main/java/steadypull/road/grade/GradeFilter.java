@@ -41,6 +41,7 @@ final class GradeFilter {
       };
 
   private final KalmanObserver observer;
+  private GradeProcess process = new GradeProcess();
   private @Nullable ExtendedKalmanFilter<RoadObservation> filter;
   private @Nullable ProcessEstimate estimate;
   private Optional<Traction> lastTraction = Optional.empty();
@@ -56,11 +57,18 @@ final class GradeFilter {
     this.observer = observer;
   }
 
+  /** Goes on where another stands. */
+  GradeFilter(GradeFilter other) {
+    this(other, NOBODY);
+  }
+
   /** Goes on where another stands, with an observer of its own. */
   GradeFilter(GradeFilter other, KalmanObserver observer) {
     this(observer);
+    process = new GradeProcess(other.process);
     estimate = other.estimate;
     lastTraction = other.lastTraction;
+    metres = other.metres;
     if (estimate != null) {
       filter = filter(estimate);
     }
@@ -162,12 +170,13 @@ final class GradeFilter {
       covariance.setEntry(i, i, errors[i] * errors[i]);
     }
     estimate = new ProcessEstimate(second.seconds(), new ArrayRealVector(state), covariance);
+    process = new GradeProcess();
     filter = filter(estimate);
   }
 
   private ExtendedKalmanFilter<RoadObservation> filter(ProcessEstimate from) {
     ExtendedKalmanFilter<RoadObservation> made =
-        new ExtendedKalmanFilter<>(DECOMPOSER, new GradeProcess(), from);
+        new ExtendedKalmanFilter<>(DECOMPOSER, process, from);
     made.setObserver(observer);
     return made;
   }

@@ -94,6 +94,14 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
 
   private int disbelieved;
 
+  /** The process of a filter that begins. */
+  GradeProcess() {}
+
+  /** The process of a filter that goes on where another stands. */
+  GradeProcess(GradeProcess other) {
+    disbelieved = other.disbelieved;
+  }
+
   @Override
   public NonLinearEvolution getEvolution(
       double previousTime, RealVector previousState, RoadObservation observation) {

@@ -31,19 +31,27 @@ final class GradeSmoother {
     for (int from = 0; from < seconds.size(); from += PIECE_SECONDS) {
       int to = Math.min(seconds.size(), from + PIECE_SECONDS);
       int ahead = Math.min(seconds.size(), to + AHEAD_SECONDS);
-      piece(before, seconds.subList(from, ahead), to - from, told);
-      seconds.subList(from, to).forEach(before::accept);
+      before = piece(before, seconds.subList(from, ahead), to - from, told);
     }
     return told;
   }
 
-  static void piece(
+  /** Returns the filter as it stood at the last second wanted. */
+  static GradeFilter piece(
       GradeFilter before, List<RoadSecond> seconds, int wanted, List<GradeEstimate> told) {
     KalmanSmoother smoother = new KalmanSmoother(DECOMPOSER);
     GradeFilter filter = new GradeFilter(before, smoother);
-    seconds.forEach(filter::accept);
+    seconds.subList(0, wanted).forEach(filter::accept);
+    GradeFilter reached = new GradeFilter(filter);
+    seconds.subList(wanted, seconds.size()).forEach(filter::accept);
+    // what the smoother gives is a linked list: whoever asks it by number walks it each time
+    tell(List.copyOf(smoother.backwardsSmooth()), seconds, wanted, told);
+    return reached;
+  }
+
+  private static void tell(
+      List<ProcessEstimate> steps, List<RoadSecond> seconds, int wanted, List<GradeEstimate> told) {
     int next = 0;
-    List<ProcessEstimate> steps = smoother.backwardsSmooth();
     for (int step = 0; step < steps.size() && next < wanted; step++) {
       boolean isLastOfItsMoment =
           step + 1 == steps.size() || steps.get(step + 1).getTime() > steps.get(step).getTime();

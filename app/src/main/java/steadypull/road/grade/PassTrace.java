@@ -58,8 +58,7 @@ public final class PassTrace {
   }
 
   private void tick() {
-    derived.tick(nextMicros);
-    derived.second().ifPresentOrElse(this::add, this::finishPass);
+    derived.look(nextMicros).ifPresentOrElse(this::add, this::finishPass);
     nextMicros += SECOND_MICROS;
   }
 

@@ -101,7 +101,7 @@ final class PlaceSmoother {
               .map(spot -> new PlaceObservation(time, true, spot.east(), spot.north()))
               .orElse(new PlaceObservation(time, false, 0, 0)));
     }
-    return smoother.backwardsSmooth();
+    return List.copyOf(smoother.backwardsSmooth()); // not the linked list, which is asked by number
   }
 
   private static ProcessEstimate begin(double seconds) {

@@ -73,8 +73,7 @@ public final class RigWeighing {
   }
 
   private void tick() {
-    derived.tick(nextMicros);
-    Optional<RoadSecond> now = derived.second();
+    Optional<RoadSecond> now = derived.look(nextMicros);
     if (now.isPresent() && before.isPresent()) {
       HeadStep step = step(before.get(), now.get());
       steps.add(step);

@@ -68,6 +68,20 @@ class GradeFilterTest {
     assertThat(grade()).isCloseTo(0.06, within(0.006));
   }
 
+  /** The smoother goes on from such a copy; one that forgot its disbelief would believe later. */
+  @Test
+  void aCopyTellsWhatTheOtherTells() {
+    drive(0, 120, 22, 0, 0.06, OptionalDouble.of(300));
+    GradeFilter copy = new GradeFilter(filter);
+    for (int second = 121; second < 160; second++) {
+      RoadSecond lost = second(second, 22, 0, 0.06, OptionalDouble.of(380 + second * 22 * 0.06));
+      filter.accept(lost);
+      copy.accept(lost);
+      assertThat(copy.estimate()).isEqualTo(filter.estimate());
+      copy = new GradeFilter(copy);
+    }
+  }
+
   @Test
   void aGapMakesTheGradeUncertainAgain() {
     drive(0, 60, 22, 0, 0.06, OptionalDouble.empty());

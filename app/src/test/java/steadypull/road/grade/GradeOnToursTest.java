@@ -97,6 +97,23 @@ class GradeOnToursTest {
     }
   }
 
+  /** What is learned of roads rests on the seconds alone; they are the same without the rest. */
+  @Test
+  void aLookTellsTheSameSecondsAsATick() {
+    TourDrive drive = TourDrive.of(Country.larkmoor().upTheQuarryBends(), 2);
+    List<RoadSecond> looked = new ArrayList<>();
+    DerivedChannels channels = new DerivedChannels(drive.vehicle());
+    long next = 1_000_000;
+    for (Sample sample : drive.samples()) {
+      for (; next <= sample.timeMicros(); next += 1_000_000) {
+        channels.look(next).ifPresent(looked::add);
+      }
+      channels.accept(sample);
+    }
+
+    assertThat(looked).hasSizeGreaterThan(200).isEqualTo(seconds(drive).subList(0, looked.size()));
+  }
+
   private static ReceiverQuality blind() {
     return new ReceiverQuality(0, 0, 60, 0, 3600, 60, 0);
   }
