@@ -55,8 +55,7 @@ final class ExportCommand implements Callable<Integer> {
       switch (OutgoingFile.of(to)) {
         case OutgoingFile.Table(Path file) -> told(main, file, table(main, library, summary, file));
         case OutgoingFile.Trip(Path file) ->
-            told(
-                main, file, TripFile.write(library, ended(main, library, summary), file, choice()));
+            told(main, file, whole(main, library, ended(main, library, summary), file));
         case OutgoingFile.Track(Path file) ->
             TrackExport.write(main, library, summary, file, choice());
         case OutgoingFile.Unknown(Path file) -> throw unknown(main, file);
@@ -78,6 +77,21 @@ final class ExportCommand implements Callable<Integer> {
     main.err().printf("Wrote %d samples to %s.%n", samples, file);
   }
 
+  private long whole(SteadypullCommand main, TripLibrary library, TripSummary summary, Path file)
+      throws Exception {
+    TransferProgress progress = new TransferProgress(main.err());
+    try (var _ = StopSignals.call(progress::stop)) {
+      return TripFile.write(
+          library,
+          summary,
+          file,
+          choice(),
+          progress.watch("Writing " + file.getFileName(), Math.max(1, summary.samples())));
+    } finally {
+      progress.finish();
+    }
+  }
+
   private long table(SteadypullCommand main, TripLibrary library, TripSummary summary, Path file)
       throws Exception {
     TransferProgress progress = new TransferProgress(main.err());
@@ -91,7 +105,7 @@ final class ExportCommand implements Callable<Integer> {
           samples.channels(),
           samples,
           choice(),
-          progress.watch("Writing " + file.getFileName(), Math.max(1, summary.samples())));
+          progress.watch("Writing " + file.getFileName(), Math.max(1, samples.expected())));
     } finally {
       progress.finish();
     }

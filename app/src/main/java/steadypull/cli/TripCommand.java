@@ -15,6 +15,7 @@ import steadypull.exchange.VehicleFile;
 import steadypull.review.RigCheck;
 import steadypull.review.RigWords;
 import steadypull.road.load.RigFinding;
+import steadypull.store.TripDamage;
 import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
@@ -78,7 +79,11 @@ final class TripCommand implements Callable<Integer> {
         main.err().printf("Threw trip %s away, for good.%n", found.id());
       } else {
         change(main, library, found);
-        show(main, WholeTrip.of(library, found.id()), RigCheck.of(library, found));
+        show(
+            main,
+            WholeTrip.of(library, found.id()),
+            library.damage(found.id()),
+            RigCheck.of(library, found));
       }
     }
     return 0;
@@ -92,14 +97,18 @@ final class TripCommand implements Callable<Integer> {
         || details.saySomething();
   }
 
-  private void show(SteadypullCommand main, WholeTrip whole, RigFinding weighed) {
-    main.out().print(json ? TripJson.of(whole, weighed) + "\n" : text(main, whole, weighed));
+  private void show(
+      SteadypullCommand main, WholeTrip whole, TripDamage damage, RigFinding weighed) {
+    main.out()
+        .print(
+            json ? TripJson.of(whole, damage, weighed) + "\n" : text(main, whole, damage, weighed));
     main.out().flush();
   }
 
-  private static String text(SteadypullCommand main, WholeTrip whole, RigFinding weighed) {
+  private static String text(
+      SteadypullCommand main, WholeTrip whole, TripDamage damage, RigFinding weighed) {
     RigWords words = new RigWords(main.locale(), main.format());
-    return TripText.of(whole, main.format(), words.sentences(weighed, whole.rig()));
+    return TripText.of(whole, damage, main.format(), words.sentences(weighed, whole.rig()));
   }
 
   private void change(SteadypullCommand main, TripLibrary library, TripSummary found)

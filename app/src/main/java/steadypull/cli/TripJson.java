@@ -13,6 +13,7 @@ import steadypull.drive.WholeTrip;
 import steadypull.road.load.Interval;
 import steadypull.road.load.RigFinding;
 import steadypull.store.LostPart;
+import steadypull.store.TripDamage;
 import steadypull.store.TripDetails;
 import steadypull.store.TripEvent;
 import steadypull.store.TripSummary;
@@ -32,13 +33,13 @@ final class TripJson {
     return array.toString();
   }
 
-  /** One trip in full, with what it tells of the rig. */
-  static String of(WholeTrip trip, RigFinding weighed) {
+  /** One trip in full, with what cannot be read and what it tells of the rig. */
+  static String of(WholeTrip trip, TripDamage damage, RigFinding weighed) {
     ObjectNode node = JSON.createObjectNode();
     describe(trip.summary(), node);
     describeMore(trip.summary(), node);
     ArrayNode damaged = node.putArray("damaged");
-    trip.damage().parts().forEach(part -> describe(part, damaged.addObject()));
+    damage.parts().forEach(part -> describe(part, damaged.addObject()));
     describe(trip.rig(), node.putObject("rig"));
     describe(weighed, node);
     ArrayNode marks = node.putArray("marks");

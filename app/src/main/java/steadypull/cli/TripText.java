@@ -10,6 +10,7 @@ import steadypull.channel.Channel;
 import steadypull.channel.QuantityFormat;
 import steadypull.drive.WholeTrip;
 import steadypull.store.LinkIdentity;
+import steadypull.store.TripDamage;
 import steadypull.store.TripDetails;
 import steadypull.store.TripEvent;
 import steadypull.store.TripSummary;
@@ -44,10 +45,11 @@ final class TripText {
         .stripTrailing();
   }
 
-  /** One trip in full, with the sentences that are said of its rig. */
-  static String of(WholeTrip trip, QuantityFormat format, List<String> ofTheRig) {
+  /** One trip in full, with what cannot be read and the sentences that are said of its rig. */
+  static String of(
+      WholeTrip trip, TripDamage damage, QuantityFormat format, List<String> ofTheRig) {
     TripText told = new TripText(format);
-    told.describe(trip, ofTheRig);
+    told.describe(trip, damage, ofTheRig);
     return told.text.toString();
   }
 
@@ -68,7 +70,7 @@ final class TripText {
         : "";
   }
 
-  private void describe(WholeTrip whole, List<String> ofTheRig) {
+  private void describe(WholeTrip whole, TripDamage damage, List<String> ofTheRig) {
     TripSummary trip = whole.summary();
     put("trip", trip.id() + (trip.sealed() ? "" : ", still being recorded"));
     put("vehicle", trip.vehicleName() + mass(whole));
@@ -84,8 +86,8 @@ final class TripText {
         trip.gaps().stream()
             .map(gap -> elapsed(gap.fromSeconds()) + " to " + elapsed(gap.toSeconds()))
             .toList());
-    whole.damage().parts().forEach(part -> put("damaged gap", DamageWords.gap(part, format)));
-    put("damaged", whole.damage().areEventsLost() ? "some events" : "");
+    damage.parts().forEach(part -> put("damaged gap", DamageWords.gap(part, format)));
+    put("damaged", damage.areEventsLost() ? "some events" : "");
     whole.marks().forEach(mark -> put("mark", (at(mark) + "  " + mark.detail()).strip()));
     putList(
         "events",

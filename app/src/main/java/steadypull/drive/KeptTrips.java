@@ -2,21 +2,15 @@ package steadypull.drive;
 
 import java.nio.file.Path;
 import java.time.InstantSource;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.function.Consumer;
-import steadypull.exchange.TableException;
-import steadypull.store.LibraryException;
 import steadypull.store.TripDetails;
-import steadypull.store.TripDrawing;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
-import steadypull.vehicle.Limit;
 import steadypull.vehicle.Rig;
-import steadypull.vehicle.Vehicle;
 
 /** The kept trips of one library, which is not closed here. Any thread. */
 final class KeptTrips implements TripDesk {
@@ -33,22 +27,22 @@ final class KeptTrips implements TripDesk {
 
   @Override
   public List<TripSummary> all() throws DriveException {
-    return ask(() -> library.trips(Optional.empty()));
+    return LibraryQuestion.ask(() -> library.trips(Optional.empty()));
   }
 
   @Override
   public List<TripSummary> find(String text) throws DriveException {
-    return ask(() -> library.trips(Optional.of(text)));
+    return LibraryQuestion.ask(() -> library.trips(Optional.of(text)));
   }
 
   @Override
   public WholeTrip trip(String tripId) throws DriveException {
-    return ask(() -> WholeTrip.of(library, tripId));
+    return LibraryQuestion.ask(() -> WholeTrip.of(library, tripId));
   }
 
   @Override
   public WholeTrip describe(String tripId, TripDetails details, Rig rig) throws DriveException {
-    return ask(
+    return LibraryQuestion.ask(
         () -> {
           WholeTrip before = WholeTrip.of(library, tripId);
           if (!details.equals(before.summary().details())) {
@@ -63,7 +57,7 @@ final class KeptTrips implements TripDesk {
 
   @Override
   public synchronized void throwAway(String tripId) throws DriveException {
-    ask(
+    LibraryQuestion.ask(
         () -> {
           TripSummary trip = library.find(tripId);
           library.remove(trip.id());
@@ -74,7 +68,7 @@ final class KeptTrips implements TripDesk {
 
   @Override
   public synchronized void bringBack(String tripId) throws DriveException {
-    ask(
+    LibraryQuestion.ask(
         () -> {
           library.putBack(tripId);
           thrownAway.remove(tripId);
@@ -88,43 +82,14 @@ final class KeptTrips implements TripDesk {
   }
 
   @Override
-  public TripPicture picture(String tripId, int pixelColumns) throws DriveException {
-    return ask(
-        () -> {
-          TripSummary trip = library.find(tripId);
-          try (TripDrawing drawing = library.draw(trip.id())) {
-            return picture(trip, library.vehicleOf(trip.id()), drawing, pixelColumns);
-          }
-        });
-  }
-
-  private static TripPicture picture(
-      TripSummary trip, Vehicle vehicle, TripDrawing drawing, int pixelColumns)
-      throws LibraryException {
-    long endMicros = Math.max(1, Math.round(trip.durationSeconds() * 1e6)) + 1;
-    List<TripPicture.Line> lines = new ArrayList<>();
-    for (Limit limit : vehicle.limits().values()) {
-      int number = trip.channels().indexOf(limit.channel());
-      if (number >= 0) {
-        lines.add(
-            new TripPicture.Line(
-                limit.channel(),
-                limit.celsius(),
-                drawing.line(number, 0, endMicros, pixelColumns)));
-      }
-    }
-    return new TripPicture(
-        lines.stream().filter(TripPicture.Line::hasSamples).toList(), drawing.damaged());
+  public TripView view(String tripId) throws DriveException {
+    return LibraryQuestion.ask(() -> new OpenTrip(library, WholeTrip.of(library, tripId)));
   }
 
   @Override
-  public void export(String tripId, Path file) throws DriveException {
-    try {
-      TripSummary trip = library.find(tripId);
-      TripExport.write(library, trip, file, wall.instant());
-    } catch (LibraryException | TableException refused) {
-      throw new DriveException(FaultText.of(refused), refused);
-    }
+  public ExportEnd export(String tripId, Path file, ExportWatch watch) throws DriveException {
+    TripSummary trip = LibraryQuestion.ask(() -> library.find(tripId));
+    return new TripExport(library, trip, watch).write(file, wall.instant());
   }
 
   @Override
@@ -134,17 +99,5 @@ final class KeptTrips implements TripDesk {
     PlayBack playing = new PlayBack(library, trip.summary(), onSnapshot);
     playing.start(words.setup(trip.vehicle(), false));
     return playing;
-  }
-
-  private static <T> T ask(Question<T> question) throws DriveException {
-    try {
-      return question.ask();
-    } catch (LibraryException refused) {
-      throw new DriveException(FaultText.of(refused), refused);
-    }
-  }
-
-  private interface Question<T> {
-    T ask() throws LibraryException;
   }
 }

@@ -38,18 +38,14 @@ public interface TripDesk {
   /** What was thrown away here and is not gone yet, last thrown first. */
   List<TripSummary> thrownAway();
 
-  /**
-   * The limited channels of a trip, small.
-   *
-   * @param pixelColumns width in pixels, at least 1
-   */
-  TripPicture picture(String tripId, int pixelColumns) throws DriveException;
+  /** Opens a trip to be looked at. */
+  TripView view(String tripId) throws DriveException;
 
   /**
    * Writes a trip to a file, in the form that its name tells: {@code .trip}, {@code .gpx}, else a
    * table. Works on the calling thread.
    */
-  void export(String tripId, Path file) throws DriveException;
+  ExportEnd export(String tripId, Path file, ExportWatch watch) throws DriveException;
 
   /**
    * Drives a trip once more on its own clock and ten times as fast. Nothing is recorded; the

@@ -10,13 +10,17 @@ import steadypull.store.TripSummary.Gap;
 import steadypull.store.column.PixelLine;
 
 /**
- * The limited channels of a trip, as far as a small drawing needs them. Immutable.
+ * The limited channels of a trip in a window, as far as a small drawing needs them. Immutable.
  *
+ * @param window what of the trip it shows
  * @param lines in the order of the vehicle's limits; channels without a sample are absent
+ * @param isExact whether the lines are those through every sample; else they are the bounds between
+ *     which those lie
  * @param damaged stretches that cannot be read, s since the start of the trip
  */
-public record TripPicture(List<Line> lines, List<Gap> damaged) {
+public record TripPicture(TripWindow window, List<Line> lines, boolean isExact, List<Gap> damaged) {
   public TripPicture {
+    Objects.requireNonNull(window);
     lines = List.copyOf(lines);
     damaged = List.copyOf(damaged);
   }
@@ -25,7 +29,7 @@ public record TripPicture(List<Line> lines, List<Gap> damaged) {
    * One channel.
    *
    * @param limitCelsius its limit on that trip, degC
-   * @param line from the start of the trip to its end
+   * @param line from the start of the window to its end
    */
   public record Line(Channel channel, double limitCelsius, PixelLine line) {
     public Line {

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import steadypull.store.LibraryException;
-import steadypull.store.TripDamage;
 import steadypull.store.TripEvent;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
+import steadypull.vehicle.Limit;
 import steadypull.vehicle.Rig;
 import steadypull.vehicle.Vehicle;
 
@@ -17,30 +17,30 @@ import steadypull.vehicle.Vehicle;
  *
  * @param vehicle as it was when the trip began
  * @param events in the order in which they came
- * @param damage what of it cannot be read
  */
-public record WholeTrip(
-    TripSummary summary, Vehicle vehicle, List<TripEvent> events, TripDamage damage) {
+public record WholeTrip(TripSummary summary, Vehicle vehicle, List<TripEvent> events) {
   public WholeTrip {
     Objects.requireNonNull(summary);
     Objects.requireNonNull(vehicle);
-    Objects.requireNonNull(damage);
     events = List.copyOf(events);
   }
 
   /** The trip of a library whose id is the given text or begins with it, and no other's. */
   public static WholeTrip of(TripLibrary library, String tripId) throws LibraryException {
     TripSummary summary = library.find(tripId);
-    return new WholeTrip(
-        summary,
-        library.vehicleOf(summary.id()),
-        library.events(summary.id()),
-        library.damage(summary.id()));
+    return new WholeTrip(summary, library.vehicleOf(summary.id()), library.events(summary.id()));
   }
 
   /** What was moved. */
   public Rig rig() {
     return vehicle.rig();
+  }
+
+  /** The limits that its vehicle had of channels that were recorded. */
+  List<Limit> limits() {
+    return vehicle.limits().values().stream()
+        .filter(limit -> summary.channels().contains(limit.channel()))
+        .toList();
   }
 
   /** The moments that somebody marked. */

@@ -1,11 +1,15 @@
 package steadypull.exchange;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.function.Predicate;
+import steadypull.channel.Channel;
 import steadypull.store.LibraryException;
 import steadypull.store.PortableTrip;
 import steadypull.store.TripLibrary;
@@ -19,9 +23,11 @@ public final class TripFile {
    * Writes a trip in place of whatever was there; a fault leaves the old file as it was.
    *
    * @param library holds the trip
+   * @param watch hears of the samples that were looked at
    * @return how many samples were written
    */
-  public static long write(TripLibrary library, TripSummary trip, Path file, ExportChoice choice)
+  public static long write(
+      TripLibrary library, TripSummary trip, Path file, ExportChoice choice, TransferWatch watch)
       throws TableException, LibraryException {
     if (!trip.sealed()) {
       throw new TableException(
@@ -37,7 +43,14 @@ public final class TripFile {
     try {
       new NewFile(file.toAbsolutePath())
           .<LibraryException>fillBytes(
-              out -> samples[0] = PortableTrip.write(library, trip, choice::includes, out));
+              out ->
+                  samples[0] = PortableTrip.write(library, trip, new Watched(choice, watch), out));
+    } catch (UncheckedIOException stopped) {
+      if (!(stopped.getCause() instanceof InterruptedIOException)) {
+        throw stopped;
+      }
+      throw new TableException(
+          "Stopped writing %s, as asked. It is as it was before.".formatted(file), stopped);
     } catch (IOException e) {
       throw new TableException(
           "Could not write %s: expected a folder that takes a file, found %s. Choose another place or make room."
@@ -45,6 +58,28 @@ public final class TripFile {
           e);
     }
     return samples[0];
+  }
+
+  /** Chooses channels, and ends the writing where the watch does. */
+  private static final class Watched implements Predicate<Channel> {
+    private static final int SAMPLES_A_LOOK = 4096;
+
+    private final ExportChoice choice;
+    private final TransferWatch watch;
+    private long looked;
+
+    Watched(ExportChoice choice, TransferWatch watch) {
+      this.choice = choice;
+      this.watch = watch;
+    }
+
+    @Override
+    public boolean test(Channel channel) {
+      if (looked++ % SAMPLES_A_LOOK == 0 && !watch.goesOn(looked)) {
+        throw new UncheckedIOException(new InterruptedIOException("Stopped as asked"));
+      }
+      return choice.includes(channel);
+    }
   }
 
   /**

@@ -46,6 +46,16 @@ public final class TripSamples implements SampleSource<LibraryException> {
   /** What the trip holds, and the derived channels that it lacks, as far as they can be told. */
   public static TripSamples withDerived(TripLibrary library, TripSummary trip)
       throws LibraryException {
+    return withDerived(library, trip, () -> {});
+  }
+
+  /**
+   * The same.
+   *
+   * @param look runs again and again while the trip is looked through; what it throws comes through
+   */
+  public static TripSamples withDerived(TripLibrary library, TripSummary trip, Runnable look)
+      throws LibraryException {
     Vehicle vehicle = library.vehicleOf(trip.id());
     Set<Channel> possible = new TreeSet<>(new DerivedChannels(vehicle).possible(trip.channels()));
     trip.channels().forEach(possible::remove);
@@ -53,12 +63,17 @@ public final class TripSamples implements SampleSource<LibraryException> {
       return held(library, trip);
     }
     TripSamples looked = new TripSamples(library, trip, Optional.of(vehicle), possible);
-    return new TripSamples(library, trip, Optional.of(vehicle), looked.found());
+    return new TripSamples(library, trip, Optional.of(vehicle), looked.found(look));
   }
 
   /** The channels of which there are samples: the trip's own, then those that are computed. */
   public List<Channel> channels() {
     return Stream.concat(trip.channels().stream(), computed.stream()).toList();
+  }
+
+  /** About how many samples there are: the trip's own, and one a second of those computed. */
+  public long expected() {
+    return trip.samples() + computed.size() * Math.round(trip.durationSeconds());
   }
 
   @Override
@@ -81,11 +96,12 @@ public final class TripSamples implements SampleSource<LibraryException> {
   }
 
   /** The computed channels of which there is a sample; reads until each has shown one. */
-  private Set<Channel> found() throws LibraryException {
+  private Set<Channel> found(Runnable look) throws LibraryException {
     Set<Channel> seen = new TreeSet<>();
     try {
       pourInto(
           sample -> {
+            look.run();
             if (computed.contains(sample.channel()) && seen.add(sample.channel())) {
               stopIf(seen.size() == computed.size());
             }

@@ -86,8 +86,8 @@ public final class PortableTrip implements AutoCloseable {
           adder -> {
             adder.save(own.orElse(towing));
             AddedTrip copy = adder.begin(trip, towing, trip.id());
-            TripCopy.pour(from, trip.id(), chosen, copy);
-            for (LostPart lost : from.damage(trip.id()).parts()) {
+            TripDamage damage = TripCopy.pour(from, trip.id(), chosen, copy);
+            for (LostPart lost : damage.parts()) {
               copy.append(SalvagedEntries.lost(endMicros(trip), lost));
             }
             copy.seal(endMicros(trip));

@@ -15,11 +15,12 @@ final class TripCopy {
    * Adds all events, and the samples of the chosen channels.
    *
    * @param from holds the trip
+   * @return what of it cannot be read
    */
-  static void pour(TripLibrary from, String tripId, Predicate<Channel> chosen, AddedTrip to)
+  static TripDamage pour(TripLibrary from, String tripId, Predicate<Channel> chosen, AddedTrip to)
       throws LibraryException {
     try {
-      from.replay(
+      return from.replay(
           tripId,
           entry -> {
             if (isChosen(entry, chosen)) {

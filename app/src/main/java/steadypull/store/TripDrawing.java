@@ -2,9 +2,11 @@ package steadypull.store;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import steadypull.store.TripSummary.Gap;
+import steadypull.store.column.KnownLine;
 import steadypull.store.column.PixelLine;
 import steadypull.store.column.SegmentSource;
 import steadypull.store.column.TripLines;
@@ -14,14 +16,14 @@ import steadypull.store.column.TripLines;
  * from time to time. Keeps what it unpacked, so that another window costs little. One thread.
  */
 public final class TripDrawing implements AutoCloseable {
-  private final String tripId;
+  private final TripRow trip;
   private final LibraryConnection connection;
   private final Handle handle;
   private final List<SegmentRows.Place> places;
   private final TripLines lines;
 
   TripDrawing(LibraryConnection connection, TripRow trip, Handle handle) {
-    this.tripId = trip.id();
+    this.trip = trip;
     this.connection = connection;
     this.handle = handle;
     SegmentRows rows = new SegmentRows(trip.key());
@@ -39,23 +41,57 @@ public final class TripDrawing implements AutoCloseable {
    */
   public PixelLine line(int channel, long fromMicros, long toMicros, int pixelColumns)
       throws LibraryException {
-    try {
-      return lines.line(channel, fromMicros, toMicros, pixelColumns);
-    } catch (JdbiException e) {
-      throw LibraryFault.of("draw trip " + tripId, connection.file(), e);
-    }
+    return ask(() -> lines.line(channel, fromMicros, toMicros, pixelColumns));
   }
 
   /**
-   * Has the trip's samples unpacked on other threads, as far as memory allows: to be asked for once
-   * the whole trip has been drawn, so that the first window does not wait for them. Takes some
-   * milliseconds for reading.
+   * What is known of a line without unpacking any samples: for the moment that {@link #line} takes.
+   * Quick once the whole trip has been drawn.
    */
-  public void readAhead() throws LibraryException {
+  public KnownLine known(int channel, long fromMicros, long toMicros, int pixelColumns)
+      throws LibraryException {
+    return ask(() -> lines.known(channel, fromMicros, toMicros, pixelColumns));
+  }
+
+  /**
+   * Takes one step of having the samples in a window and around it unpacked on other threads, as
+   * far as memory allows, so that drawing them waits for nothing. To be asked for again and again
+   * once the whole trip has been drawn; takes a few milliseconds for reading.
+   *
+   * @return whether a further step would read more
+   */
+  public boolean readAhead(long fromMicros, long toMicros) throws LibraryException {
+    return ask(() -> lines.readAhead(fromMicros, toMicros));
+  }
+
+  /**
+   * Takes one step of finding out what of the trip cannot be read; what was unpacked for drawing is
+   * not read once more.
+   *
+   * @return whether {@link #damage} does not know all yet
+   */
+  public boolean examine() throws LibraryException {
+    return ask(lines::examine);
+  }
+
+  /** What cannot be read: all of it once {@link #examine} has nothing more to find out. */
+  public TripDamage damage() throws LibraryException {
+    return ask(
+        () -> {
+          DamageTally tally = new DamageTally(trip.id(), TripList.channels(handle, trip.id()));
+          for (int number = 0; number < places.size(); number++) {
+            tally.add(places.get(number), lines.state(number));
+          }
+          tally.skipToTheEnd(handle, trip);
+          return tally.damage(TripEntries.areEventsLost(handle, trip));
+        });
+  }
+
+  private <T> T ask(Supplier<T> question) throws LibraryException {
     try {
-      lines.readAhead();
+      return question.get();
     } catch (JdbiException e) {
-      throw LibraryFault.of("draw trip " + tripId, connection.file(), e);
+      throw LibraryFault.of("draw trip " + trip.id(), connection.file(), e);
     }
   }
 
@@ -71,6 +107,7 @@ public final class TripDrawing implements AutoCloseable {
 
   @Override
   public void close() {
+    lines.leave();
     handle.close();
   }
 

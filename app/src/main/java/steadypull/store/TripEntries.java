@@ -2,7 +2,6 @@ package steadypull.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
@@ -14,7 +13,6 @@ import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import steadypull.channel.Channel;
 import steadypull.channel.Sample;
-import steadypull.store.column.LostSamples;
 import steadypull.store.column.Segment;
 
 /**
@@ -26,17 +24,17 @@ final class TripEntries {
   private final TripRow trip;
   private final List<Channel> channels;
   private final Consumer<TripEntry> consumer;
-  private final List<LostPart> lost = new ArrayList<>();
+  private final DamageTally tally;
   private Iterator<PlacedEvent> events = Collections.emptyIterator();
   private boolean areEventsLost;
   private @Nullable PlacedEvent nextEvent;
   private long sampleNumber;
-  private long reachedMicros;
 
   private TripEntries(TripRow trip, List<Channel> channels, Consumer<TripEntry> consumer) {
     this.trip = trip;
     this.channels = channels;
     this.consumer = consumer;
+    this.tally = new DamageTally(trip.id(), channels);
   }
 
   /**
@@ -49,7 +47,7 @@ final class TripEntries {
       Handle handle, TripRow trip, List<Channel> channels, Consumer<TripEntry> consumer) {
     TripEntries entries = new TripEntries(trip, channels, consumer);
     entries.replay(handle);
-    return new TripDamage(trip.id(), entries.lost, entries.areEventsLost);
+    return entries.tally.damage(entries.areEventsLost);
   }
 
   /** The events alone, in their order, as far as they can be read. */
@@ -58,18 +56,26 @@ final class TripEntries {
     return entries.events(handle).stream().flatMap(event -> event.event.stream()).toList();
   }
 
+  /** Whether events cannot be read. */
+  static boolean areEventsLost(Handle handle, TripRow trip) {
+    TripEntries entries = new TripEntries(trip, List.of(), _ -> {});
+    entries.events(handle);
+    return entries.areEventsLost;
+  }
+
   private void replay(Handle handle) {
     events = events(handle).iterator();
     nextEvent = events.hasNext() ? events.next() : null;
     SegmentRows rows = new SegmentRows(trip.key());
     for (SegmentRows.Place place : rows.readablePlaces(handle)) {
-      // What begins earlier says of itself what cannot be: its row is damaged.
-      if (place.firstSample() >= sampleNumber) {
-        skipTo(place.firstSample(), place.firstMicros());
-        rows.readableSegment(handle, place).ifPresent(this::hand);
+      if (tally.follows(place)) {
+        Optional<Segment> segment = rows.readableSegment(handle, place);
+        sampleNumber = place.firstSample();
+        segment.ifPresent(this::hand);
+        tally.add(place, segment.map(Segment::state));
       }
     }
-    skipToTheEnd(handle);
+    tally.skipToTheEnd(handle, trip);
     handEventsUpTo(Long.MAX_VALUE);
   }
 
@@ -80,11 +86,6 @@ final class TripEntries {
           handEventsUpTo(sampleNumber);
           sampleNumber++;
         });
-    reachedMicros = segment.lastMicros();
-    List<LostSamples> missing = segment.lost();
-    if (!missing.isEmpty()) {
-      lost.add(LostPart.of(trip.id(), missing, this::channel));
-    }
   }
 
   private void hand(int channel, long timeMicros, double value) {
@@ -99,25 +100,6 @@ final class TripEntries {
           "expected one of %d channels, found number %d".formatted(channels.size(), number));
     }
     return channels.get(number);
-  }
-
-  /** Segments that cannot be read: neighbours say how many samples and from when to when. */
-  private void skipTo(long firstSample, long firstMicros) {
-    if (firstSample > sampleNumber) {
-      lost.add(LostPart.piece(trip.id(), reachedMicros, firstMicros, firstSample - sampleNumber));
-      sampleNumber = firstSample;
-    }
-  }
-
-  private void skipToTheEnd(Handle handle) {
-    handle
-        .createQuery(Sql.of("selectTripReach"))
-        .bind("tripKey", trip.key())
-        .map(
-            (row, context) ->
-                new long[] {row.getLong("sample_count"), row.getLong("last_sample_micros")})
-        .findOne()
-        .ifPresent(reach -> skipTo(reach[0], reach[1]));
   }
 
   private void handEventsUpTo(long samples) {

@@ -235,19 +235,11 @@ public final class TripLibrary implements AutoCloseable {
   /**
    * Hands over every entry of a trip in the order in which it was accepted, on the caller's thread,
    * without holding the trip in memory. What the consumer throws comes through. What cannot be read
-   * because the library is damaged there is left out, and nothing stands in for it; {@link #damage}
-   * tells it.
+   * because the library is damaged there is left out, and nothing stands in for it.
+   *
+   * @return what was left out
    */
-  public void replay(String tripId, Consumer<TripEntry> consumer) throws LibraryException {
-    read(tripId, consumer);
-  }
-
-  /** What {@link #replay} leaves out; the trip is read to its end. */
-  public TripDamage damage(String tripId) throws LibraryException {
-    return read(tripId, _ -> {});
-  }
-
-  private TripDamage read(String tripId, Consumer<TripEntry> consumer) throws LibraryException {
+  public TripDamage replay(String tripId, Consumer<TripEntry> consumer) throws LibraryException {
     Optional<TripDamage> damage =
         connection.ask(
             "replay trip " + tripId,
@@ -261,6 +253,11 @@ public final class TripLibrary implements AutoCloseable {
       throw trips.unknown(tripId);
     }
     return damage.get();
+  }
+
+  /** What {@link #replay} leaves out; the trip is read to its end. */
+  public TripDamage damage(String tripId) throws LibraryException {
+    return replay(tripId, _ -> {});
   }
 
   /**

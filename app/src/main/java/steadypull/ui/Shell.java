@@ -32,6 +32,7 @@ final class Shell {
   private final StartModel start;
   private final MenuScreen menu;
   private final SensorsDesk sensors;
+  private final TripExports exports;
 
   private UnitSystem units;
   private LightChoice light;
@@ -44,7 +45,9 @@ final class Shell {
    * @param zone time zone of the clock
    * @param clock tells day from night while nothing drives
    * @param nanoTime a clock that does not run backwards
-   * @param background runs what may wait
+   * @param background runs what may wait, one after the other
+   * @param library reads and changes trips, one after the other
+   * @param exporting writes files
    * @param settings what the screen remembers
    */
   record Surroundings(
@@ -52,6 +55,8 @@ final class Shell {
       InstantSource clock,
       LongSupplier nanoTime,
       Executor background,
+      Executor library,
+      Executor exporting,
       ScreenSettings settings) {}
 
   private record Running(DriveSession session, DriveModel model, DriveScreen screen) {}
@@ -64,6 +69,7 @@ final class Shell {
     this.light = surroundings.settings().light();
     this.start = new StartModel(desk.leftBehind());
     this.sensors = new SensorsDesk(desk, words, surroundings.background());
+    this.exports = new TripExports(desk.trips(), words, surroundings.exporting());
     this.menu =
         new MenuScreen(
             words,
@@ -237,7 +243,7 @@ final class Shell {
 
   private void openTrips(Runnable back) {
     isDriveShown = false;
-    TripsDesk trips = new TripsDesk(desk.trips(), words, surroundings.background());
+    TripsDesk trips = new TripsDesk(desk.trips(), words, surroundings.library(), exports);
     TripsScreen screen =
         new TripsScreen(
             words,
@@ -315,11 +321,18 @@ final class Shell {
 
   private void endDrive() {
     menu.showEnding(true);
-    leave(this::showStart);
+    endDrive(this::showStart);
   }
 
-  /** Ends the drive, if one runs, and goes on when its trip is sealed and all else is kept. */
+  /**
+   * Ends the drive, if one runs, and what is being exported, and goes on when its trip is sealed
+   * and all else is kept.
+   */
   void leave(Runnable after) {
+    endDrive(() -> exports.stopAndThen(after));
+  }
+
+  private void endDrive(Runnable after) {
     root.leaving();
     Optional<Running> ending = running;
     running = Optional.empty();

@@ -4,7 +4,9 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -20,8 +22,9 @@ public final class SteadypullWindow {
   private final WindowSettings settings;
   private final CountDownLatch closed = new CountDownLatch(1);
   private final AtomicReference<@Nullable Throwable> trouble = new AtomicReference<>();
-  private final ExecutorService background =
-      Executors.newSingleThreadExecutor(Thread.ofPlatform().name("desk").daemon().factory());
+  private final ExecutorService background = thread("desk");
+  private final ExecutorService library = thread("trips");
+  private final ExecutorService exporting = thread("export");
 
   private final AtomicReference<@Nullable Runnable> leaving = new AtomicReference<>();
 
@@ -29,6 +32,18 @@ public final class SteadypullWindow {
   public SteadypullWindow(DriveDesk desk, WindowSettings settings) {
     this.desk = desk;
     this.settings = settings;
+  }
+
+  /** One thread; what comes when the window has closed is dropped. */
+  private static ExecutorService thread(String name) {
+    return new ThreadPoolExecutor(
+        1,
+        1,
+        0,
+        TimeUnit.SECONDS,
+        new LinkedBlockingQueue<>(),
+        Thread.ofPlatform().name(name).daemon().factory(),
+        new ThreadPoolExecutor.DiscardPolicy());
   }
 
   /**
@@ -48,6 +63,8 @@ public final class SteadypullWindow {
       Thread.currentThread().interrupt();
     } finally {
       background.shutdown();
+      library.shutdown();
+      exporting.shutdown();
     }
     Throwable found = trouble.get();
     if (found != null) {
@@ -90,6 +107,8 @@ public final class SteadypullWindow {
                 InstantSource.system(),
                 System::nanoTime,
                 background,
+                library,
+                exporting,
                 settings.screen()));
     Stage stage = new Stage();
     stage.setTitle(words.say("window.title"));

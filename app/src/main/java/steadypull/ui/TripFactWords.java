@@ -49,7 +49,7 @@ final class TripFactWords {
     if (!trip.sealed()) {
       caution("state", words.say("trips.unfinishedFact"));
     }
-    chosen.picture().ifPresent(picture -> damage(picture));
+    damage(chosen);
     put("rig", rig(whole.rig()));
     describe(trip.details());
     whole.marks().forEach(mark -> put("mark", mark(mark)));
@@ -64,9 +64,18 @@ final class TripFactWords {
     put("ownId", trip.origin());
   }
 
-  private void damage(TripPicture picture) {
-    if (!picture.damaged().isEmpty()) {
-      caution("damaged", words.say("trips.damagedFact", spans(picture.damaged())));
+  /** What the drawing came upon, until all is known. */
+  private void damage(TripsModel.ChosenTrip chosen) {
+    if (chosen.damage().isPresent()) {
+      if (!chosen.damage().get().isNone()) {
+        String missing = new TripDamageWords(words, quantities).missing(chosen.damage().get());
+        caution("damaged", words.say("trips.damagedFact", missing));
+      }
+      return;
+    }
+    List<Gap> drawn = chosen.shown().map(TripPicture::damaged).orElse(List.of());
+    if (!drawn.isEmpty()) {
+      caution("damaged", words.say("trips.damagedFact", spans(drawn)));
     }
   }
 

@@ -4,15 +4,19 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import steadypull.channel.QuantityFormat;
+import steadypull.drive.TripWindow;
 import steadypull.store.TripSummary;
 
 /** The words for one trip in a list and at the head of its sheet. Immutable. */
 final class TripLineWords {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
+  private static final DateTimeFormatter CLOCK_SECONDS = DateTimeFormatter.ofPattern("HH:mm:ss");
+  private static final long MICROS_WITH_SECONDS = 1_800_000_000L;
 
   private final Words words;
   private final QuantityFormat quantities;
@@ -51,6 +55,19 @@ final class TripLineWords {
     OffsetDateTime start = local(trip);
     OffsetDateTime end = start.plusSeconds(Math.round(trip.durationSeconds()));
     return words.say("trips.span", CLOCK.format(start), CLOCK.format(end));
+  }
+
+  /** The same of a window of it; with seconds where that is short. */
+  String span(TripSummary trip, TripWindow window) {
+    if (window.equals(TripWindow.whole(trip))) {
+      return span(trip);
+    }
+    DateTimeFormatter clock = window.widthMicros() < MICROS_WITH_SECONDS ? CLOCK_SECONDS : CLOCK;
+    OffsetDateTime start = local(trip);
+    return words.say(
+        "trips.span",
+        clock.format(start.plus(window.fromMicros(), ChronoUnit.MICROS)),
+        clock.format(start.plus(window.toMicros(), ChronoUnit.MICROS)));
   }
 
   /** A text of at most so many letters. */

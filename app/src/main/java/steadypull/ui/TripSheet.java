@@ -21,7 +21,7 @@ final class TripSheet extends Pane {
   private final Text nearest = TextRow.text("note-title");
   private final Text span = TextRow.text("prose");
   private final Text told = TextRow.text("prose");
-  private final TripStrip strip = new TripStrip();
+  private final TripStrip strip;
   private final VBox facts = new VBox();
   private final ScrollPane factsPane = new ScrollPane(facts);
   private final TripFields fields;
@@ -36,6 +36,7 @@ final class TripSheet extends Pane {
     setPickOnBounds(false);
     fields =
         new TripFields(words, quantities, (trip, reading) -> desk.keep(trip, reading, quantities));
+    strip = new TripStrip(words.say("trips.strip"), desk::show);
     foot = new PressButton(Icon.NONE, words.say("trips.edit"), this::toggleEditing);
     foot.setId("trips-edit");
     build();
@@ -133,8 +134,9 @@ final class TripSheet extends Pane {
     title.setText(lines.day(trip));
     summary.setText(lines.summary(trip));
     nearest.setText(chosen.picture().map(this::headroom).orElse(""));
-    span.setText(lines.span(trip));
-    strip.show(chosen.picture());
+    span.setText(
+        chosen.shown().map(shown -> lines.span(trip, shown.window())).orElse(lines.span(trip)));
+    strip.show(Optional.of(chosen));
     facts
         .getChildren()
         .setAll(TripFactWords.of(chosen, words, quantities).stream().map(this::row).toList());
@@ -179,12 +181,15 @@ final class TripSheet extends Pane {
     switch (changed) {
       case TripsModel.Told.Nothing _ -> told.setText("");
       case TripsModel.Told.Done(String done) -> told.setText(done);
-      case TripsModel.Told.Refused(String message) -> {
-        told.getStyleClass().addAll("bold", "caution");
-        told.setText(message);
-      }
+      case TripsModel.Told.Refused(String message) -> warn(message);
+      case TripsModel.Told.DoneWithLoss(String message) -> warn(message);
     }
     arrange();
+  }
+
+  private void warn(String message) {
+    told.getStyleClass().addAll("bold", "caution");
+    told.setText(message);
   }
 
   private void arrange() {

@@ -1,32 +1,56 @@
 package steadypull.ui;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import javafx.scene.transform.Scale;
-import steadypull.drive.TripPicture;
+import steadypull.drive.TripWindow;
+import steadypull.ui.TripsModel.ChosenTrip;
 
-/** The small drawing of a trip; its pixels are those of the screen at any scale. */
+/**
+ * The small drawing of a trip, in which people move and come closer; its pixels are those of the
+ * screen at any scale.
+ */
 final class TripStrip extends Region {
   private final Canvas canvas = new Canvas();
   private final Scale toDesign = new Scale();
-  private Optional<TripPicture> picture = Optional.empty();
+  private final StripHand hand;
+  private Optional<ChosenTrip> chosen = Optional.empty();
   private Light light = Light.DAY;
   private double density = 1;
 
-  TripStrip() {
+  /**
+   * An empty strip.
+   *
+   * @param look asks for another window of the trip
+   */
+  TripStrip(String accessibleText, Consumer<TripWindow> look) {
+    hand = new StripHand(this, look);
     setManaged(false);
-    setMouseTransparent(true);
+    setId("trip-strip");
+    getStyleClass().add("trip-strip");
+    setAccessibleText(accessibleText);
+    setFocusTraversable(true);
+    canvas.setMouseTransparent(true);
     canvas.getTransforms().add(toDesign);
     getChildren().add(canvas);
-    setLayoutX(TripsGeometry.INNER_LEFT);
-    setLayoutY(TripsGeometry.STRIP_TOP);
+    resizeRelocate(
+        TripsGeometry.INNER_LEFT,
+        TripsGeometry.STRIP_TOP,
+        TripsGeometry.INNER_WIDTH,
+        TripsGeometry.STRIP_HEIGHT);
   }
 
   /** Shows a trip, or empty ground until it is read. */
-  void show(Optional<TripPicture> changed) {
-    picture = changed;
+  void show(Optional<ChosenTrip> changed) {
+    boolean isSame =
+        changed.map(ChosenTrip::id).equals(chosen.map(ChosenTrip::id)) && changed.isPresent();
+    if (!isSame) {
+      hand.take(changed.map(trip -> TripWindow.whole(trip.trip().summary())));
+    }
+    chosen = changed;
     draw();
   }
 
@@ -54,9 +78,12 @@ final class TripStrip extends Region {
     context.save();
     context.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
     context.scale(density, density);
-    picture.ifPresent(
-        shown ->
-            new TripStripPainter(new Pen(context, Palette.of(light)), width, height).paint(shown));
+    TripStripPainter painter =
+        new TripStripPainter(new Pen(context, Palette.of(light)), width, height);
+    chosen.ifPresent(
+        trip ->
+            trip.picture()
+                .ifPresent(whole -> painter.paint(trip.shown().orElse(whole), whole.nearest())));
     context.restore();
   }
 }

@@ -1,6 +1,9 @@
 package steadypull.ui;
 
+import java.util.Optional;
+import steadypull.channel.Channel;
 import steadypull.drive.TripPicture;
+import steadypull.drive.TripWindow;
 import steadypull.store.column.PixelLine;
 
 /**
@@ -14,7 +17,6 @@ final class TripStripPainter {
   private static final double OVER_KELVIN = 8;
   private static final double EDGE = 3;
   private static final double HATCH_STEP = 8 * Math.sqrt(2);
-  private static final long LONGEST_SILENCE_MICROS = 15_000_000;
   private static final double STRONG = 2.6;
   private static final double FAINT = 1.4;
 
@@ -30,13 +32,29 @@ final class TripStripPainter {
     this.limitY = height * OVER_KELVIN / (OVER_KELVIN + UNDER_KELVIN);
   }
 
-  void paint(TripPicture picture) {
+  /**
+   * Paints a window of a trip.
+   *
+   * @param nearest the strong line
+   */
+  void paint(TripPicture picture, Optional<TripPicture.Line> nearest) {
     pen.fill(Token.GROUND, 0, 0, width, height);
     ceiling();
-    picture.lines().stream()
-        .filter(line -> picture.nearest().filter(line::equals).isEmpty())
-        .forEach(line -> trace(line, Token.INK3, FAINT));
-    picture.nearest().ifPresent(line -> trace(line, Token.INK, STRONG));
+    pen.within(0, 0, width, height, () -> traces(picture, nearest));
+  }
+
+  private void traces(TripPicture picture, Optional<TripPicture.Line> nearest) {
+    Optional<Channel> strong = nearest.map(TripPicture.Line::channel);
+    for (TripPicture.Line line : picture.lines()) {
+      if (!strong.equals(Optional.of(line.channel()))) {
+        trace(picture, line, Token.INK3, FAINT);
+      }
+    }
+    for (TripPicture.Line line : picture.lines()) {
+      if (strong.equals(Optional.of(line.channel()))) {
+        trace(picture, line, picture.isExact() ? Token.INK : Token.INK3, STRONG);
+      }
+    }
   }
 
   private void ceiling() {
@@ -54,33 +72,50 @@ final class TripStripPainter {
     pen.line(Token.INK2, 2, 0, limitY, width, limitY);
   }
 
-  private void trace(TripPicture.Line drawn, Token token, double strength) {
+  private void trace(TripPicture picture, TripPicture.Line drawn, Token token, double strength) {
     pen.stroke(token, strength);
     PixelLine line = drawn.line();
-    double[] x = new double[4 * line.columns()];
-    double[] y = new double[4 * line.columns()];
-    int count = 0;
+    TripWindow window = picture.window();
+    StripTrace trace = new StripTrace(pen, 4 * line.columns() + 2);
+    line.before()
+        .ifPresent(
+            sample ->
+                trace.add(
+                    sample.timeMicros(),
+                    sample.timeMicros(),
+                    x(sample.timeMicros(), window),
+                    y(sample.value() - drawn.limitCelsius())));
     for (int column = 0; column < line.columns(); column++) {
-      if (line.isEmpty(column)) {
-        continue;
-      }
-      if (line.isGapBefore(column, LONGEST_SILENCE_MICROS)) {
-        pen.polyline(x, y, count);
-        count = 0;
-      }
-      for (double celsius : through(line, column)) {
-        x[count] = (column + 0.5) * width / line.columns();
-        y[count] = y(celsius - drawn.limitCelsius());
-        count++;
+      if (!line.isEmpty(column)) {
+        trace.add(
+            line.firstMicros(column),
+            line.lastMicros(column),
+            (column + 0.5) * width / line.columns(),
+            through(line, column, drawn.limitCelsius()));
       }
     }
-    pen.polyline(x, y, count);
+    line.after()
+        .ifPresent(
+            sample ->
+                trace.add(
+                    sample.timeMicros(),
+                    sample.timeMicros(),
+                    x(sample.timeMicros(), window),
+                    y(sample.value() - drawn.limitCelsius())));
+    trace.finish();
+  }
+
+  private double x(long timeMicros, TripWindow window) {
+    return (timeMicros - window.fromMicros()) * width / window.widthMicros();
   }
 
   /** From the first value over both extremes to the last: no spike is lost. */
-  private static double[] through(PixelLine line, int column) {
+  private double[] through(PixelLine line, int column, double limitCelsius) {
     return new double[] {
-      line.first(column), line.least(column), line.greatest(column), line.last(column)
+      y(line.first(column) - limitCelsius),
+      y(line.least(column) - limitCelsius),
+      y(line.greatest(column) - limitCelsius),
+      y(line.last(column) - limitCelsius)
     };
   }
 

@@ -4,12 +4,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import javafx.beans.value.ChangeListener;
 import steadypull.channel.QuantityFormat;
 import steadypull.drive.DriveException;
 import steadypull.drive.TripDesk;
+import steadypull.drive.TripPicture;
+import steadypull.drive.TripWindow;
 import steadypull.drive.WholeTrip;
+import steadypull.store.TripDamage;
 import steadypull.store.TripSummary;
-import steadypull.ui.TripsModel.ChosenTrip;
 import steadypull.ui.TripsModel.Listed;
 import steadypull.ui.TripsModel.Told;
 
@@ -20,15 +23,41 @@ import steadypull.ui.TripsModel.Told;
 final class TripsDesk {
   private final TripDesk desk;
   private final Words words;
-  private final Executor background;
+  private final Executor library;
+  private final TripLook trip;
+  private final TripExports exports;
   private final TripsModel model = new TripsModel();
+  private final ChangeListener<Told> exported = (_, _, _) -> hearOfExports();
 
   private String wantedId = "";
 
-  TripsDesk(TripDesk desk, Words words, Executor background) {
+  /**
+   * A desk for one visit.
+   *
+   * @param library runs one thing after the other
+   * @param exports outlive the visit
+   */
+  TripsDesk(TripDesk desk, Words words, Executor library, TripExports exports) {
     this.desk = desk;
     this.words = words;
-    this.background = background;
+    this.library = library;
+    this.exports = exports;
+    this.trip = new TripLook(desk, library, (int) TripsGeometry.INNER_WIDTH, new Looked());
+    exports.toldProperty().addListener(exported);
+  }
+
+  /** Ends the visit; what is being exported goes on. */
+  void leave() {
+    exports.toldProperty().removeListener(exported);
+    trip.close();
+  }
+
+  private void hearOfExports() {
+    exports.takeUnheard().ifPresent(model::tell);
+  }
+
+  TripExports exports() {
+    return exports;
   }
 
   TripsModel model() {
@@ -42,7 +71,7 @@ final class TripsDesk {
 
   private void look(TripQuery query, boolean choosesAnother) {
     long look = model.look(query);
-    background.execute(
+    library.execute(
         () -> {
           // Somebody who types has asked anew already.
           if (model.isWanted(look)) {
@@ -81,37 +110,68 @@ final class TripsDesk {
   }
 
   /** Shows the sheet of a trip. */
-  void choose(TripSummary trip) {
-    if (trip.id().equals(wantedId)) {
+  void choose(TripSummary chosen) {
+    if (chosen.id().equals(wantedId)) {
       return;
     }
-    wantedId = trip.id();
-    long choice = model.choose();
-    background.execute(() -> read(trip.id(), choice));
+    wantedId = chosen.id();
+    long look = trip.begin();
+    model.choose(look);
+    trip.open(look, chosen.id(), listed());
   }
 
-  private void read(String tripId, long choice) {
-    if (!model.isChosen(choice)) {
-      return;
+  private List<TripSummary> listed() {
+    return model.listedProperty().get() instanceof Listed.Found(TripHits hits)
+        ? hits.trips()
+        : List.of();
+  }
+
+  /** Draws a window of the chosen trip. */
+  void show(TripWindow window) {
+    trip.show(window);
+  }
+
+  /** Hears of the chosen trip. */
+  private final class Looked implements TripLook.Listener {
+    @Override
+    public void opened(long look, WholeTrip whole) {
+      FxThread.run(
+          () -> {
+            model.chosen(look, whole);
+            hearOfExports();
+          });
     }
-    try {
-      WholeTrip whole = desk.trip(tripId);
-      FxThread.run(() -> model.chosen(choice, new ChosenTrip(whole, Optional.empty())));
-      var picture = desk.picture(tripId, (int) TripsGeometry.INNER_WIDTH);
-      FxThread.run(() -> model.chosen(choice, new ChosenTrip(whole, Optional.of(picture))));
-    } catch (DriveException refused) {
+
+    @Override
+    public void drawn(long look, TripPicture whole) {
+      FxThread.run(() -> model.chosen(look, shown -> shown.withPicture(whole)));
+    }
+
+    @Override
+    public void shown(long look, TripPicture window) {
+      FxThread.run(() -> model.chosen(look, shown -> shown.withShown(window)));
+    }
+
+    @Override
+    public void examined(long look, TripDamage damage) {
+      FxThread.run(() -> model.chosen(look, shown -> shown.withDamage(damage)));
+    }
+
+    @Override
+    public void refused(long look, DriveException refused) {
       FxThread.run(() -> model.tell(refusal(refused)));
     }
   }
 
   private void chooseNone() {
     wantedId = "";
+    trip.close();
     model.chooseNone();
   }
 
   /** Keeps what was typed of a trip; what could not be read of it is told. */
   void keep(WholeTrip trip, TripSaidReader.Reading reading, QuantityFormat quantities) {
-    background.execute(
+    library.execute(
         () -> {
           try {
             WholeTrip before = desk.trip(trip.summary().id());
@@ -145,7 +205,7 @@ final class TripsDesk {
   }
 
   private void change(Change change, Runnable after) {
-    background.execute(
+    library.execute(
         () -> {
           try {
             change.make();
@@ -160,23 +220,9 @@ final class TripsDesk {
         });
   }
 
-  /** Writes a trip to a file. */
-  void export(TripSummary trip, Path file) {
-    model.tell(new Told.Done(words.say("trips.writing", file.toString())));
-    background.execute(
-        () -> {
-          Told outcome = write(trip, file);
-          FxThread.run(() -> model.tell(outcome));
-        });
-  }
-
-  private Told write(TripSummary trip, Path file) {
-    try {
-      desk.export(trip.id(), file);
-      return new Told.Done(words.say("trips.written", file.toString()));
-    } catch (DriveException refused) {
-      return refusal(refused);
-    }
+  /** Writes a trip to a file, unless another is being written. */
+  void export(TripSummary written, Path file, QuantityFormat quantities) {
+    exports.begin(written, file, quantities);
   }
 
   private static Told refusal(DriveException refused) {

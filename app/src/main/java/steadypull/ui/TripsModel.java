@@ -3,10 +3,12 @@ package steadypull.ui;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import steadypull.drive.TripPicture;
 import steadypull.drive.WholeTrip;
+import steadypull.store.TripDamage;
 import steadypull.store.TripSummary;
 
 /**
@@ -25,16 +27,43 @@ final class TripsModel {
   private final ReadOnlyObjectWrapper<Optional<TripSummary>> lastThrown =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final AtomicLong lookWanted = new AtomicLong();
-  private final AtomicLong choiceWanted = new AtomicLong();
+  private long choiceWanted;
 
   /**
    * The trip whose sheet is shown.
    *
-   * @param picture comes a little later than the words
+   * @param picture the whole trip; comes a little later than the words
+   * @param shown the window of it that is looked at
+   * @param damage what of it cannot be read; comes last
    */
-  record ChosenTrip(WholeTrip trip, Optional<TripPicture> picture) {
+  record ChosenTrip(
+      WholeTrip trip,
+      Optional<TripPicture> picture,
+      Optional<TripPicture> shown,
+      Optional<TripDamage> damage) {
+    /** The words alone. */
+    static ChosenTrip of(WholeTrip trip) {
+      return new ChosenTrip(trip, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
     String id() {
       return trip.summary().id();
+    }
+
+    ChosenTrip withTrip(WholeTrip changed) {
+      return new ChosenTrip(changed, picture, shown, damage);
+    }
+
+    ChosenTrip withPicture(TripPicture whole) {
+      return new ChosenTrip(trip, Optional.of(whole), Optional.of(whole), damage);
+    }
+
+    ChosenTrip withShown(TripPicture window) {
+      return new ChosenTrip(trip, picture, Optional.of(window), damage);
+    }
+
+    ChosenTrip withDamage(TripDamage found) {
+      return new ChosenTrip(trip, picture, shown, Optional.of(found));
     }
   }
 
@@ -57,6 +86,9 @@ final class TripsModel {
     record Nothing() implements Told {}
 
     record Done(String words) implements Told {}
+
+    /** Done, but not as it should be. */
+    record DoneWithLoss(String message) implements Told {}
 
     record Refused(String message) implements Told {}
   }
@@ -104,20 +136,23 @@ final class TripsModel {
     }
   }
 
-  /** Begins to read another trip for its sheet. */
-  long choose() {
+  /** Waits for the sheet of the trip that carries that number. */
+  void choose(long choice) {
     told.set(new Told.Nothing());
-    return choiceWanted.incrementAndGet();
+    choiceWanted = choice;
   }
 
-  /** Whether that trip's sheet is still wanted; any thread. */
-  boolean isChosen(long choice) {
-    return choiceWanted.get() == choice;
+  /** Shows the sheet of a trip that is still wanted. */
+  void chosen(long choice, WholeTrip trip) {
+    if (choiceWanted == choice) {
+      chosen.set(Optional.of(ChosenTrip.of(trip)));
+    }
   }
 
-  void chosen(long choice, ChosenTrip trip) {
-    if (isChosen(choice)) {
-      chosen.set(Optional.of(trip));
+  /** Shows more of the trip whose sheet is shown, if it is still wanted. */
+  void chosen(long choice, UnaryOperator<ChosenTrip> more) {
+    if (choiceWanted == choice) {
+      chosen.set(chosen.get().map(more));
     }
   }
 
@@ -126,12 +161,12 @@ final class TripsModel {
     chosen
         .get()
         .filter(shown -> shown.id().equals(trip.summary().id()))
-        .ifPresent(shown -> chosen.set(Optional.of(new ChosenTrip(trip, shown.picture()))));
+        .ifPresent(shown -> chosen.set(Optional.of(shown.withTrip(trip))));
   }
 
   /** Shows no sheet. */
   void chooseNone() {
-    choiceWanted.incrementAndGet();
+    choiceWanted = 0;
     chosen.set(Optional.empty());
   }
 

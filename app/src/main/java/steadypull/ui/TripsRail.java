@@ -9,6 +9,9 @@ import steadypull.store.TripSummary;
 final class TripsRail extends Pane {
   private final PressButton play;
   private final PressButton export;
+  private final Words words;
+  private Optional<TripSummary> chosen = Optional.empty();
+  private Optional<TripExports.Running> exporting = Optional.empty();
   private final PressButton throwAway;
   private final PressButton thrownAway;
   private final boolean isDriving;
@@ -17,7 +20,7 @@ final class TripsRail extends Pane {
    * What the rail can ask for.
    *
    * @param play drives the chosen trip once more
-   * @param export writes it to a file
+   * @param export writes it to a file, or ends the writing that is under way
    * @param throwAway throws it away
    * @param thrownAway opens the list of what was thrown away
    * @param back leaves the screen
@@ -31,6 +34,7 @@ final class TripsRail extends Pane {
    * @param isDriving whether a drive runs, beside which nothing is played back
    */
   TripsRail(Words words, boolean isDriving, Actions actions) {
+    this.words = words;
     this.isDriving = isDriving;
     setManaged(false);
     setPickOnBounds(false);
@@ -65,11 +69,28 @@ final class TripsRail extends Pane {
   }
 
   /** Offers what can be done with a trip; one that is being recorded stays. */
-  void show(Optional<TripSummary> chosen) {
+  void show(Optional<TripSummary> changed) {
+    chosen = changed;
     boolean hasEnded = chosen.filter(TripSummary::sealed).isPresent();
     play.setDisable(!hasEnded || isDriving);
-    export.setDisable(chosen.isEmpty());
     throwAway.setDisable(!hasEnded);
+    arrangeExport();
+  }
+
+  /** Offers to end what is being written, and says how far it has come. */
+  void showExport(Optional<TripExports.Running> running) {
+    exporting = running;
+    arrangeExport();
+  }
+
+  private void arrangeExport() {
+    if (exporting.isPresent()) {
+      export.show(Icon.STOP, words.say("trips.exportStop"));
+      export.note(words.say("trips.exportShare", Integer.toString(exporting.get().percent())));
+    } else {
+      export.show(Icon.OUT, words.say("trips.export"));
+    }
+    export.setDisable(chosen.isEmpty() && exporting.isEmpty());
   }
 
   /** Says how many can be brought back. */

@@ -2,6 +2,7 @@ package steadypull.ui;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.beans.value.ChangeListener;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -17,7 +18,10 @@ import steadypull.ui.TripsModel.Listed;
  */
 final class TripsScreen implements Screen {
   private final Words words;
+  private final QuantityFormat quantities;
   private final TripsDesk desk;
+  private final ChangeListener<Optional<TripExports.Running>> exporting =
+      (_, _, running) -> showExport(running);
   private final Pane root;
   private final Text count = TextRow.text("prose");
   private final TripFinder finder;
@@ -39,6 +43,7 @@ final class TripsScreen implements Screen {
 
   TripsScreen(Words words, QuantityFormat quantities, TripsDesk desk, Ways ways) {
     this.words = words;
+    this.quantities = quantities;
     this.desk = desk;
     this.ways = ways;
     TripLineWords lines = new TripLineWords(words, quantities);
@@ -80,6 +85,12 @@ final class TripsScreen implements Screen {
     show(model.lastThrownProperty().get());
     rail.showThrownAway(model.thrownAwayProperty().get());
     rail.show(chosen());
+    desk.exports().runningProperty().addListener(exporting);
+    showExport(desk.exports().runningProperty().get());
+  }
+
+  private void showExport(Optional<TripExports.Running> running) {
+    rail.showExport(running);
   }
 
   @Override
@@ -100,6 +111,8 @@ final class TripsScreen implements Screen {
   @Override
   public void leaving() {
     sheet.keepNow();
+    desk.exports().runningProperty().removeListener(exporting);
+    desk.leave();
   }
 
   /** Gives the keyboard to the list. */
@@ -117,9 +130,16 @@ final class TripsScreen implements Screen {
   }
 
   private void export() {
+    if (desk.exports().runningProperty().get().isPresent()) {
+      desk.exports().stop();
+      return;
+    }
     chosen()
         .ifPresent(
-            trip -> ways.files().forTrip(trip.id()).ifPresent(file -> desk.export(trip, file)));
+            trip ->
+                ways.files()
+                    .forTrip(trip.id())
+                    .ifPresent(file -> desk.export(trip, file, quantities)));
   }
 
   private void openPick(TripPick.Kind kind) {

@@ -6,15 +6,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.store.NewTrip;
@@ -101,16 +106,44 @@ class KeptTripsTest {
   void theNameOfTheFileTellsTheFormOfAnExport() throws Exception {
     Path table = folder.resolve("a.csv");
     Path whole = folder.resolve("a.trip");
-    desk.export(trip, table);
-    desk.export(trip, whole);
+    ExportEnd written = new ExportEnd.Written(drives.library().damage(trip));
+    assertThat(desk.export(trip, table, _ -> true)).isEqualTo(written);
+    assertThat(desk.export(trip, whole, _ -> true)).isEqualTo(written);
 
     assertThat(Files.readString(table)).startsWith("time[s],");
     // The first sixteen bytes of a database: SQLite, Database File Format, section 1.3.
     assertThat(Files.readAllBytes(whole))
         .startsWith("SQLite format 3\0".getBytes(StandardCharsets.US_ASCII));
-    assertThatThrownBy(() -> desk.export(trip, folder))
+    assertThatThrownBy(() -> desk.export(trip, folder, _ -> true))
         .isInstanceOf(DriveException.class)
         .hasMessageContaining("expected a name that ends in .csv");
+  }
+
+  /** Nothing of a file is there before all of it is. */
+  @ParameterizedTest
+  @ValueSource(strings = {"b.csv", "b.csv.gz", "b.trip"})
+  void anExportThatIsStoppedLeavesWhatWasThere(String name) throws Exception {
+    Path before = folder.resolve("before");
+    Path exports = Files.createDirectory(folder.resolve("exports"));
+    Path file = exports.resolve(name);
+    desk.export(trip, file, _ -> true);
+    Files.copy(file, before);
+    List<Double> shares = new ArrayList<>();
+    ExportEnd end =
+        desk.export(
+            trip,
+            file,
+            share -> {
+              shares.add(share);
+              return share == 0;
+            });
+
+    assertThat(end).isEqualTo(new ExportEnd.Stopped());
+    assertThat(file).hasSameBinaryContentAs(before);
+    assertThat(shares).allMatch(share -> share >= 0 && share <= 1);
+    try (Stream<Path> left = Files.list(exports)) {
+      assertThat(left).containsExactly(file);
+    }
   }
 
   @Test
@@ -126,7 +159,10 @@ class KeptTripsTest {
                 hottest[0] = Math.max(hottest[0], sample.value());
               }
             });
-    TripPicture picture = desk.picture(trip, 200);
+    TripPicture picture;
+    try (TripView view = desk.view(trip)) {
+      picture = view.picture(TripWindow.whole(view.trip().summary()), 200);
+    }
     TripPicture.Line coolant =
         picture.lines().stream()
             .filter(line -> line.channel().equals(Channels.ENGINE_COOLANT_TEMP))
@@ -137,6 +173,25 @@ class KeptTripsTest {
     assertThat(picture.nearest().orElseThrow().leastHeadroomKelvin())
         .isLessThanOrEqualTo(coolant.leastHeadroomKelvin());
     assertThat(picture.damaged()).isEmpty();
+  }
+
+  /** Whoever comes closer sees each sample, at once as bounds and then itself. */
+  @Test
+  void aWindowOfATripIsKnownInBoundsAndThenExact() throws Exception {
+    try (TripView view = desk.view(trip)) {
+      TripWindow whole = TripWindow.whole(view.trip().summary());
+      TripWindow window = whole.magnified(20, 0.5, whole);
+      assertThat(view.known(window, 200).isExact()).isFalse();
+      TripPicture exact = view.picture(window, 200);
+      assertThat(exact.isExact()).isTrue();
+      assertThat(exact.window()).isEqualTo(window);
+      assertThat(view.known(window, 200).isExact()).isTrue();
+
+      while (view.readAhead(whole) || view.examine()) {
+        assertThat(view.known(whole, 200).lines()).isNotEmpty();
+      }
+      assertThat(view.damage()).isEqualTo(drives.library().damage(trip));
+    }
   }
 
   @Test

@@ -147,7 +147,7 @@ class IncomingFileFuzzTest {
                 new Sample(Channels.VEHICLE_SPEED, 0, 80), new Sample(Channels.GEAR, 9, 3));
         String id = library.keep(trip, samples, 10);
         Path file = folder.resolve("x.trip");
-        TripFile.write(library, library.find(id), file, ExportChoice.ALL);
+        TripFile.write(library, library.find(id), file, ExportChoice.ALL, TransferWatch.NONE);
         return Files.readAllBytes(file);
       }
     } catch (Exception e) {

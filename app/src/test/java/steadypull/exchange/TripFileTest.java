@@ -51,7 +51,7 @@ class TripFileTest {
   }
 
   private List<Channel> written(ExportChoice choice) throws Exception {
-    TripFile.write(library, trip, file, choice);
+    TripFile.write(library, trip, file, choice, TransferWatch.NONE);
     try (PortableTrip written = TripFile.open(file)) {
       return written.summary().channels();
     }
@@ -73,7 +73,8 @@ class TripFileTest {
       recorder.commit(0);
       TripSummary running = library.find(recorder.tripId());
 
-      assertThatThrownBy(() -> TripFile.write(library, running, file, ExportChoice.ALL))
+      assertThatThrownBy(
+              () -> TripFile.write(library, running, file, ExportChoice.ALL, TransferWatch.NONE))
           .isInstanceOf(TableException.class)
           .hasMessageContaining("still being recorded");
     }
@@ -84,18 +85,20 @@ class TripFileTest {
   void aPlaceThatTakesNoFileIsNamedAndNothingIsLeftThere() {
     Path nowhere = folder.resolve("none/x.trip");
 
-    assertThatThrownBy(() -> TripFile.write(library, trip, nowhere, ExportChoice.ALL))
+    assertThatThrownBy(
+            () -> TripFile.write(library, trip, nowhere, ExportChoice.ALL, TransferWatch.NONE))
         .isInstanceOf(TableException.class)
         .hasMessageContaining("Could not write " + nowhere)
         .hasMessageContaining("no folder");
-    assertThatThrownBy(() -> TripFile.write(library, trip, folder, ExportChoice.ALL))
+    assertThatThrownBy(
+            () -> TripFile.write(library, trip, folder, ExportChoice.ALL, TransferWatch.NONE))
         .isInstanceOf(TableException.class)
         .hasMessageContaining("found a folder");
   }
 
   @Test
   void onlyAPlainFileIsOpened() throws Exception {
-    TripFile.write(library, trip, file, ExportChoice.ALL);
+    TripFile.write(library, trip, file, ExportChoice.ALL, TransferWatch.NONE);
     Path link = Files.createSymbolicLink(folder.resolve("link.trip"), file);
 
     assertRefused(link, "a link to another place");

@@ -181,6 +181,11 @@ class DamageCostsLittleTest {
         assertThat(drawing.line(channel, endMicros / 3, endMicros / 2, 9_000).columns())
             .isEqualTo(9_000);
       }
+      // What was unpacked for drawing is not read once more; the rest is, and all is told.
+      while (drawing.examine()) {
+        assertThat(drawing.damage().tripId()).isEqualTo(trip.id());
+      }
+      assertThat(drawing.damage()).isEqualTo(library.damage(trip.id()));
     }
   }
 

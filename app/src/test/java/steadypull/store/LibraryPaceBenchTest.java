@@ -38,7 +38,6 @@ class LibraryPaceBenchTest {
   private static final long END_MICROS = STEPS * STEP_MICROS;
   private static final int STEPS_PER_COMMIT = 5;
   private static final int ZOOMS = 100;
-  private static final int PROGRAMS = 5;
 
   /** The longest window that is drawn from samples, with as many columns as these: 4 s each. */
   private static final long HARDEST_MICROS = 4_000_000L * COLUMNS - 1;
@@ -128,10 +127,12 @@ class LibraryPaceBenchTest {
   private static void printHardest(TripLibrary library, String id, SplittableRandom random)
       throws Exception {
     Cost[] zooms = new Cost[ZOOMS];
+    Cost[] bounds = new Cost[ZOOMS];
     for (int zoom = 0; zoom < ZOOMS; zoom++) {
       long from = random.nextLong(END_MICROS - HARDEST_MICROS);
       try (TripDrawing drawing = library.draw(id)) {
         draw(drawing, 0, END_MICROS);
+        bounds[zoom] = Cost.of(() -> drawKnown(drawing, from, from + HARDEST_MICROS));
         zooms[zoom] = Cost.of(() -> draw(drawing, from, from + HARDEST_MICROS));
       }
     }
@@ -139,31 +140,20 @@ class LibraryPaceBenchTest {
     print("85 min nobody has looked at, median", zooms[ZOOMS / 2].millis());
     print("85 min nobody has looked at, 95 of 100", zooms[ZOOMS * 95 / 100].millis());
     print("85 min nobody has looked at, worst", zooms[ZOOMS - 1].millis());
-  }
-
-  @Test
-  void printFirstOpenings() throws Exception {
-    try (TripLibrary library = TripLibrary.open(folder)) {
-      library.addTrips(LibraryPaceBenchTest::add);
-    }
-    for (int program = 0; program < PROGRAMS; program++) {
-      FirstOpening opening = FirstOpening.of(folder, END_MICROS, HARDEST_MICROS);
-      print("a program's first list of trips, with the library", wall(opening.libraryMillis()));
-      print("the first trip opened after it", wall(opening.tripMillis()));
-      print("its samples read ahead", wall(opening.aheadMillis()));
-      print("and unpacked while nobody waits", wall(opening.unpackedMillis()));
-      print("its first window, of 85 min", wall(opening.windowMillis()));
-      print("the trip opened once more", wall(opening.laterMillis()));
-    }
-  }
-
-  private static String wall(double millis) {
-    return String.format(Locale.ROOT, "%.1f ms on the wall", millis);
+    Arrays.sort(bounds, (a, b) -> Double.compare(a.wallSeconds, b.wallSeconds));
+    print("what is known of it at once, median", bounds[ZOOMS / 2].millis());
+    print("what is known of it at once, worst", bounds[ZOOMS - 1].millis());
   }
 
   private static void draw(TripDrawing drawing, long from, long to) throws LibraryException {
     for (int channel = 0; channel < CHANNELS; channel++) {
       assertThat(drawing.line(channel, from, to, COLUMNS).columns()).isEqualTo(COLUMNS);
+    }
+  }
+
+  private static void drawKnown(TripDrawing drawing, long from, long to) throws LibraryException {
+    for (int channel = 0; channel < CHANNELS; channel++) {
+      assertThat(drawing.known(channel, from, to, COLUMNS).isExact()).isFalse();
     }
   }
 

@@ -48,6 +48,8 @@ class DriveStoryTest {
                 InstantSource.fixed(NOON),
                 nanos::get,
                 Runnable::run,
+                Runnable::run,
+                Runnable::run,
                 ScreenSettings.in(folder.resolve("screen.properties"))));
     new Scene(made.root());
     return made;

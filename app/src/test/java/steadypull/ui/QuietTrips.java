@@ -6,8 +6,10 @@ import java.util.function.Consumer;
 import steadypull.drive.DriveException;
 import steadypull.drive.DriveSession;
 import steadypull.drive.DriveSnapshot;
+import steadypull.drive.ExportEnd;
+import steadypull.drive.ExportWatch;
 import steadypull.drive.TripDesk;
-import steadypull.drive.TripPicture;
+import steadypull.drive.TripView;
 import steadypull.drive.WholeTrip;
 import steadypull.store.TripDetails;
 import steadypull.store.TripSummary;
@@ -51,12 +53,12 @@ final class QuietTrips implements TripDesk {
   }
 
   @Override
-  public TripPicture picture(String tripId, int pixelColumns) throws DriveException {
+  public TripView view(String tripId) throws DriveException {
     throw unknown(tripId);
   }
 
   @Override
-  public void export(String tripId, Path file) throws DriveException {
+  public ExportEnd export(String tripId, Path file, ExportWatch watch) throws DriveException {
     throw unknown(tripId);
   }
 

@@ -52,6 +52,8 @@ class SensorStoryTest {
                           InstantSource.fixed(Instant.parse("2026-01-17T12:00:00Z")),
                           nanos::get,
                           Runnable::run,
+                          Runnable::run,
+                          Runnable::run,
                           ScreenSettings.in(folder.resolve("screen.properties"))));
               new Scene(made.root());
               return made;

@@ -15,7 +15,6 @@ import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.WholeTrip;
 import steadypull.store.LinkIdentity;
-import steadypull.store.TripDamage;
 import steadypull.store.TripDetails;
 import steadypull.store.TripSummary;
 import steadypull.vehicle.CoolingLayout;
@@ -53,8 +52,7 @@ class TripSaidReaderTest {
             LinkIdentity.UNKNOWN,
             "1");
     Vehicle vehicle = Vehicle.unknown("Wattle 2", CoolingLayout.AIR_TO_AIR).withRig(RIG);
-    return new WholeTrip(
-        summary, vehicle, List.of(), new TripDamage(summary.id(), List.of(), false));
+    return new WholeTrip(summary, vehicle, List.of());
   }
 
   private TripSaidReader.Reading read(QuantityFormat quantities, TripSaid typed) {

@@ -45,7 +45,13 @@ class TripsModelTest {
   void searchesThatWereTypedOverAreNotEvenAsked() throws Exception {
     try (TripShelf shelf = new TripShelf(folder)) {
       shelf.fill();
-      TripsDesk desk = new TripsDesk(shelf.desk(), new Words(Locale.ENGLISH), waiting::add);
+      Words words = new Words(Locale.ENGLISH);
+      TripsDesk desk =
+          new TripsDesk(
+              shelf.desk(),
+              words,
+              waiting::add,
+              new TripExports(shelf.desk(), words, Runnable::run));
       Fx.run(
           () -> {
             desk.look(TripQuery.ALL.withText("q"));

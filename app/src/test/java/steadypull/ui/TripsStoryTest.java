@@ -67,6 +67,8 @@ class TripsStoryTest {
                 InstantSource.fixed(Instant.parse("2026-01-17T12:00:00Z")),
                 nanos::get,
                 Runnable::run,
+                Runnable::run,
+                Runnable::run,
                 ScreenSettings.in(folder.resolve("screen.properties"))));
     new Scene(made.root());
     return made;
@@ -118,6 +120,15 @@ class TripsStoryTest {
             Event.fireEvent(
                 shell.root().getChildren().getFirst(),
                 new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, false, false, false)));
+    Fx.settle();
+  }
+
+  private void keyAt(String id, KeyCode key) {
+    Node node = find(id).orElseThrow();
+    Fx.run(
+        () ->
+            Event.fireEvent(
+                node, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, false, false, false)));
     Fx.settle();
   }
 
@@ -339,6 +350,22 @@ class TripsStoryTest {
     assertThat(isOffered("trips-play")).isFalse();
     key(KeyCode.ESCAPE);
     assertThat(find("menu-trips")).isPresent();
+  }
+
+  /** Plus, the arrows and Home where the drawing has the keyboard. */
+  @Test
+  void theDrawingComesCloserMovesAndShowsAllAgain() throws Exception {
+    shelf.fill();
+    press("trips");
+    keyAt("trip-strip", KeyCode.PLUS);
+    assertThat(texts()).contains("13:03:40 to 13:10:20");
+    keyAt("trip-strip", KeyCode.RIGHT);
+    assertThat(texts()).contains("13:05:20 to 13:12:00");
+    keyAt("trip-strip", KeyCode.MINUS);
+    assertThat(texts()).contains("13:02 to 13:12");
+    keyAt("trip-strip", KeyCode.PLUS);
+    keyAt("trip-strip", KeyCode.HOME);
+    assertThat(texts()).contains("13:02 to 13:12", "Least headroom 12° under: Coolant");
   }
 
   /** However many trips there are: only the rows in sight have nodes. */

@@ -42,6 +42,49 @@ final class LineDrawing {
     }
   }
 
+  /**
+   * Draws between which values the line of a segment lies, from its buckets alone: exact where a
+   * column of pixels spans a bucket that lies in the window whole.
+   */
+  void drawBounds(Buckets buckets) {
+    long width = buckets.widthMicros();
+    long first = Math.floorDiv(window.fromMicros(), width);
+    long last = Math.floorDiv(window.toMicros() - 1, width);
+    if (!window.columnsSpan(width)) {
+      bounds(buckets, first, last);
+      return;
+    }
+    buckets(buckets);
+    if (first * width < window.fromMicros()) {
+      bounds(buckets, first, first);
+    }
+    if ((last + 1) * width > window.toMicros()) {
+      bounds(buckets, last, last);
+    }
+  }
+
+  private void bounds(Buckets buckets, long firstSpan, long lastSpan) {
+    int end = buckets.countBefore(lastSpan + 1);
+    for (int i = buckets.countBefore(firstSpan); i < end; i++) {
+      bounds(buckets, i);
+    }
+  }
+
+  /** On all columns from the first sample to the last; where they lie is known to a sixteenth. */
+  private void bounds(Buckets buckets, int i) {
+    long end = buckets.startMicros(i) + buckets.widthMicros() - 1;
+    long late = Math.min(end, buckets.lastMicros[i] + buckets.widthMicros() / 16);
+    long fromMicros = Math.max(window.fromMicros(), buckets.firstMicros[i]);
+    long toMicros = Math.min(window.toMicros() - 1, late);
+    if (fromMicros > toMicros) {
+      return;
+    }
+    int lastColumn = window.column(toMicros);
+    for (int each = window.column(fromMicros); each <= lastColumn; each++) {
+      line.addBounds(each, fromMicros, toMicros, buckets.leasts[i], buckets.greatests[i]);
+    }
+  }
+
   private boolean isCut(Buckets buckets) {
     return isCut(buckets, window.fromMicros()) || isCut(buckets, window.toMicros());
   }

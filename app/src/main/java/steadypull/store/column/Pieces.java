@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class Pieces<T> {
   private final Bytes bytes;
   private final Form<T> form;
+  private final Witness<T> witness;
   private final int mostAtOnce;
   private final Unpacked<T> kept;
   private final Map<Integer, Unpacking<Optional<Piece<T>>>> underWay = new HashMap<>();
@@ -33,13 +34,20 @@ final class Pieces<T> {
     Piece<T> unpack(byte[] bytes) throws DamagedSegmentException;
   }
 
+  /** Hears of every piece that was unpacked, on the thread that asks. */
+  interface Witness<T> {
+    /** Hears of the piece of that number; null: it is damaged. */
+    void unpacked(int number, @Nullable T piece);
+  }
+
   /** A piece and about the room it takes in memory. */
   record Piece<T>(T content, int octets) {}
 
   /** Pieces, of which so many are read at once, and so many octets are kept. */
-  Pieces(Bytes bytes, Form<T> form, int mostAtOnce, int mostOctets) {
+  Pieces(Bytes bytes, Form<T> form, Witness<T> witness, int mostAtOnce, int mostOctets) {
     this.bytes = bytes;
     this.form = form;
+    this.witness = witness;
     this.mostAtOnce = mostAtOnce;
     this.kept = new Unpacked<>(mostOctets);
   }
@@ -63,22 +71,48 @@ final class Pieces<T> {
     return settle(number);
   }
 
+  /** A piece that nothing has to be read or waited for; null if it is not there or damaged. */
+  @Nullable T findKept(int number) {
+    Unpacking<?> unpacking = underWay.get(number);
+    return unpacking != null && unpacking.isDone() ? settle(number) : kept.find(number);
+  }
+
   /**
-   * Has pieces read, and unpacked while nobody waits for them.
+   * Has the first of the wanted pieces that are not there read, and unpacked while nobody waits for
+   * them. What is not yet unpacked of those from before is finished first, so that never more than
+   * these are under way.
    *
    * @param most so many at most
+   * @return their numbers, set
    */
-  void readAhead(BitSet wanted, int most) {
-    int room = most - underWay.size();
+  BitSet readAhead(BitSet wanted, int most) {
+    underWay.keySet().stream().toList().forEach(this::settle);
+    BitSet begun = new BitSet();
     int number = wanted.nextSetBit(0);
-    while (number >= 0 && room > 0) {
-      int to = isThere(number) ? number + 1 : Math.min(missing(number, wanted), number + room);
+    while (number >= 0 && begun.cardinality() < most) {
+      int to = number + 1;
       if (!isThere(number)) {
+        to = Math.min(missing(number, wanted), number + most - begun.cardinality());
         start(number, to);
-        room -= to - number;
+        begun.set(number, to);
       }
       number = wanted.nextSetBit(to);
     }
+    return begun;
+  }
+
+  /** Unpacks a piece that is not there without keeping it. */
+  void look(int number) {
+    if (!isThere(number)) {
+      Optional<Piece<T>> piece = unpack(bytes.read(number, number + 1).getFirst());
+      witness.unpacked(number, piece.map(Piece::content).orElse(null));
+    }
+  }
+
+  /** Has no core unpack what nobody asked for yet. */
+  void leave() {
+    underWay.values().forEach(Unpacking::leave);
+    underWay.clear();
   }
 
   /** The pieces that are damaged, as far as they have been asked for: their numbers, set. */
@@ -114,8 +148,10 @@ final class Pieces<T> {
         Objects.requireNonNull(underWay.remove(number), "A piece is under way").result();
     if (piece.isEmpty()) {
       damaged.set(number);
+      witness.unpacked(number, null);
       return null;
     }
+    witness.unpacked(number, piece.get().content);
     kept.keep(number, piece.get().content, piece.get().octets);
     return piece.get().content;
   }

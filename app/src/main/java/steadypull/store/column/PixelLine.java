@@ -124,6 +124,17 @@ public final class PixelLine {
     widen(column, least, greatest);
   }
 
+  /** Draws between which values samples lie that may be anywhere on some columns. */
+  void addBounds(int column, long fromMicros, long toMicros, double least, double greatest) {
+    if (!filled[column]) {
+      begin(column, fromMicros, least);
+    }
+    lastMicros[column] = Math.max(lastMicros[column], toMicros);
+    widen(column, least, greatest);
+    firsts[column] = leasts[column];
+    lasts[column] = greatests[column];
+  }
+
   void addFirst(int column, long timeMicros, double value) {
     if (!filled[column]) {
       begin(column, timeMicros, value);

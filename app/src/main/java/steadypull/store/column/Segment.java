@@ -128,6 +128,11 @@ public final class Segment {
     return lost;
   }
 
+  /** What could be read of it. */
+  public SegmentState state() {
+    return new SegmentState(size(), lastMicros(), lost());
+  }
+
   private LostSamples lost(Stretch stretch, int place) {
     return new LostSamples(
         head.channels()[place],

@@ -9,11 +9,14 @@ final class SegmentColumns {
   private final int[] channels;
   private final Column[] columns;
   private final Set<Integer> damagedChannels;
+  private final SegmentState state;
 
-  private SegmentColumns(int[] channels, Column[] columns, Set<Integer> damagedChannels) {
+  private SegmentColumns(
+      int[] channels, Column[] columns, Set<Integer> damagedChannels, SegmentState state) {
     this.channels = channels;
     this.columns = columns;
     this.damagedChannels = damagedChannels;
+    this.state = state;
   }
 
   static SegmentColumns of(Segment segment) {
@@ -22,11 +25,12 @@ final class SegmentColumns {
     for (int place = 0; place < columns.length; place++) {
       columns[place] = readable(segment, channels[place]);
     }
+    SegmentState state = segment.state();
     Set<Integer> damagedChannels = new HashSet<>();
-    for (LostSamples lost : segment.lost()) {
+    for (LostSamples lost : state.lost()) {
       damagedChannels.add(lost.channel());
     }
-    return new SegmentColumns(channels, columns, damagedChannels);
+    return new SegmentColumns(channels, columns, damagedChannels, state);
   }
 
   private static Column readable(Segment segment, int channel) {
@@ -47,6 +51,11 @@ final class SegmentColumns {
   /** Whether samples of a channel are missing because they are damaged. */
   boolean hasLost(int channel) {
     return damagedChannels.contains(channel);
+  }
+
+  /** What could be read of the segment. */
+  SegmentState state() {
+    return state;
   }
 
   /** About the room they take in memory. */

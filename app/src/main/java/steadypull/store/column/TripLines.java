@@ -1,7 +1,10 @@
 package steadypull.store.column;
 
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import steadypull.store.column.PixelLine.Beside;
 
 /**
@@ -29,25 +32,44 @@ public final class TripLines {
   /** 32 768 samples. */
   private static final int USUAL_SEGMENT_OCTETS = 1 << 19;
 
+  /** Few enough that who asks for a line meanwhile hardly waits. */
+  static final int SEGMENTS_AT_A_STEP = 6;
+
   /** Of the memory that the program may have, at most one part in so many. */
   private static final int SHARE_OF_MEMORY = 8;
 
   private static final BitSet NO_OTHERS = new BitSet();
+  private static final Buckets NO_BUCKETS = new Buckets(0, 0);
 
   private final SegmentSource source;
   private final Pieces<Overview> overviews;
   private final Pieces<SegmentColumns> segments;
+  private final ReadingAhead ahead;
 
   /** Segments of which samples were asked for that are lost, while others can be read. */
   private final BitSet lost = new BitSet();
+
+  /** What could be read of each segment; of one that was damaged as a whole, nothing. */
+  private final Map<Integer, Optional<SegmentState>> states = new HashMap<>();
 
   /** Lines of the trip whose segments the source has. */
   public TripLines(SegmentSource source) {
     this.source = source;
     this.overviews =
-        new Pieces<>(source::overviews, TripLines::overview, OVERVIEWS_AT_ONCE, OVERVIEW_OCTETS);
+        new Pieces<>(
+            source::overviews,
+            TripLines::overview,
+            (_, _) -> {},
+            OVERVIEWS_AT_ONCE,
+            OVERVIEW_OCTETS);
     this.segments =
-        new Pieces<>(source::segments, TripLines::segment, SEGMENTS_AT_ONCE, segmentOctets());
+        new Pieces<>(
+            source::segments,
+            TripLines::segment,
+            this::examined,
+            SEGMENTS_AT_ONCE,
+            segmentOctets());
+    this.ahead = new ReadingAhead(segments, source.count(), segmentOctets() / USUAL_SEGMENT_OCTETS);
   }
 
   private static int segmentOctets() {
@@ -81,14 +103,82 @@ public final class TripLines {
   }
 
   /**
-   * Has segments unpacked on other threads, all of them where memory allows: to be asked for once
-   * the whole trip has been drawn, so that the first window does not wait for them. Takes some
-   * milliseconds for reading.
+   * What is known of a line without unpacking any samples, and without reading once the whole trip
+   * has been drawn: for the moment that {@link #line} takes.
    */
-  public void readAhead() {
-    BitSet all = new BitSet();
-    all.set(0, source.count());
-    segments.readAhead(all, segmentOctets() / USUAL_SEGMENT_OCTETS);
+  public KnownLine known(int channel, long fromMicros, long toMicros, int pixelColumns) {
+    PixelWindow window = new PixelWindow(fromMicros, toMicros, pixelColumns);
+    PixelLine line = new PixelLine(pixelColumns);
+    LineDrawing drawing = new LineDrawing(window, line);
+    BitSet inside = inside(window);
+    boolean isExact = true;
+    for (int number = inside.nextSetBit(0); number >= 0; number = inside.nextSetBit(number + 1)) {
+      Overview overview = overviews.find(number, inside);
+      Buckets buckets = overview == null ? NO_BUCKETS : overview.buckets(channel);
+      if (overview != null && !drawing.needsSamples(buckets)) {
+        drawing.draw(buckets);
+      } else {
+        SegmentColumns samples = segments.findKept(number);
+        if (samples == null) {
+          drawing.drawBounds(buckets);
+          isExact = false;
+        } else {
+          drawing.draw(buckets, column(samples, number, channel));
+        }
+      }
+    }
+    return new KnownLine(line, isExact);
+  }
+
+  /**
+   * Takes one step of having the samples in a window and around it unpacked on other threads, so
+   * that drawing them waits for nothing: of the nearest that are not there a few are read. As many
+   * segments as memory allows are kept, those beside the window first.
+   *
+   * @return whether a further step would read more
+   */
+  public boolean readAhead(long fromMicros, long toMicros) {
+    return ahead.step(inside(new PixelWindow(fromMicros, toMicros, 1)));
+  }
+
+  /**
+   * Takes one step of finding out what can be read of the trip; what was unpacked for drawing is
+   * not read once more.
+   *
+   * @return whether there is more to find out
+   */
+  public boolean examine() {
+    int step = 0;
+    for (int number = 0; number < source.count(); number++) {
+      if (!states.containsKey(number)) {
+        if (step++ == SEGMENTS_AT_A_STEP) {
+          return true;
+        }
+        examine(number);
+      }
+    }
+    return false;
+  }
+
+  private void examine(int number) {
+    if (segments.findKept(number) == null) {
+      segments.look(number);
+    }
+  }
+
+  /** What could be read of a segment; empty if nothing could, or if it is not known yet. */
+  public Optional<SegmentState> state(int number) {
+    return states.getOrDefault(number, Optional.empty());
+  }
+
+  private void examined(int number, @Nullable SegmentColumns segment) {
+    states.put(number, Optional.ofNullable(segment).map(SegmentColumns::state));
+  }
+
+  /** Ends the unpacking that nobody has asked for yet. */
+  public void leave() {
+    segments.leave();
+    overviews.leave();
   }
 
   private void draw(int channel, LineDrawing drawing, BitSet inside) {
@@ -178,6 +268,10 @@ public final class TripLines {
     if (segment == null) {
       return Column.EMPTY;
     }
+    return column(segment, number, channel);
+  }
+
+  private Column column(SegmentColumns segment, int number, int channel) {
     lost.set(number, lost.get(number) || segment.hasLost(channel));
     return segment.column(channel);
   }

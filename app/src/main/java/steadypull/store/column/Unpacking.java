@@ -24,6 +24,16 @@ final class Unpacking<T> implements Runnable {
     }
   }
 
+  /** Whether the result is there. */
+  boolean isDone() {
+    return done.isDone();
+  }
+
+  /** Has no thread of the pool begin it any more. */
+  void leave() {
+    isTaken.set(true);
+  }
+
   /** The result, for which nobody waits who could work for it. */
   T result() {
     run();

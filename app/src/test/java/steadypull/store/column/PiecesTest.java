@@ -14,6 +14,7 @@ class PiecesTest {
   private static final int MOST_AT_ONCE = 5;
 
   private final List<String> reads = new ArrayList<>();
+  private final List<String> heard = new ArrayList<>();
 
   @Test
   void aPieceIsReadWithThoseWantedNextAndNotAgain() {
@@ -74,19 +75,56 @@ class PiecesTest {
   void whatIsReadAheadIsNotReadAgain() {
     Pieces<Integer> pieces = pieces(1000);
     pieces.find(1, between(1, 2));
-    pieces.readAhead(between(0, 9), 7);
+    assertThat(pieces.readAhead(between(0, 9), 6).cardinality()).isEqualTo(6);
     for (int number = 0; number < 9; number++) {
       Integer expected = number == DAMAGED ? null : Integer.valueOf(10 * number);
       assertThat(pieces.find(number, between(0, 9))).isEqualTo(expected);
     }
 
-    assertThat(reads).containsExactly("1-2", "0-1", "2-7", "7-8", "8-9");
+    assertThat(reads).containsExactly("1-2", "0-1", "2-7", "7-9");
     assertThat(pieces.damaged()).isEqualTo(between(DAMAGED, DAMAGED + 1));
+  }
+
+  @Test
+  void readingAheadFinishesTheStepBeforeAndEnds() {
+    Pieces<Integer> pieces = pieces(1000);
+    assertThat(pieces.readAhead(between(5, 9), 3)).isEqualTo(between(5, 8));
+    assertThat(heard).isEmpty();
+    assertThat(pieces.readAhead(between(5, 9), 3)).isEqualTo(between(8, 9));
+    assertThat(heard).containsExactlyInAnyOrder("5:50", "6:60", "7:null");
+    assertThat(pieces.readAhead(between(5, 9), 3).isEmpty()).isTrue();
+    assertThat(pieces.findKept(8)).isEqualTo(80);
+    assertThat(pieces.findKept(DAMAGED)).isNull();
+    assertThat(reads).containsExactly("5-8", "8-9");
+  }
+
+  @Test
+  void whatIsLookedAtIsHeardOfAndNotKept() {
+    Pieces<Integer> pieces = pieces(1000);
+    pieces.look(3);
+    pieces.look(DAMAGED);
+
+    assertThat(heard).containsExactly("3:30", DAMAGED + ":null");
+    assertThat(pieces.findKept(3)).isNull();
+  }
+
+  @Test
+  void whatWasLeftIsReadAnewByWhoAsksForIt() {
+    Pieces<Integer> pieces = pieces(1000);
+    pieces.readAhead(between(0, 4), 4);
+    pieces.leave();
+    assertThat(pieces.find(2, between(2, 3))).isEqualTo(20);
+    assertThat(reads).containsExactly("0-4", "2-3");
   }
 
   /** Pieces that take one octet each. */
   private Pieces<Integer> pieces(int mostOctets) {
-    return new Pieces<>(this::read, PiecesTest::unpack, MOST_AT_ONCE, mostOctets);
+    return new Pieces<>(
+        this::read,
+        PiecesTest::unpack,
+        (number, piece) -> heard.add(number + ":" + piece),
+        MOST_AT_ONCE,
+        mostOctets);
   }
 
   private List<byte[]> read(int from, int to) {

@@ -187,6 +187,134 @@ class TripLinesTest {
     assertThat(lines.damaged().stream().boxed()).containsExactly(1);
   }
 
+  /** Known at once without reading, never false: each sample lies between the bounds. */
+  @Test
+  void whatIsKnownWithoutSamplesHoldsTheLineBetweenItsBounds() {
+    for (long seed = 0; seed < 40; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      SegmentList polled = new SegmentList(500 + random.nextInt(3000));
+      int count = 20_000;
+      long[] times = new long[count];
+      double[] values = new double[count];
+      for (int i = 0; i < count; i++) {
+        // A silence of ten minutes in the middle.
+        times[i] = 250_000L * i + random.nextLong(100_000) + (i > count / 2 ? 600_000_000L : 0);
+        values[i] = random.nextInt(400) == 0 ? 99 : Math.rint(40 * Math.sin(i / 90.0));
+        polled.add(1, times[i], values[i]);
+      }
+      CountedSegments segments = new CountedSegments(polled.finish());
+      TripLines lines = new TripLines(segments);
+      long end = times[count - 1] + 1;
+      lines.line(1, 0, end, 100);
+      int read = segments.segmentsRead();
+      int overviews = segments.overviewsRead();
+      for (int round = 0; round < 20; round++) {
+        long from = random.nextLong(end - 4 * SECOND_MICROS);
+        long to = from + 2 * SECOND_MICROS + random.nextLong(end - from - 2 * SECOND_MICROS);
+        PixelWindow window = new PixelWindow(from, to, 50 + random.nextInt(1300));
+        KnownLine known = lines.known(1, from, to, window.columns());
+        assertBounded(known.line(), times, values, window);
+        assertThat(segments.segmentsRead()).isEqualTo(read);
+        assertThat(segments.overviewsRead()).isEqualTo(overviews);
+      }
+    }
+  }
+
+  /** A bucket's edge lies up to one column beside, where columns span buckets. */
+  private static void assertBounded(
+      PixelLine known, long[] times, double[] values, PixelWindow window) {
+    for (int i = 0; i < times.length; i++) {
+      if (window.holds(times[i])) {
+        int column = window.column(times[i]);
+        assertThat(
+                holds(known, column - 1, values[i])
+                    || holds(known, column, values[i])
+                    || holds(known, column + 1, values[i]))
+            .as("%d columns, %s us", window.columns(), window.toMicros() - window.fromMicros())
+            .isTrue();
+      }
+    }
+    // No bound is the value of another time: nothing is drawn where nothing came for 10 min.
+    for (int column = 0; column < known.columns(); column++) {
+      if (!known.isEmpty(column)) {
+        int shown = column;
+        assertThat(IntStream.range(0, times.length))
+            .as("column %d", column)
+            .anyMatch(
+                i ->
+                    Math.abs(times[i] - window.startMicros(shown))
+                        <= 4 * SECOND_MICROS
+                            + (window.toMicros() - window.fromMicros()) / window.columns());
+      }
+    }
+  }
+
+  private static boolean holds(PixelLine line, int column, double value) {
+    return column >= 0
+        && column < line.columns()
+        && !line.isEmpty(column)
+        && line.least(column) <= value
+        && value <= line.greatest(column);
+  }
+
+  @Test
+  void whatIsKnownBecomesTheLineOnceSamplesAreThere() {
+    CountedSegments segments = new CountedSegments(wave(12_000, 1000));
+    TripLines lines = new TripLines(segments);
+    long from = 700 * SECOND_MICROS + 1;
+    long to = 1100 * SECOND_MICROS;
+    assertThat(lines.known(1, from, to, 1280).isExact()).isFalse();
+    PixelLine exact = lines.line(1, from, to, 1280);
+    KnownLine known = lines.known(1, from, to, 1280);
+
+    assertThat(known.isExact()).isTrue();
+    for (int column = 0; column < 1280; column++) {
+      assertThat(drawn(known.line(), column)).isEqualTo(drawn(exact, column));
+    }
+  }
+
+  /** The window's own segments first, then those beside it; each once. */
+  @Test
+  void readingAheadBeginsInTheWindowAndEndsWithTheTrip() {
+    CountedSegments segments = new CountedSegments(wave(40_000, 1000));
+    TripLines lines = new TripLines(segments);
+    long from = 5000 * SECOND_MICROS;
+    long to = 5500 * SECOND_MICROS;
+    assertThat(lines.readAhead(from, to)).isTrue();
+    lines.line(1, from, to, 1280);
+    assertThat(segments.segmentsRead()).isLessThanOrEqualTo(TripLines.SEGMENTS_AT_A_STEP);
+
+    int steps = 0;
+    while (lines.readAhead(from, to)) {
+      steps++;
+      assertThat(steps).isLessThan(40);
+    }
+    assertThat(segments.segmentsRead()).isEqualTo(40);
+    for (long at = 0; at < 10_000; at += 900) {
+      lines.line(1, at * SECOND_MICROS, (at + 900) * SECOND_MICROS, 1280);
+    }
+    assertThat(lines.examine()).isFalse();
+    assertThat(segments.segmentsRead()).isEqualTo(40);
+  }
+
+  @Test
+  void whatWasNotDrawnIsExaminedStepByStep() {
+    CountedSegments segments = new CountedSegments(wave(20_000, 1000));
+    segments.damageSegment(13);
+    TripLines lines = new TripLines(segments);
+    int steps = 1;
+    while (lines.examine()) {
+      steps++;
+    }
+
+    assertThat(steps).isEqualTo(4);
+    assertThat(segments.segmentsRead()).isEqualTo(20);
+    assertThat(lines.state(13).orElseThrow().lost())
+        .extracting(LostSamples::samples)
+        .containsExactly(1000);
+    assertThat(lines.state(12).orElseThrow().lost()).isEmpty();
+  }
+
   @Test
   void aWindowWithoutWidthIsRefused() {
     TripLines lines = new TripLines(wave(10, 10));
