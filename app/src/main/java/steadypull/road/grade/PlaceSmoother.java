@@ -22,8 +22,8 @@ final class PlaceSmoother {
   private static final int PIECE_SECONDS = 1500;
   private static final int AROUND_SECONDS = 120;
 
-  /** A receiver's slow wandering, which no smoothing takes out, m (estimated on open drives). */
-  private static final double WANDER_METRES = 2.2;
+  /** What is new in each second of a usual receiver's error, m (estimated). */
+  private static final double FIX_METRES = 2;
 
   /** A place that is less certain is none. */
   private static final double LARGEST_ERROR_METRES = 15;
@@ -37,18 +37,21 @@ final class PlaceSmoother {
    * The places of an unbroken drive.
    *
    * @param seconds in the order of time
-   * @param fixes for each second the fix that came in it, if one did
+   * @param told for each second the fix that came in it, if one did
    * @return one for each second
    */
   static List<Optional<PassPoint.Place>> smooth(
-      List<RoadSecond> seconds, List<Optional<PositionFix>> fixes) {
+      List<RoadSecond> seconds, List<Optional<PositionFix>> told) {
+    List<Optional<PositionFix>> fixes = FixScreen.believable(seconds, told);
     List<Optional<PassPoint.Place>> places =
         new ArrayList<>(Collections.nCopies(seconds.size(), Optional.empty()));
+    double[] wander = ReceiverWander.metres(seconds, fixes);
     for (int from = 0; from < seconds.size(); from += PIECE_SECONDS) {
       int to = Math.min(seconds.size(), from + PIECE_SECONDS);
       piece(
           seconds,
           fixes,
+          wander,
           Math.max(0, from - AROUND_SECONDS),
           Math.min(seconds.size(), to + AROUND_SECONDS),
           from,
@@ -61,6 +64,7 @@ final class PlaceSmoother {
   private static void piece(
       List<RoadSecond> seconds,
       List<Optional<PositionFix>> fixes,
+      double[] wander,
       int begin,
       int end,
       int from,
@@ -75,37 +79,39 @@ final class PlaceSmoother {
     }
     PositionFix origin = fixes.get(first).orElseThrow();
     FlatGround ground = FlatGround.around(origin.latitudeDegrees(), origin.longitudeDegrees());
-    List<ProcessEstimate> steps = steps(seconds, fixes, first, end, ground);
+    List<ProcessEstimate> steps = steps(seconds, fixes, wander, first, end, ground);
     for (int i = Math.max(first, from); i < to; i++) {
-      places.set(i, place(steps.get(i - first), ground));
+      places.set(i, place(steps.get(i - first), wander[i], ground));
     }
   }
 
   private static List<ProcessEstimate> steps(
       List<RoadSecond> seconds,
       List<Optional<PositionFix>> fixes,
+      double[] wander,
       int first,
       int end,
       FlatGround ground) {
     KalmanSmoother smoother = new KalmanSmoother(DECOMPOSER);
     ExtendedKalmanFilter<PlaceObservation> filter =
         new ExtendedKalmanFilter<>(
-            DECOMPOSER, new PlaceProcess(), begin(seconds.get(first).seconds()));
+            DECOMPOSER, new PlaceProcess(), begin(seconds.get(first).seconds(), wander[first]));
     filter.setObserver(smoother);
     for (int i = first + 1; i < end; i++) {
       double time = seconds.get(i).seconds();
+      double error = FIX_METRES * Math.max(1, wander[i] / ReceiverWander.USUAL_METRES);
       filter.estimationStep(
           fixes
               .get(i)
               .map(fix -> ground.spot(fix.latitudeDegrees(), fix.longitudeDegrees()))
-              .map(spot -> new PlaceObservation(time, true, spot.east(), spot.north()))
-              .orElse(new PlaceObservation(time, false, 0, 0)));
+              .map(spot -> PlaceObservation.fixed(time, spot, error))
+              .orElse(PlaceObservation.none(time)));
     }
     return List.copyOf(smoother.backwardsSmooth()); // not the linked list, which is asked by number
   }
 
-  private static ProcessEstimate begin(double seconds) {
-    double place = WANDER_METRES * WANDER_METRES;
+  private static ProcessEstimate begin(double seconds, double wanderMetres) {
+    double place = wanderMetres * wanderMetres;
     double speed = FIRST_SPEED_ERROR * FIRST_SPEED_ERROR;
     return new ProcessEstimate(
         seconds,
@@ -113,10 +119,11 @@ final class PlaceSmoother {
         MatrixUtils.createRealDiagonalMatrix(new double[] {place, place, speed, speed}));
   }
 
-  private static Optional<PassPoint.Place> place(ProcessEstimate step, FlatGround ground) {
+  private static Optional<PassPoint.Place> place(
+      ProcessEstimate step, double wanderMetres, FlatGround ground) {
     double variance =
         Math.max(step.getCovariance().getEntry(0, 0), step.getCovariance().getEntry(1, 1));
-    double error = Math.hypot(WANDER_METRES, Math.sqrt(Math.max(0, variance)));
+    double error = Math.hypot(wanderMetres, Math.sqrt(Math.max(0, variance)));
     return error > LARGEST_ERROR_METRES
         ? Optional.empty()
         : Optional.of(

@@ -2,6 +2,7 @@ package steadypull.road.memory;
 
 import java.time.LocalDate;
 import java.util.List;
+import steadypull.demo.road.ReceiverQuality;
 import steadypull.demo.road.Tour;
 import steadypull.road.RoadPass;
 
@@ -11,6 +12,21 @@ final class RoadsDriven {
 
   private static final long FIRST_SEED = 100;
 
+  /** By which receivers a memory was taught; mixed: every other drive by a poor one. */
+  enum Taught {
+    USUAL,
+    MIXED,
+    POOR;
+
+    private ReceiverQuality quality(int drive) {
+      return switch (this) {
+        case USUAL -> ReceiverQuality.usual();
+        case MIXED -> drive % 2 == 0 ? ReceiverQuality.usual() : ReceiverQuality.poor();
+        case POOR -> ReceiverQuality.poor();
+      };
+    }
+  }
+
   private RoadsDriven() {}
 
   /** A memory after each of the tours was driven so often, each time by another vehicle. */
@@ -19,10 +35,15 @@ final class RoadsDriven {
   }
 
   static RoadMemory times(int passes, List<Tour> tours) {
+    return taught(Taught.USUAL, passes, tours);
+  }
+
+  static RoadMemory taught(Taught taught, int passes, List<Tour> tours) {
     RoadMemory memory = new RoadMemory(RoadMemory.shelfInMemory());
     for (int pass = 0; pass < passes; pass++) {
-      for (Tour tour : tours) {
-        learn(memory, TourPass.of(tour, FIRST_SEED + pass));
+      for (int tour = 0; tour < tours.size(); tour++) {
+        ReceiverQuality quality = taught.quality(pass + tour);
+        learn(memory, TourPass.of(tours.get(tour), FIRST_SEED + pass, quality));
       }
     }
     return memory;
