@@ -23,6 +23,9 @@ final class FixTimes {
 
   private static final long HALF_NANOS = Duration.ofSeconds(30).toNanos();
 
+  /** Of so many fixes one or another came without delay (estimated). */
+  private static final int ENOUGH = 20;
+
   /** What is to be thought of a position. */
   enum Verdict {
     /** It belongs to now, or its receiver tells no time. */
@@ -60,7 +63,7 @@ final class FixTimes {
     pass(recent, before, nanoTime - HALF_NANOS);
     pass(before, new ArrayDeque<>(), nanoTime - 2 * HALF_NANOS);
     long least = least(recent).orElseThrow();
-    OptionalLong leastBefore = least(before);
+    OptionalLong leastBefore = before.size() < ENOUGH ? OptionalLong.empty() : least(before);
     if (leastBefore.isPresent()
         && Math.abs(least - leastBefore.getAsLong()) > OUT_OF_PACE_NANOS) {
       return Verdict.OUT_OF_PACE;

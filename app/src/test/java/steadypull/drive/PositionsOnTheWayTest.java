@@ -123,10 +123,10 @@ class PositionsOnTheWayTest {
     assertThat(news)
         .extracting(ReceiverNews::state)
         .containsExactly(ReceiverNews.State.OUT_OF_PACE, ReceiverNews.State.LOCATED);
-    assertThat(news.getFirst().timeMicros()).isBetween(30_000_000L, 45_000_000L);
+    assertThat(news.getFirst().timeMicros()).isBetween(40_000_000L, 65_000_000L);
     assertThat(news.getLast().timeMicros()).isBetween(120_000_000L, 190_000_000L);
     assertThat(latitudeSeconds())
-        .noneMatch(second -> second > 45 && second < 120)
+        .noneMatch(second -> second > 65 && second < 120)
         .anyMatch(second -> second > 190);
   }
 
