@@ -52,7 +52,8 @@ final class FixTimes {
   }
 
   private Verdict judge(long nanoTime, Instant time) {
-    long own = Math.addExact(Math.multiplyExact(time.getEpochSecond(), 1_000_000_000L), time.getNano());
+    long own =
+        Math.addExact(Math.multiplyExact(time.getEpochSecond(), 1_000_000_000L), time.getNano());
     Delay delay = new Delay(nanoTime, nanoTime - own);
     OptionalLong usual = least(recent);
     if (usual.isPresent() && delay.nanos < usual.getAsLong() - 5 * OUT_OF_PACE_NANOS) {
@@ -64,8 +65,7 @@ final class FixTimes {
     pass(before, new ArrayDeque<>(), nanoTime - 2 * HALF_NANOS);
     long least = least(recent).orElseThrow();
     OptionalLong leastBefore = before.size() < ENOUGH ? OptionalLong.empty() : least(before);
-    if (leastBefore.isPresent()
-        && Math.abs(least - leastBefore.getAsLong()) > OUT_OF_PACE_NANOS) {
+    if (leastBefore.isPresent() && Math.abs(least - leastBefore.getAsLong()) > OUT_OF_PACE_NANOS) {
       return Verdict.OUT_OF_PACE;
     }
     long usually = Math.min(least, leastBefore.orElse(least));

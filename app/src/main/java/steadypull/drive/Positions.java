@@ -38,9 +38,7 @@ final class Positions {
   /** Whether the receiver's clock keeps pace with the link's again, or no longer. */
   static ReceiverNews paceNews(boolean isInPace, long timeMicros) {
     return new ReceiverNews(
-        timeMicros,
-        isInPace ? ReceiverNews.State.LOCATED : ReceiverNews.State.OUT_OF_PACE,
-        "");
+        timeMicros, isInPace ? ReceiverNews.State.LOCATED : ReceiverNews.State.OUT_OF_PACE, "");
   }
 
   static ReceiverNews news(ReceiverState state, long timeMicros) {

@@ -16,9 +16,10 @@ import steadypull.road.memory.RoadMemory;
 import steadypull.road.memory.TileKey;
 
 /**
- * Looks ahead with what the library remembers of roads and with what this trip has driven itself. Tiles are read beside the pipeline, far
- * enough around the vehicle that the look ahead does not come to their edge; until they are there,
- * nothing is known. Pipeline thread only, but for the reading.
+ * Looks ahead with what the library remembers of roads and with what this trip has driven itself.
+ * Tiles are read beside the pipeline, far enough around the vehicle that the look ahead does not
+ * come to their edge; until they are there, nothing is known. Pipeline thread only, but for the
+ * reading.
  */
 final class RememberedRoad implements RoadSight {
   /** The memory looks some 15 km ahead. */

@@ -43,8 +43,7 @@ final class AheadWords {
         .map(climb -> new Lines(climb(climb), top(climb, road), origin))
         .orElseGet(
             () ->
-                new Lines(
-                    words.say("road.known"), words.say("road.noClimb", known(road)), origin));
+                new Lines(words.say("road.known"), words.say("road.noClimb", known(road)), origin));
   }
 
   private static boolean isOnRoute(RoadState road) {
@@ -76,7 +75,10 @@ final class AheadWords {
   private String top(ClimbAhead climb, RoadState road) {
     String distance = quantities.distance(climb.toEndMetres());
     if (!climb.isTopKnown()) {
-      return words.say("road.atLeast", distance);
+      // of the climb, not of the way to it
+      return words.say(
+          "road.atLeast",
+          climb.isBegun() ? distance : quantities.distance(climb.profile().lengthMetres()));
     }
     double speed = road.speedKilometresPerHour().orElse(0);
     return speed < LEAST_KILOMETRES_PER_HOUR

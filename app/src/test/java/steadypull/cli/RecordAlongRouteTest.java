@@ -69,8 +69,7 @@ class RecordAlongRouteTest {
   @Test
   void whatIsNoRoadIsRefusedBeforeAnythingIsCreated() throws Exception {
     Desk.Answer answer =
-        record(
-            file(HILLY.replaceAll("(?s)<trk>.*</trk>", "")), "demo-receiver:cool-day?speed=40");
+        record(file(HILLY.replaceAll("(?s)<trk>.*</trk>", "")), "demo-receiver:cool-day?speed=40");
 
     assertThat(answer.status()).isEqualTo(1);
     assertThat(answer.err())

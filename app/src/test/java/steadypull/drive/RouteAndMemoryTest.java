@@ -65,8 +65,7 @@ class RouteAndMemoryTest {
 
   @Test
   void aRouteWithoutElevationsThatNobodyDroveSaysSo() {
-    RouteAndMemory sight =
-        sight(RouteLine.of(TourRoutes.withoutElevations(LARKMOOR.toTheFell())));
+    RouteAndMemory sight = sight(RouteLine.of(TourRoutes.withoutElevations(LARKMOOR.toTheFell())));
 
     List<WatchedTour.Second> seconds = WatchedTour.of(TourDrive.of(LARKMOOR.toTheFell(), 4), sight);
 

@@ -150,6 +150,14 @@ class DriveWordsTest {
   }
 
   @Test
+  void ofAClimbWhoseTopIsNotKnownItsOwnLengthIsTold() {
+    DriveSnapshot moment = Moments.beforeALongClimb();
+    assertThat(road(moment).place()).isEqualTo("Climb of 6 % in 4.0 km");
+    assertThat(road(moment).ahead()).isEqualTo("for 11.0 km and more");
+    assertThat(road(Moments.topUnknown()).ahead()).isEqualTo("for 2.2 km and more");
+  }
+
+  @Test
   void aRouteOfWhichNobodyKnowsTheGradesIsNoUnknownRoad() {
     RoadFace face = road(Moments.routeWithoutElevations());
     assertThat(face.place()).isEqualTo("Route without elevations");

@@ -502,9 +502,20 @@ final class Moments {
         road(
             6.1,
             64,
-            new RoadAhead.Known(
-                profile(6, 44), List.of(), RoadAhead.Origin.ROUTE_AND_DRIVEN),
+            new RoadAhead.Known(profile(6, 44), List.of(), RoadAhead.Origin.ROUTE_AND_DRIVEN),
             Optional.of(new ClimbAhead(profile(4, 20, 6, 44), -1000, false))));
+  }
+
+  /** On a level road before a known climb that is longer than anybody looks ahead. */
+  static DriveSnapshot beforeALongClimb() {
+    return snapshot(
+        calm().advice(),
+        calmStrips(),
+        road(
+            0.4,
+            86,
+            new RoadAhead.Known(profile(0.4, 80, 6, 220), List.of()),
+            Optional.of(new ClimbAhead(profile(6, 220), 4000, false))));
   }
 
   /** On a known road that falls at once and is level then. */
@@ -512,19 +523,13 @@ final class Moments {
     return snapshot(
         calm().advice(),
         calmStrips(),
-        road(
-            -7.5,
-            60,
-            new RoadAhead.Known(profile(-8, 14, 0, 60), List.of()),
-            Optional.empty()));
+        road(-7.5, 60, new RoadAhead.Known(profile(-8, 14, 0, 60), List.of()), Optional.empty()));
   }
 
   /** Along a route of which nobody knows how steep it is. */
   static DriveSnapshot routeWithoutElevations() {
     return snapshot(
-        calm().advice(),
-        calmStrips(),
-        road(2.4, 86, new RoadAhead.Ungraded(), Optional.empty()));
+        calm().advice(), calmStrips(), road(2.4, 86, new RoadAhead.Ungraded(), Optional.empty()));
   }
 
   private static RoadState unknownRoad() {

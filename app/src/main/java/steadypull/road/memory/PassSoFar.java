@@ -2,7 +2,9 @@ package steadypull.road.memory;
 
 import java.util.Optional;
 
-/** Where a pass stands that is learned piece by piece, so that its pieces hang together. Immutable. */
+/**
+ * Where a pass stands that is learned piece by piece, so that its pieces hang together. Immutable.
+ */
 public final class PassSoFar {
   private static final PassSoFar NOTHING = new PassSoFar(Optional.empty(), Optional.empty());
 

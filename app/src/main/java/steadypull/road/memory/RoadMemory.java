@@ -73,8 +73,7 @@ public final class RoadMemory {
         PassSoFar.Ends other = learn(back, false, true, day);
         join(other.last(), reached.firstBack(), day, false);
         reached =
-            new PassSoFar(
-                own.last().or(reached::lastThere), other.first().or(reached::firstBack));
+            new PassSoFar(own.last().or(reached::lastThere), other.first().or(reached::firstBack));
       }
       graph.save();
       return reached;
@@ -108,7 +107,8 @@ public final class RoadMemory {
     PassCurve.of(pass).forEach(curve -> learn(curve, true, false, LocalDate.EPOCH));
   }
 
-  private PassSoFar.Ends learn(PassCurve curve, boolean isOwnWay, boolean isMatched, LocalDate day) {
+  private PassSoFar.Ends learn(
+      PassCurve curve, boolean isOwnWay, boolean isMatched, LocalDate day) {
     PassLearner learner =
         new PassLearner(graph, isOwnWay, isMatched, (int) Math.max(0, day.toEpochDay()));
     Optional<Long> last = Optional.empty();

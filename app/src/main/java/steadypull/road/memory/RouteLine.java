@@ -57,7 +57,10 @@ public final class RouteLine {
     return passes.stream().mapToDouble(RoadPass::lengthMetres).sum();
   }
 
-  /** The share of the route, 0 to 1, that can be followed along which its own elevations tell the grade. */
+  /**
+   * The share of the route, 0 to 1, that can be followed along which its own elevations tell the
+   * grade.
+   */
   public double gradedShare() {
     long told = 0;
     long all = 0;

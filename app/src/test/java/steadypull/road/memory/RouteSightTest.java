@@ -21,7 +21,8 @@ class RouteSightTest {
 
   @Test
   void aRouteWithElevationsTellsTheRoadAhead() {
-    LookAheadFigures figures = follow(HARROW, TourRoutes.along(LARKMOOR.overTheHarrow(), 40, 1, _ -> true));
+    LookAheadFigures figures =
+        follow(HARROW, TourRoutes.along(LARKMOOR.overTheHarrow(), 40, 1, _ -> true));
 
     assertThat(figures.recognisedMetres().orElseThrow()).isLessThan(500);
     assertThat(figures.knownShare()).isGreaterThan(0.95);
@@ -53,7 +54,8 @@ class RouteSightTest {
   @Test
   void whereElevationsAreMissingTheRoadIsUnknown() {
     Route route =
-        TourRoutes.along(LARKMOOR.overTheHarrow(), 40, 0.5, metres -> metres < 6000 || metres > 9000);
+        TourRoutes.along(
+            LARKMOOR.overTheHarrow(), 40, 0.5, metres -> metres < 6000 || metres > 9000);
     LookAheadFigures figures = follow(HARROW, route);
 
     assertThat(figures.claims())
@@ -120,8 +122,7 @@ class RouteSightTest {
         .containsExactlyInAnyOrder(RoadAhead.Origin.ROUTE_AND_DRIVEN, RoadAhead.Origin.ROUTE);
     assertThat(origins(graded(line, LARKMOOR.overTheHarrow())))
         .containsOnly(RoadAhead.Origin.DRIVEN);
-    assertThat(
-            LookAheadFigures.of(HARROW, graded(line, LARKMOOR.overTheHarrow())).rmsPercent(1000))
+    assertThat(LookAheadFigures.of(HARROW, graded(line, LARKMOOR.overTheHarrow())).rmsPercent(1000))
         .isLessThan(0.4);
   }
 
@@ -159,8 +160,7 @@ class RouteSightTest {
                 new Tour.Stretch(fell.street(), 2500, 0),
                 new Tour.Stretch(main.street(), main.to(), main.street().length())));
     TourPass drive = TourPass.of(detour, 7);
-    RouteSight sight =
-        RouteSight.of(TourRoutes.along(LARKMOOR.overTheHarrow(), 40, 1, _ -> true));
+    RouteSight sight = RouteSight.of(TourRoutes.along(LARKMOOR.overTheHarrow(), 40, 1, _ -> true));
     List<Double> onRoute = new ArrayList<>();
     drive.live(
         sight,
@@ -190,7 +190,8 @@ class RouteSightTest {
 
   @Test
   void pointsAtRandomDistancesServeTheSame() {
-    LookAheadFigures figures = follow(HARROW, TourRoutes.along(LARKMOOR.overTheHarrow(), 200, 1, _ -> true));
+    LookAheadFigures figures =
+        follow(HARROW, TourRoutes.along(LARKMOOR.overTheHarrow(), 200, 1, _ -> true));
 
     assertThat(figures.knownShare()).isGreaterThan(0.9);
     assertThat(figures.rmsPercent(1000)).isLessThan(1.0);

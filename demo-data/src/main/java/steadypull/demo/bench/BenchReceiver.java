@@ -82,10 +82,7 @@ final class BenchReceiver implements LinkSource {
         settings.has(Fault.Kind.SILENT, nextSecond) || fix.isEmpty()
             ? speech.withoutSatellites(nextSecond)
             : speech.of(
-                nextSecond,
-                fix.get(),
-                drive.place().orElseThrow(),
-                drive.state().motion().speed());
+                nextSecond, fix.get(), drive.place().orElseThrow(), drive.state().motion().speed());
     nextSecond++;
     return said.getBytes(StandardCharsets.US_ASCII);
   }

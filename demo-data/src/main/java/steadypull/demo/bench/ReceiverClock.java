@@ -6,7 +6,9 @@ import steadypull.adapter.link.LinkClock;
 
 /** The time that a receiver on the bench lives in. One thread at a time. */
 sealed interface ReceiverClock extends LinkClock {
-  /** Waits for a moment, but not for ever: a look at {@link #nanoTime} tells whether it has come. */
+  /**
+   * Waits for a moment, but not for ever: a look at {@link #nanoTime} tells whether it has come.
+   */
   void await(long nanos);
 
   /** A time of its own, at its own pace. */

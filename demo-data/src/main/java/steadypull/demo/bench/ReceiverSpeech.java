@@ -35,7 +35,8 @@ final class ReceiverSpeech {
         .ifPresent(before -> course = course(before, here));
     last = Optional.of(here);
     LocalDateTime time = START.plusSeconds(second);
-    String where = angle(fix.latitudeDegrees(), 2, "N", "S")
+    String where =
+        angle(fix.latitudeDegrees(), 2, "N", "S")
             + ","
             + angle(fix.longitudeDegrees(), 3, "E", "W");
     String minimum =

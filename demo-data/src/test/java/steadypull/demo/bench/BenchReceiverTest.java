@@ -24,7 +24,8 @@ class BenchReceiverTest {
 
   @Test
   void theSameSeedErrsTheSameAndAnotherOtherwise() throws LinkException {
-    List<String> said = said(new BenchReceiver("demo-receiver:cool-day", settings(USUAL, 4, 0)), 60);
+    List<String> said =
+        said(new BenchReceiver("demo-receiver:cool-day", settings(USUAL, 4, 0)), 60);
 
     assertThat(said(new BenchReceiver("demo-receiver:cool-day", settings(USUAL, 4, 0)), 60))
         .isEqualTo(said);
@@ -96,13 +97,7 @@ class BenchReceiverTest {
       throws LinkException {
     BenchSettings usual = BenchAddress.parse("demo:cool-day?speed=10000");
     return new BenchSettings(
-        scenario,
-        usual.speed(),
-        seed,
-        start,
-        usual.vehicle(),
-        usual.adapter(),
-        usual.faults());
+        scenario, usual.speed(), seed, start, usual.vehicle(), usual.adapter(), usual.faults());
   }
 
   private static Scenario tour() {

@@ -21,7 +21,6 @@ import steadypull.demo.road.Road;
 class ReceiverLinksTest {
   private static final double METRES_PER_DEGREE = 111_195; // sphere of 6371 km
 
-
   @Test
   void receiverIsWhereTheVehicleIs() throws LinkException {
     Heard heard = listen("demo-receiver:long-hot-grade?speed=10000&start=60", 30);
