@@ -12,7 +12,7 @@ record NumberCell(NumberScan scan, char point) {
   private static final double LEAST_PLAIN = 1e-7;
 
   private static final double GREATEST_PLAIN = 1e15;
-  private static final int MICROS_DIGITS = 6;
+  private static final long MICROS_PER_SECOND = 1_000_000;
 
   NumberCell(char point) {
     this(new NumberScan(), point);
@@ -58,9 +58,19 @@ record NumberCell(NumberScan scan, char point) {
     return size >= LEAST_PLAIN && size < GREATEST_PLAIN ? exact.toPlainString() : exact.toString();
   }
 
-  /** Microseconds as seconds, with no more digits than needed. */
+  /** Microseconds, 0 or more, as seconds with no more digits than needed. */
   static String seconds(long micros) {
-    return BigDecimal.valueOf(micros, MICROS_DIGITS).stripTrailingZeros().toPlainString();
+    String whole = Long.toString(micros / MICROS_PER_SECOND);
+    long fraction = micros % MICROS_PER_SECOND;
+    if (fraction == 0) {
+      return whole;
+    }
+    String digits = Long.toString(MICROS_PER_SECOND + fraction);
+    int end = digits.length();
+    while (digits.charAt(end - 1) == '0') {
+      end--;
+    }
+    return whole + '.' + digits.substring(1, end);
   }
 
   private String advice(String text) {

@@ -1,9 +1,7 @@
 package steadypull.exchange;
 
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.PriorityQueue;
 import java.util.function.Consumer;
 import steadypull.channel.Channel;
 import steadypull.channel.Sample;
@@ -23,16 +21,17 @@ final class TimeOrder {
     }
   }
 
-  /** A sample and its number, which keeps the order at one time. */
-  private record Numbered(Sample sample, long number) {}
+  /** When a channel had its last sample. */
+  private static final class Last {
+    private long micros = -1;
+  }
 
   private final int lookAhead;
   private final Consumer<Sample> next;
-  private final PriorityQueue<Numbered> arrived = queue();
-  private final PriorityQueue<Numbered> placed = queue();
-  private final Map<Channel, Long> lastTimes = new HashMap<>();
+  private final ArrivalQueue arrived = new ArrivalQueue();
+  private final ArrivalQueue placed = new ArrivalQueue();
+  private final Map<Channel, Last> lastTimes = new HashMap<>();
   private long passedMicros;
-  private long count;
 
   /**
    * An order whose samples go on to the next.
@@ -44,24 +43,18 @@ final class TimeOrder {
     this.next = next;
   }
 
-  private static PriorityQueue<Numbered> queue() {
-    return new PriorityQueue<>(
-        Comparator.comparingLong((Numbered each) -> each.sample().timeMicros())
-            .thenComparingLong(Numbered::number));
-  }
-
   /** Takes the next sample. */
   void add(Sample sample) {
-    arrived.add(new Numbered(sample, count++));
+    arrived.add(sample);
     while (arrived.size() > lookAhead) {
-      place(arrived.remove().sample());
+      place(arrived.remove());
     }
   }
 
   /** Passes on what still waits. */
   void finish() {
     while (!arrived.isEmpty()) {
-      place(arrived.remove().sample());
+      place(arrived.remove());
     }
     release(Long.MAX_VALUE);
   }
@@ -72,21 +65,21 @@ final class TimeOrder {
     }
     passedMicros = sample.timeMicros();
     release(passedMicros);
-    placed.add(new Numbered(atFreeTime(sample), count++));
+    placed.add(atFreeTime(sample));
   }
 
   private Sample atFreeTime(Sample sample) {
-    long free = lastTimes.getOrDefault(sample.channel(), -1L) + 1;
-    long time = Math.max(sample.timeMicros(), free);
-    lastTimes.put(sample.channel(), time);
+    Last last = lastTimes.computeIfAbsent(sample.channel(), _ -> new Last());
+    long time = Math.max(sample.timeMicros(), last.micros + 1);
+    last.micros = time;
     return time == sample.timeMicros()
         ? sample
         : new Sample(sample.channel(), time, sample.value());
   }
 
   private void release(long beforeMicros) {
-    while (!placed.isEmpty() && placed.element().sample().timeMicros() < beforeMicros) {
-      next.accept(placed.remove().sample());
+    while (!placed.isEmpty() && placed.firstMicros() < beforeMicros) {
+      next.accept(placed.remove());
     }
   }
 }

@@ -92,7 +92,11 @@ public final class TripSamples implements SampleSource<LibraryException> {
   }
 
   private void pour(List<Sample> derived, Consumer<Sample> taker) {
-    derived.stream().filter(each -> computed.contains(each.channel())).forEach(taker);
+    for (Sample each : derived) {
+      if (computed.contains(each.channel())) {
+        taker.accept(each);
+      }
+    }
   }
 
   /** The computed channels of which there is a sample; reads until each has shown one. */
