@@ -1,5 +1,7 @@
 package steadypull.drive;
 
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -19,9 +21,25 @@ final class LoadedTiles implements TileShelf {
   private final Map<TileKey, byte[]> learned = new LinkedHashMap<>(16, 0.75f, true);
   private Map<TileKey, byte[]> tiles = Map.of();
 
-  /** Has these tiles at hand from now on, in place of those before. */
-  void take(Map<TileKey, byte[]> loaded) {
+  /**
+   * Has these tiles at hand from now on, in place of those before. What this trip has added to a
+   * tile that was learned or forgotten anew elsewhere goes with the tile that it was added to.
+   *
+   * @param isSamePlace whether they lie around the same place as those before, so that a tile that
+   *     is missing now was forgotten and not left behind
+   * @return the tiles that were not there before, are not there any more, or are others
+   */
+  Set<TileKey> take(Map<TileKey, byte[]> loaded, boolean isSamePlace) {
+    Set<TileKey> changed = new HashSet<>(tiles.keySet());
+    changed.addAll(loaded.keySet());
+    changed.removeIf(key -> Arrays.equals(tiles.get(key), loaded.get(key)));
+    Set<TileKey> renewed = new HashSet<>(changed);
+    if (!isSamePlace) {
+      renewed.removeIf(key -> !tiles.containsKey(key) || !loaded.containsKey(key));
+    }
+    learned.keySet().removeAll(renewed);
     tiles = loaded;
+    return changed;
   }
 
   @Override

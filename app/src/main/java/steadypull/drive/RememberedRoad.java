@@ -18,8 +18,9 @@ import steadypull.road.memory.TileKey;
 /**
  * Looks ahead with what the library remembers of roads and with what this trip has driven itself.
  * Tiles are read beside the pipeline, far enough around the vehicle that the look ahead does not
- * come to their edge; until they are there, nothing is known. Pipeline thread only, but for the
- * reading.
+ * come to their edge; until they are there, nothing is known. They are read again every {@link
+ * #AGAIN_SECONDS}, so that what another drive or program has learned or forgotten meanwhile holds
+ * here too. Pipeline thread only, but for the reading.
  */
 final class RememberedRoad implements RoadSight {
   /** The memory looks some 15 km ahead. */
@@ -30,6 +31,12 @@ final class RememberedRoad implements RoadSight {
 
   /** Nobody asks how old a road of this trip is. */
   private static final LocalDate THIS_DAY = LocalDate.EPOCH;
+
+  /** So soon after they were asked for, tiles are asked for again. */
+  static final double AGAIN_SECONDS = 2;
+
+  /** What was not handed over by then never will be. */
+  private static final double LOST_SECONDS = 10;
 
   /** Reads tiles of the memory of roads, on whatever thread. */
   @FunctionalInterface
@@ -43,13 +50,20 @@ final class RememberedRoad implements RoadSight {
     void read(PositionFix place, double metres, Consumer<Map<TileKey, byte[]>> taker);
   }
 
+  /** What was read around a place. */
+  private record Found(PositionFix around, Map<TileKey, byte[]> tiles) {}
+
   private final Reading reading;
   private final LoadedTiles tiles = new LoadedTiles();
   private final RoadMemory memory = new RoadMemory(tiles);
-  private final RoadSight matcher = new RoadMatcher(memory);
-  private final AtomicReference<Optional<Map<TileKey, byte[]>>> read =
+  private final RoadMatcher matcher = new RoadMatcher(memory);
+  private final AtomicReference<Optional<Found>> read =
       new AtomicReference<>(Optional.empty());
   private Optional<FlatGround> middle = Optional.empty();
+  private Optional<PositionFix> place = Optional.empty();
+  private Optional<PositionFix> loadedAround = Optional.empty();
+  private double askedSeconds = Double.NEGATIVE_INFINITY;
+  private boolean isAsked;
   private boolean isLoaded;
   private PassSoFar pass = PassSoFar.nothing();
 
@@ -62,14 +76,10 @@ final class RememberedRoad implements RoadSight {
   public void fixed(PositionFix fix) {
     if (isFarFromMiddle(fix)) {
       middle = Optional.of(FlatGround.around(fix.latitudeDegrees(), fix.longitudeDegrees()));
-      reading.read(fix, AROUND_METRES, found -> read.set(Optional.of(found)));
+      place = Optional.of(fix);
+      ask(fix, fix.seconds());
     }
-    read.getAndSet(Optional.empty())
-        .ifPresent(
-            loaded -> {
-              tiles.take(loaded);
-              isLoaded = true;
-            });
+    take();
     if (isLoaded) {
       matcher.fixed(fix);
     }
@@ -77,7 +87,30 @@ final class RememberedRoad implements RoadSight {
 
   @Override
   public void moved(double seconds, double metres) {
+    take();
+    if (seconds - askedSeconds >= (isAsked ? LOST_SECONDS : AGAIN_SECONDS)) {
+      place.ifPresent(around -> ask(around, seconds));
+    }
     matcher.moved(seconds, metres);
+  }
+
+  private void ask(PositionFix around, double seconds) {
+    askedSeconds = seconds;
+    isAsked = true;
+    reading.read(
+        around, AROUND_METRES, found -> read.set(Optional.of(new Found(around, found))));
+  }
+
+  private void take() {
+    read.getAndSet(Optional.empty())
+        .ifPresent(
+            loaded -> {
+              boolean isSamePlace = loadedAround.equals(Optional.of(loaded.around()));
+              matcher.changed(tiles.take(loaded.tiles(), isSamePlace));
+              loadedAround = Optional.of(loaded.around());
+              isAsked = false;
+              isLoaded = true;
+            });
   }
 
   /** Known for the rest of this trip; the library learns it when the trip has ended. */

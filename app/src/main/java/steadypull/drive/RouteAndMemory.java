@@ -22,6 +22,7 @@ final class RouteAndMemory implements RoadSight {
   private final RouteLine line;
   private final RouteSight route;
   private final RememberedRoad memory;
+  private final LoadedTiles gradedBy = new LoadedTiles();
   private final AtomicReference<Optional<RouteLine.Grades>> grades =
       new AtomicReference<>(Optional.empty());
 
@@ -41,11 +42,11 @@ final class RouteAndMemory implements RoadSight {
                     }));
   }
 
-  /** On the thread that reads. */
-  private void grade(Map<TileKey, byte[]> tiles) {
-    LoadedTiles loaded = new LoadedTiles();
-    loaded.take(tiles);
-    grades.set(Optional.of(line.gradedBy(new RoadMemory(loaded))));
+  /** On the thread that reads; tiles are read often and seldom others. */
+  private synchronized void grade(Map<TileKey, byte[]> tiles) {
+    if (!gradedBy.take(tiles, false).isEmpty()) {
+      grades.set(Optional.of(line.gradedBy(new RoadMemory(gradedBy))));
+    }
   }
 
   @Override

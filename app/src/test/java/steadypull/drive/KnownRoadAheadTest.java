@@ -61,6 +61,39 @@ class KnownRoadAheadTest {
     }
   }
 
+  /** Somebody else's drive ends, or somebody forgets, while this one is under way. */
+  @Test
+  void whatIsLearnedOrForgottenOnTheWayHoldsTwoSecondsLater() throws Exception {
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      ToldTours.keep(library, TOUR, 1);
+      TourDrive drive = TourDrive.of(TOUR, 4);
+      int learned = 200;
+      int forgotten = 400;
+      List<Second> seconds =
+          drive(
+              library,
+              drive,
+              second -> {
+                if (second == learned) {
+                  ToldTours.learn(library);
+                } else if (second == forgotten) {
+                  library.roads().forgetAll();
+                }
+              });
+
+      assertThat(known(seconds.subList(0, learned - 1))).isEmpty();
+      // recognised some 20 s after it came to be known, as at any drive's begin
+      assertThat(known(seconds.subList(learned + 3, learned + 40))).isNotEmpty();
+      assertThat(known(seconds.subList(learned + 40, forgotten - 1)))
+          .hasSize(forgotten - 1 - learned - 40);
+      assertThat(known(seconds.subList(forgotten + 3, seconds.size()))).isEmpty();
+    }
+  }
+
+  private interface OnTheWay {
+    void second(int second) throws Exception;
+  }
+
   private record Second(double metres, RoadState road) {}
 
   private static List<Second> known(List<Second> seconds) {
@@ -70,6 +103,10 @@ class KnownRoadAheadTest {
   }
 
   private static List<Second> drive(TripLibrary library, TourDrive drive) {
+    return drive(library, drive, _ -> {});
+  }
+
+  private static List<Second> drive(TripLibrary library, TourDrive drive, OnTheWay onTheWay) {
     List<Second> seconds = new ArrayList<>();
     PipelineOutput output =
         new PipelineOutput() {
@@ -99,7 +136,16 @@ class KnownRoadAheadTest {
                   }
                 }),
             output);
+    int second = 0;
     for (Sample sample : drive.samples()) {
+      while (second < sample.timeMicros() / 1_000_000) {
+        second++;
+        try {
+          onTheWay.second(second);
+        } catch (Exception e) {
+          throw new AssertionError(e);
+        }
+      }
       pipeline.accept(new TripEntry.OfSample(sample));
     }
     return seconds;

@@ -2,6 +2,7 @@ package steadypull.road.memory;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import steadypull.road.FlatGround;
 
 /**
@@ -14,12 +15,28 @@ import steadypull.road.FlatGround;
 record Hypothesis(Stretch stretch, double share, double weight) {
   private static final double LEAST_SHARE = 1e-9;
 
+  /** A node moves by no more when one more pass is learned; farther away it is another, m. */
+  private static final double SAME_METRES = 30;
+
   Hypothesis weighed(double factor) {
     return new Hypothesis(stretch, share, weight * factor);
   }
 
   Hypothesis on(FlatGround ground) {
     return new Hypothesis(Stretch.of(stretch.from(), stretch.to(), ground), share, weight);
+  }
+
+  /** The same place as its graph knows it now, or empty if no such way is known any more. */
+  Optional<Hypothesis> still(RoadGraph graph, FlatGround ground) {
+    boolean isLinked =
+        graph.links(stretch.from().id()).stream().anyMatch(link -> link.to() == stretch.to().id());
+    if (!isLinked) {
+      return Optional.empty();
+    }
+    RoadNode from = graph.node(stretch.from().id()).orElseThrow();
+    RoadNode to = graph.node(stretch.to().id()).orElseThrow();
+    Hypothesis now = new Hypothesis(Stretch.of(from, to, ground), share, weight);
+    return now.spot().distanceTo(spot()) <= SAME_METRES ? Optional.of(now) : Optional.empty();
   }
 
   FlatGround.Spot spot() {

@@ -259,6 +259,15 @@ final class RoadGraph {
     changed.clear();
   }
 
+  /** Reads those tiles anew when they are asked for. */
+  void reread(Set<TileKey> keys) {
+    keys.forEach(
+        key -> {
+          atHand.remove(key);
+          damaged.remove(key);
+        });
+  }
+
   /** Tiles that could not be read, with what was found. */
   List<DamagedTileException> damaged() {
     return List.copyOf(damaged.values());

@@ -18,8 +18,8 @@ import steadypull.road.RoadPass;
  * back the same day; where somebody went that way it counts little. It counts as no pass: odds at
  * forks come from those who drove that way.
  *
- * <p>One thread. Several memories may read one shelf; only one may learn, and the others see it
- * after they were made anew.
+ * <p>One thread. Several memories may read one shelf; only one may learn. A {@link RoadMatcher} is
+ * told which tiles are others since.
  */
 public final class RoadMemory {
   /** The two ways of a road are not always on one slope (estimated: 0.6 %, lanes 4 m apart). */
