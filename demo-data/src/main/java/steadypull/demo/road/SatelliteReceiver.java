@@ -45,10 +45,18 @@ public final class SatelliteReceiver {
    * @param isInTunnel whether no satellite is seen
    */
   public Optional<Fix> next(Road.Place place, boolean isInTunnel) {
+    return next(isInTunnel ? Optional.empty() : Optional.of(place));
+  }
+
+  /**
+   * Says where it believes to be in the next second.
+   *
+   * @param place where it is; empty where no satellite is seen
+   */
+  public Optional<Fix> next(Optional<Road.Place> place) {
     wander();
     reflect();
-    boolean isBlind = isBlind();
-    return isInTunnel || isBlind ? Optional.empty() : Optional.of(fix(place));
+    return isBlind() ? Optional.empty() : place.map(this::fix);
   }
 
   private void wander() {

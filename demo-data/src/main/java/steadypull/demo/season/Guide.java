@@ -3,6 +3,7 @@ package steadypull.demo.season;
 import java.util.Optional;
 import steadypull.demo.plant.Duty;
 import steadypull.demo.plant.Surroundings;
+import steadypull.demo.road.Road;
 
 /** Who tells the vehicle what to do, step by step. One thread at a time. */
 sealed interface Guide permits RoadGuide, RollerGuide {
@@ -28,7 +29,7 @@ sealed interface Guide permits RoadGuide, RollerGuide {
   boolean isOver();
 
   /** Where the receiver is, or empty if no satellite is seen there. */
-  Optional<SeasonRoad.Spot> spot();
+  Optional<Road.Place> place();
 
   /** What somebody notes now; empty most of the time. Each note is handed out once. */
   Optional<String> takeMark();

@@ -109,10 +109,10 @@ final class RoadGuide implements Guide {
   }
 
   @Override
-  public Optional<SeasonRoad.Spot> spot() {
+  public Optional<Road.Place> place() {
     return stretch.road().isInTunnel(roadMetres)
         ? Optional.empty()
-        : Optional.of(stretch.road().spot(roadMetres));
+        : Optional.of(stretch.road().at(roadMetres));
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.Iterator;
 import java.util.Optional;
 import steadypull.demo.plant.Duty;
 import steadypull.demo.plant.Surroundings;
+import steadypull.demo.road.Road;
 import steadypull.demo.road.Weather;
 
 /** Runs the stages of a dynamometer. */
@@ -57,7 +58,7 @@ final class RollerGuide implements Guide {
   }
 
   @Override
-  public Optional<SeasonRoad.Spot> spot() {
+  public Optional<Road.Place> place() {
     return Optional.empty();
   }
 

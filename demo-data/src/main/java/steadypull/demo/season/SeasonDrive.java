@@ -7,6 +7,7 @@ import steadypull.demo.plant.Rig;
 import steadypull.demo.plant.RigTrait;
 import steadypull.demo.plant.Sensor;
 import steadypull.demo.plant.WarmStart;
+import steadypull.demo.road.Road;
 
 /** A vehicle under way on an outing. Time only moves when told to. One thread at a time. */
 final class SeasonDrive {
@@ -74,8 +75,8 @@ final class SeasonDrive {
   }
 
   /** Where the receiver is, or empty if no satellite is seen there. */
-  Optional<SeasonRoad.Spot> spot() {
-    return guide.spot();
+  Optional<Road.Place> place() {
+    return guide.place();
   }
 
   Optional<String> takeMark() {

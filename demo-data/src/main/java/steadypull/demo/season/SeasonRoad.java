@@ -31,15 +31,6 @@ record SeasonRoad(
           new SeasonRoad("shelf", emberShelf(), 262, 0, 0),
           new SeasonRoad("flats", brackwaterFlats(), 320, 0, 0));
 
-  /**
-   * A place as a map has it.
-   *
-   * @param latitude degrees
-   * @param longitude degrees
-   * @param altitude m above mean sea level
-   */
-  record Spot(double latitude, double longitude, double altitude) {}
-
   static SeasonRoad named(String key) {
     return ALL.stream()
         .filter(each -> each.key.equals(key))
@@ -48,16 +39,18 @@ record SeasonRoad(
   }
 
   /** The place at a distance from the town, m. */
-  Spot spot(double metres) {
+  Road.Place at(double metres) {
     Road.Place place = road.at(metres);
     double turn = Math.toRadians(headingDegrees - 90); // the profile's road leads east
     double narrowing = Math.cos(Math.toRadians(LATITUDE));
     double north = place.latitude() - LATITUDE;
     double east = (place.longitude() - LONGITUDE) * narrowing;
-    return new Spot(
+    return new Road.Place(
+        metres,
+        place.gradePercent(),
+        place.altitude(),
         LATITUDE + north * Math.cos(turn) - east * Math.sin(turn),
-        LONGITUDE + (north * Math.sin(turn) + east * Math.cos(turn)) / narrowing,
-        place.altitude());
+        LONGITUDE + (north * Math.sin(turn) + east * Math.cos(turn)) / narrowing);
   }
 
   boolean isInTunnel(double metres) {

@@ -63,7 +63,7 @@ final class TripTelling {
 
   private void report(Receiver at) {
     moveTo(at.arrival());
-    drive.spot().ifPresent(spot -> at.report(spot, sink));
+    at.report(drive.place(), sink);
     at.proceed();
   }
 

@@ -73,7 +73,8 @@ class PolledValuesTest {
 
     assertThat(back - lost).isBetween(55_000_000L, 70_000_000L);
     assertThat(answersBetween(log, "engine_speed[r/min]", lost, back)).isZero();
-    assertThat(answersBetween(log, "latitude[deg]", lost, back)).isGreaterThan(50);
+    // a receiver loses its satellites for itself too: some 4 to 40 s, once or twice an hour
+    assertThat(answersBetween(log, "latitude[deg]", lost, back)).isGreaterThan(30);
     assertThat(answersBetween(log, "engine_speed[r/min]", back, back + 10_000_000))
         .isGreaterThan(30);
   }
