@@ -59,25 +59,80 @@ public record TourDrive(
    */
   public record Truth(double seconds, Road.Place place, double metresPerSecond) {}
 
+  /** What a drive's owner and its vehicle tell wrong, and the wind. A closed set. */
+  public enum Errors {
+    /** All is as it was told, and no wind blows. */
+    NONE(0, 0, 0),
+    /** Mass 5 % wrong and wind of 3 m/s, as chance has it; torque as it is. */
+    USUAL(0.05, 3, 0),
+    /** Mass 20 % wrong, wind of 6 m/s and torque 4 % wrong, each to one side or the other. */
+    HARD(0.2, 6, 0.04);
+
+    private final double mass;
+    private final double wind;
+    private final double torque;
+
+    Errors(double mass, double wind, double torque) {
+      this.mass = mass;
+      this.wind = wind;
+      this.torque = torque;
+    }
+
+    private double massShare(double chance) {
+      return this == HARD ? Math.copySign(mass, chance) : mass * Math.clamp(chance, -2, 2);
+    }
+
+    private double windMetresPerSecond(double chance) {
+      return this == HARD ? Math.copySign(wind, chance) : wind * chance;
+    }
+
+    private double torqueShare(double chance) {
+      return Math.copySign(torque, chance);
+    }
+  }
+
   /** Drives a tour with a usual receiver. */
   public static TourDrive of(Tour tour, long seed) {
     return of(tour, seed, ReceiverQuality.usual(), Set.of());
   }
 
   /**
-   * Drives a tour.
+   * Drives a tour in a usual world.
    *
    * @param silent sensors that this vehicle does not have
    */
   public static TourDrive of(Tour tour, long seed, ReceiverQuality quality, Set<Sensor> silent) {
+    return of(tour, seed, quality, silent, Errors.USUAL);
+  }
+
+  /** Drives a tour in a world of such errors. */
+  public static TourDrive of(
+      Tour tour, long seed, ReceiverQuality quality, Set<Sensor> silent, Errors errors) {
     Random random = new Random(seed * 31 + tour.name().hashCode());
     double mass = 5000 + random.nextDouble() * 7000;
-    double entered = mass * (1 + 0.05 * Math.clamp(random.nextGaussian(), -2, 2));
-    Weather weather = new Weather(5 + 25 * random.nextDouble(), 3 * random.nextGaussian(), 1);
+    double entered = mass * (1 + errors.massShare(random.nextGaussian()));
+    double celsius = 5 + 25 * random.nextDouble();
+    Weather weather = new Weather(celsius, errors.windMetresPerSecond(random.nextGaussian()), 1);
     double speed = (70 + random.nextInt(20)) / 3.6;
+    double torqueShare = 1 + errors.torqueShare(random.nextGaussian());
     Drive drive = DemoWorld.drive(scenario(tour, mass, weather, speed), seed);
-    return driven(
-        tour, drive, vehicle(entered), mass, new SatelliteReceiver(quality, seed + 7), silent);
+    TourDrive told =
+        driven(
+            tour, drive, vehicle(entered), mass, new SatelliteReceiver(quality, seed + 7), silent);
+    return new TourDrive(told.vehicle(), mass, scaled(told.samples(), torqueShare), told.truth());
+  }
+
+  private static List<Sample> scaled(List<Sample> samples, double torqueShare) {
+    return samples.stream()
+        .map(
+            sample ->
+                sample.channel().equals(Channels.REFERENCE_TORQUE)
+                    ? new Sample(
+                        sample.channel(),
+                        sample.timeMicros(),
+                        Math.rint(sample.value() * torqueShare))
+                    : sample)
+        .toList();
   }
 
   private static TourDrive driven(

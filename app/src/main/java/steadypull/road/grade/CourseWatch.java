@@ -1,7 +1,10 @@
 package steadypull.road.grade;
 
 import java.util.ArrayDeque;
+import java.util.Comparator;
 import java.util.Deque;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import steadypull.road.FlatGround;
 
 /**
@@ -10,7 +13,7 @@ import steadypull.road.FlatGround;
  */
 final class CourseWatch {
   /** Legs of a course; shorter ones are the receiver's own wandering. */
-  private static final double LEG_METRES = 8;
+  private static final double LEG_METRES = 6;
 
   /** Legs that turn by more point back, radians. */
   private static final double BACK = Math.toRadians(125);
@@ -18,41 +21,71 @@ final class CourseWatch {
   /** A turn takes a few legs; a road that bends more slowly is followed anyway. */
   private static final int LEGS = 5;
 
-  private final Deque<Double> courses = new ArrayDeque<>();
-  private double latitude = Double.NaN;
-  private double longitude = Double.NaN;
+  /**
+   * Who comes back this near to the way there drives the same road: a hairpin needs a radius of 8 m
+   * and more, which is 13 m across after 125 degrees.
+   */
+  private static final double SAME_ROAD_METRES = 8;
 
-  /** Takes a fix and says whether the vehicle has just turned back; once for each turn. */
-  boolean hasTurned(double latitudeDegrees, double longitudeDegrees) {
-    if (Double.isNaN(latitude)) {
-      keep(latitudeDegrees, longitudeDegrees);
-      return false;
+  private record Place(double seconds, double latitude, double longitude) {}
+
+  private record Leg(double course, Place end) {}
+
+  private final Deque<Leg> legs = new ArrayDeque<>();
+  private @Nullable Place kept;
+
+  /**
+   * Takes a fix and tells of a turn back, if one has just shown itself; once for each turn.
+   *
+   * @param seconds later than the fix before
+   */
+  Optional<Turn> turned(double seconds, double latitudeDegrees, double longitudeDegrees) {
+    Place now = new Place(seconds, latitudeDegrees, longitudeDegrees);
+    Place from = kept;
+    if (from == null) {
+      kept = now;
+      return Optional.empty();
     }
-    FlatGround.Spot leg =
-        FlatGround.around(latitude, longitude).spot(latitudeDegrees, longitudeDegrees);
+    FlatGround.Spot leg = spot(from, now);
     if (Math.hypot(leg.east(), leg.north()) < LEG_METRES) {
-      return false;
+      return Optional.empty();
     }
-    keep(latitudeDegrees, longitudeDegrees);
-    return turned(Math.atan2(leg.north(), leg.east()));
+    kept = now;
+    return turned(new Leg(Math.atan2(leg.north(), leg.east()), now), from);
   }
 
-  private boolean turned(double course) {
-    boolean isBack =
-        courses.stream()
-            .anyMatch(before -> Math.abs(Math.IEEEremainder(course - before, 2 * Math.PI)) > BACK);
-    if (isBack) {
-      courses.clear();
+  private Optional<Turn> turned(Leg leg, Place from) {
+    Optional<Leg> forward =
+        legs.stream()
+            .filter(before -> isBack(leg.course() - before.course()))
+            .max(Comparator.comparingDouble(before -> before.end().seconds()));
+    if (forward.isPresent()) {
+      legs.clear();
     }
-    courses.addLast(course);
-    if (courses.size() > LEGS) {
-      courses.removeFirst();
+    legs.addLast(leg);
+    if (legs.size() > LEGS) {
+      legs.removeFirst();
     }
-    return isBack;
+    return forward.map(
+        before ->
+            new Turn(
+                (before.end().seconds() + from.seconds()) / 2,
+                across(before, leg.end()) < SAME_ROAD_METRES));
   }
 
-  private void keep(double latitudeDegrees, double longitudeDegrees) {
-    latitude = latitudeDegrees;
-    longitude = longitudeDegrees;
+  private static boolean isBack(double turned) {
+    return Math.abs(Math.IEEEremainder(turned, 2 * Math.PI)) > BACK;
+  }
+
+  /** How far a place lies beside the line of a leg, m. */
+  private static double across(Leg leg, Place place) {
+    FlatGround.Spot beyond = spot(leg.end(), place);
+    return Math.abs(
+        beyond.north() * Math.cos(leg.course()) - beyond.east() * Math.sin(leg.course()));
+  }
+
+  private static FlatGround.Spot spot(Place origin, Place place) {
+    return FlatGround.around(origin.latitude(), origin.longitude())
+        .spot(place.latitude(), place.longitude());
   }
 }

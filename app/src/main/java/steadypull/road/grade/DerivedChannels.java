@@ -235,15 +235,16 @@ public final class DerivedChannels {
         metresPerSecond,
         traction,
         samples.within(Channels.ALTITUDE, timeMicros, A_SECOND),
-        hasTurned(timeMicros));
+        turned(timeMicros));
   }
 
-  private boolean hasTurned(long timeMicros) {
+  private Optional<Turn> turned(long timeMicros) {
     OptionalDouble latitude = samples.within(Channels.LATITUDE, timeMicros, A_SECOND);
     OptionalDouble longitude = samples.within(Channels.LONGITUDE, timeMicros, A_SECOND);
-    return latitude.isPresent()
-        && longitude.isPresent()
-        && course.hasTurned(latitude.getAsDouble(), longitude.getAsDouble());
+    return latitude.isPresent() && longitude.isPresent()
+        ? course.turned(
+            timeMicros / MICROS_PER_SECOND, latitude.getAsDouble(), longitude.getAsDouble())
+        : Optional.empty();
   }
 
   private Optional<Traction> traction(

@@ -27,9 +27,8 @@ final class GradeFilter {
 
   private static final double FIRST_SPEED_ERROR = 0.3;
   private static final double FIRST_HEIGHT_ERROR = 200;
-  private static final double FIRST_BRAKES_ERROR = 0.2;
 
-  private static final LUDecomposer DECOMPOSER = new LUDecomposer(1e-30);
+  private static final LUDecomposer DECOMPOSER = new LUDecomposer(1e-40);
 
   private static final KalmanObserver NOBODY =
       new KalmanObserver() {
@@ -120,14 +119,18 @@ final class GradeFilter {
             RoadObservation.Kind.SPEED,
             second.metresPerSecond(),
             pull,
-            second.hasTurned()));
+            second.turn()));
     second
         .altitudeMetres()
         .ifPresent(
             metresUp ->
                 told.add(
                     new RoadObservation(
-                        second.seconds(), RoadObservation.Kind.ALTITUDE, metresUp, pull, false)));
+                        second.seconds(),
+                        RoadObservation.Kind.ALTITUDE,
+                        metresUp,
+                        pull,
+                        Optional.empty())));
     return told;
   }
 
@@ -155,11 +158,12 @@ final class GradeFilter {
     errors[GradeProcess.SPEED] = FIRST_SPEED_ERROR;
     state[GradeProcess.HEIGHT] = second.altitudeMetres().orElse(0);
     errors[GradeProcess.HEIGHT] = FIRST_HEIGHT_ERROR;
-    errors[GradeProcess.GRADE] = GradeProcess.GRADE_SPREAD;
-    errors[GradeProcess.RECEIVER] = GradeProcess.RECEIVER_METRES;
-    errors[GradeProcess.BALANCE] = GradeProcess.BALANCE_SHARE;
-    errors[GradeProcess.BRAKES] = FIRST_BRAKES_ERROR;
-    errors[GradeProcess.SCALE] = GradeProcess.SCALE_SHARE;
+    errors[GradeProcess.GRADE] = GradeNoise.GRADE_SPREAD;
+    errors[GradeProcess.BEND] = GradeNoise.BEND_SPREAD;
+    errors[GradeProcess.RECEIVER] = GradeNoise.RECEIVER_METRES;
+    errors[GradeProcess.BALANCE] = GradeNoise.BALANCE_SHARE;
+    errors[GradeProcess.BRAKES] = GradeNoise.BRAKES_SPREAD;
+    errors[GradeProcess.SCALE] = GradeNoise.SCALE_SHARE;
     if (estimate != null) {
       int scale = GradeProcess.SCALE;
       state[scale] = estimate.getState().getEntry(scale);

@@ -15,7 +15,7 @@ import org.hipparchus.linear.LUDecomposer;
 final class GradeSmoother {
   private static final int PIECE_SECONDS = 1500;
   private static final int AHEAD_SECONDS = 300;
-  private static final LUDecomposer DECOMPOSER = new LUDecomposer(1e-30);
+  private static final LUDecomposer DECOMPOSER = new LUDecomposer(1e-40);
 
   private GradeSmoother() {}
 
@@ -26,6 +26,10 @@ final class GradeSmoother {
    * @return as many, metres counted from the first
    */
   static List<GradeEstimate> smooth(List<RoadSecond> seconds) {
+    return smoothDated(TurnsInTime.dated(seconds));
+  }
+
+  private static List<GradeEstimate> smoothDated(List<RoadSecond> seconds) {
     List<GradeEstimate> told = new ArrayList<>(seconds.size());
     GradeFilter before = new GradeFilter();
     for (int from = 0; from < seconds.size(); from += PIECE_SECONDS) {

@@ -14,16 +14,16 @@ import org.hipparchus.linear.RealVector;
  * @param kind what the number is
  * @param value m/s or m
  * @param pull what pulled since the moment before; empty if that is unknown
- * @param hasTurned whether the vehicle has turned back since the moment before
+ * @param turn a turn back since the moment before, if there was one
  */
 record RoadObservation(
-    double seconds, Kind kind, double value, Optional<Pull> pull, boolean hasTurned)
+    double seconds, Kind kind, double value, Optional<Pull> pull, Optional<Turn> turn)
     implements Measurement {
 
   /** What can be told. A closed set. */
   enum Kind {
     /** Road speed in whole km/h: 0.08 m/s, and the sensor's own lag (estimated). */
-    SPEED(GradeProcess.SPEED, 0.15),
+    SPEED(GradeProcess.SPEED, 0.12),
     /** A receiver's altitude, what is new in each second of its error (estimated). */
     ALTITUDE(GradeProcess.HEIGHT, 0.5);
 
@@ -48,6 +48,15 @@ record RoadObservation(
    * @param error of that mean, N/kg: how far the pull has moved within the step
    */
   record Pull(Traction traction, double newtonsPerKilogram, double error) {}
+
+  /** Whether brakes may have been on since the moment before. */
+  boolean isBraked() {
+    return pull.filter(known -> !known.traction().isPulling()).isPresent();
+  }
+
+  boolean isTurnedOnTheSpot() {
+    return turn.filter(Turn::isOnTheSpot).isPresent();
+  }
 
   @Override
   public double getTime() {

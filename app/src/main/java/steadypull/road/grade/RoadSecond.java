@@ -10,11 +10,18 @@ import java.util.OptionalDouble;
  * @param metresPerSecond road speed, 0 or more, as the vehicle told it
  * @param traction what pulls; empty where mass or torque is unknown, and at walking pace
  * @param altitudeMetres as a receiver told it in this second; empty if it did not
- * @param hasTurned whether the vehicle has just turned back, by its receiver
+ * @param turn the turn back that the receiver shows in this second, which may be a few seconds
+ *     after it was driven; empty if there is none
  */
 public record RoadSecond(
     double seconds,
     double metresPerSecond,
     Optional<Traction> traction,
     OptionalDouble altitudeMetres,
-    boolean hasTurned) {}
+    Optional<Turn> turn) {
+
+  /** The same second with another turn, or none. */
+  RoadSecond with(Optional<Turn> other) {
+    return new RoadSecond(seconds, metresPerSecond, traction, altitudeMetres, other);
+  }
+}

@@ -7,60 +7,98 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.demo.plant.Sensor;
 import steadypull.demo.road.Country;
 import steadypull.demo.road.ReceiverQuality;
-import steadypull.demo.road.Tour;
 import steadypull.road.TourDrive;
 
-/** The grade against the truth, on every tour of the country, with masses some per cent wrong. */
+/**
+ * The grade against the truth, on every tour of the country. Nothing was fitted to these drives:
+ * what the filter believes of roads and receivers was estimated on others.
+ */
 class GradeOnToursTest {
-  private static final double FIRST_SECONDS = 60;
   private static final Set<Sensor> NONE = EnumSet.noneOf(Sensor.class);
 
-  /** Root mean square errors in per cent of grade. */
-  private record Errors(double live, double afterwards) {}
+  /** The bars of the product are 0.6 % live and 0.4 % afterwards. */
+  @Test
+  void torqueAndReceiverTogetherKeepTheBarsWithRoomToSpare() {
+    TourGrades usual = TourGrades.of(1, 1, ReceiverQuality.usual(), NONE, TourDrive.Errors.USUAL);
+
+    assertThat(usual.live().made()).isLessThan(0.54);
+    assertThat(usual.afterwards().made()).isLessThan(0.3);
+  }
 
   @Test
-  void torqueAndReceiverTogetherKeepTheBars() {
-    Errors errors = errors(ReceiverQuality.usual(), NONE);
+  void inHardWorldsTheyKeepThemToo() {
+    TourGrades hard = TourGrades.of(2, 2, ReceiverQuality.usual(), NONE, TourDrive.Errors.HARD);
 
-    // the bars of the product: 0.6 % live, 0.4 % afterwards
-    assertThat(errors.live()).isLessThan(0.6);
-    assertThat(errors.afterwards()).isLessThan(0.4);
+    assertThat(hard.live().made()).isLessThan(0.6);
+    assertThat(hard.afterwards().made()).isLessThan(0.35);
   }
 
   @Test
   void togetherTheyAreBetterThanEachAlone() {
-    Errors together = errors(ReceiverQuality.usual(), NONE);
-    Errors receiver = errors(ReceiverQuality.usual(), EnumSet.of(Sensor.DELIVERED_TORQUE));
-    Errors torque = errors(blind(), NONE);
+    TourDrive.Errors usual = TourDrive.Errors.USUAL;
+    TourGrades together = TourGrades.of(1, 1, ReceiverQuality.usual(), NONE, usual);
+    TourGrades receiver =
+        TourGrades.of(1, 1, ReceiverQuality.usual(), EnumSet.of(Sensor.DELIVERED_TORQUE), usual);
+    TourGrades torque = TourGrades.of(1, 1, blind(), NONE, usual);
 
-    assertThat(together.live()).isLessThan(Math.min(receiver.live(), torque.live()));
-    assertThat(together.afterwards())
-        .isLessThan(Math.min(receiver.afterwards(), torque.afterwards()));
+    assertThat(together.live().made())
+        .isLessThan(Math.min(receiver.live().made(), torque.live().made()));
+    assertThat(together.afterwards().made())
+        .isLessThan(Math.min(receiver.afterwards().made(), torque.afterwards().made()));
   }
 
   /**
    * A smoother that claimed to know less or more than it does would mislead the memory of roads.
+   * The filter cannot know in which world it drives, so that both kinds count alike.
    */
   @Test
   void theErrorThatIsToldIsTheErrorThatIsMade() {
-    List<Double> shares = new ArrayList<>();
-    for (Tour tour : Country.larkmoor().tours()) {
-      TourDrive drive = TourDrive.of(tour, 5);
-      List<GradeEstimate> smoothed = GradeSmoother.smooth(seconds(drive));
-      for (int i = 0; i < smoothed.size(); i++) {
-        double error = smoothed.get(i).grade() - drive.truth().get(i).place().gradePercent() / 100;
-        shares.add(Math.abs(error) / smoothed.get(i).error());
+    TourGrades usual = TourGrades.of(3, 4, ReceiverQuality.usual(), NONE, TourDrive.Errors.USUAL);
+    TourGrades hard = TourGrades.of(3, 4, ReceiverQuality.usual(), NONE, TourDrive.Errors.HARD);
+
+    assertThat(usual.with(hard).each())
+        .allSatisfy(
+            (what, errors) -> {
+              assertThat(errors.toldByMade()).as(what).isBetween(0.85, 1.25);
+              assertThat(errors.withinTwo()).as(what).isBetween(0.93, 0.996);
+            });
+    assertThat(Stream.of(usual, hard).flatMap(world -> world.each().values().stream()))
+        .allSatisfy(errors -> assertThat(errors.toldByMade()).isBetween(0.85, 1.35));
+  }
+
+  /** Without a receiver the grade carries what mass and wind are wrong, and says so. */
+  @Test
+  void withoutAReceiverMassAndWindAreMostOfTheError() {
+    double right = TourGrades.of(1, 1, blind(), NONE, TourDrive.Errors.NONE).pulling().made();
+    double usual = TourGrades.of(1, 2, blind(), NONE, TourDrive.Errors.USUAL).pulling().made();
+    double hard = TourGrades.of(1, 1, blind(), NONE, TourDrive.Errors.HARD).pulling().made();
+
+    assertThat(right).isLessThan(0.55).isLessThan(usual).isLessThan(hard * 0.6);
+  }
+
+  /** The receiver shows a turn a few seconds late; looking back, it is where it was driven. */
+  @Test
+  void afterwardsATurnIsWhereItWasDriven() {
+    TourDrive drive = TourDrive.of(Country.larkmoor().turnedAround(), 6);
+    List<GradeEstimate> smoothed = GradeSmoother.smooth(TourGrades.seconds(drive));
+    int turn = 0;
+    while (drive.truth().get(turn + 1).place().gradePercent()
+        > drive.truth().get(turn).place().gradePercent() - 5) {
+      turn++;
+    }
+    for (int i = turn - 5; i <= turn + 6; i++) {
+      if (i < turn || i > turn + 1) {
+        assertThat(smoothed.get(i).grade() * 100)
+            .isCloseTo(drive.truth().get(i).place().gradePercent(), within(1.5));
       }
     }
-    double within = shares.stream().filter(share -> share < 2).count() / (double) shares.size();
-    assertThat(within).isBetween(0.9, 0.9995);
   }
 
   /** Steps of 1 kPa are 83 m of altitude; to take them for one would be worse than nothing. */
@@ -87,7 +125,7 @@ class GradeOnToursTest {
   /** A long trip is smoothed piece by piece; where pieces meet nothing shows. */
   @Test
   void piecesOfALongTripMeetWithoutAStep() {
-    List<RoadSecond> once = seconds(TourDrive.of(Country.larkmoor().overTheHarrow(), 4));
+    List<RoadSecond> once = TourGrades.seconds(TourDrive.of(Country.larkmoor().overTheHarrow(), 4));
     List<GradeEstimate> whole = GradeSmoother.smooth(once);
     List<RoadSecond> late = once.subList(700, once.size());
     List<GradeEstimate> part = GradeSmoother.smooth(late);
@@ -114,63 +152,17 @@ class GradeOnToursTest {
     assertThat(looked).hasSizeGreaterThan(200).isEqualTo(seconds(drive).subList(0, looked.size()));
   }
 
-  private static ReceiverQuality blind() {
+  static ReceiverQuality blind() {
     return new ReceiverQuality(0, 0, 60, 0, 3600, 60, 0);
-  }
-
-  private static Errors errors(ReceiverQuality quality, Set<Sensor> silent) {
-    double live = 0;
-    double afterwards = 0;
-    int count = 0;
-    for (Tour tour : Country.larkmoor().tours()) {
-      TourDrive drive = TourDrive.of(tour, 1, quality, silent);
-      List<RoadSecond> seconds = seconds(drive);
-      List<GradeEstimate> smoothed = GradeSmoother.smooth(seconds);
-      GradeFilter filter = new GradeFilter();
-      for (int i = 0; i < seconds.size(); i++) {
-        filter.accept(seconds.get(i));
-        if (seconds.get(i).seconds() > FIRST_SECONDS) {
-          double truth = drive.truth().get(i).place().gradePercent();
-          live += square(filter.estimate().orElseThrow().grade() * 100 - truth);
-          afterwards += square(smoothed.get(i).grade() * 100 - truth);
-          count++;
-        }
-      }
-    }
-    return new Errors(Math.sqrt(live / count), Math.sqrt(afterwards / count));
-  }
-
-  private static List<RoadSecond> seconds(TourDrive drive) {
-    List<RoadSecond> seconds = new ArrayList<>();
-    play(drive, drive.samples(), channels -> seconds.add(channels.second().orElseThrow()));
-    return seconds;
   }
 
   /** Per cent, live. */
   private static List<Double> grades(TourDrive drive, List<Sample> samples) {
     List<Double> grades = new ArrayList<>();
-    play(
+    TourGrades.play(
         drive,
         samples,
         channels -> grades.add(channels.gradeEstimate().orElseThrow().grade() * 100));
     return grades;
-  }
-
-  private static void play(
-      TourDrive drive, List<Sample> samples, Consumer<DerivedChannels> afterEachSecond) {
-    DerivedChannels channels = new DerivedChannels(drive.vehicle());
-    int next = 0;
-    for (TourDrive.Truth truth : drive.truth()) {
-      long micros = (long) (truth.seconds() * 1e6);
-      while (next < samples.size() && samples.get(next).timeMicros() < micros) {
-        channels.accept(samples.get(next++));
-      }
-      channels.tick(micros);
-      afterEachSecond.accept(channels);
-    }
-  }
-
-  private static double square(double value) {
-    return value * value;
   }
 }
