@@ -11,7 +11,6 @@ import steadypull.channel.Sample;
 import steadypull.road.EnginePower;
 import steadypull.road.LatestSamples;
 import steadypull.road.RoadLoad;
-import steadypull.road.StandardAtmosphere;
 import steadypull.vehicle.Rig;
 import steadypull.vehicle.Vehicle;
 
@@ -26,36 +25,13 @@ public final class DerivedChannels {
   public static final double DRIVELINE_EFFICIENCY = 0.90;
 
   private static final double FRESH_SECONDS = 5;
-
-  /** An altitude is used once. */
-  private static final double A_SECOND = 0.999;
-
-  /** Under this engine power the brakes may be on or the engine may brake. */
-  private static final double LEAST_PULL_KILOWATTS = 8;
-
-  private static final double LOWEST_PULLING_METRES_PER_SECOND = 3;
   private static final double LOWEST_METRES_PER_SECOND = 2;
 
   /** A grade of which less is known is not told. */
   private static final double LARGEST_ERROR = 0.015;
 
-  /** Outside air and its pressure change slowly. */
-  private static final double WEATHER_FRESH_SECONDS = 600;
-
-  private static final double USUAL_AIR_CELSIUS = 20;
   private static final double MICROS_PER_SECOND = 1e6;
   private static final double KILOMETRES_PER_HOUR = 3.6;
-
-  /**
-   * Steps to which results are rounded, so that digits that mean nothing are neither kept nor
-   * shown. Delivered torque comes in whole percents of the reference torque, which for 900 N.m in a
-   * top gear are 25 N.m at the wheels and at 2000 r/min 1.9 kW; grade is told to 0.3 % at best
-   * ({@link GradeEstimate}). Each step is at most a twentieth of that (estimated).
-   */
-  private static final double GRADE_STEPS_PER_PERCENT = 100;
-
-  private static final double TORQUE_STEPS_PER_NEWTON_METRE = 1;
-  private static final double POWER_STEPS_PER_KILOWATT = 10;
 
   /** Without one of these nothing can be told of the wheels. */
   private static final List<Channel> NEEDED =
@@ -65,23 +41,23 @@ public final class DerivedChannels {
           Channels.ENGINE_SPEED,
           Channels.VEHICLE_SPEED);
 
-  private final Vehicle vehicle;
-  private final GearInference gears;
+  private final Rig rig;
   private final LatestSamples samples = new LatestSamples();
+  private final WheelOutput wheels;
+  private final RoadReading road;
   private final GradeFilter grades = new GradeFilter();
   private final TorqueBalance balance = new TorqueBalance();
-  private final CourseWatch course = new CourseWatch();
   private Optional<RoadSecond> lastSecond = Optional.empty();
 
   /** Computes for one vehicle. */
   public DerivedChannels(Vehicle vehicle) {
-    this.vehicle = vehicle;
-    this.gears = new GearInference(vehicle.driveline(), vehicle.rig());
+    this.rig = vehicle.rig();
+    this.wheels = new WheelOutput(vehicle, samples);
+    this.road = new RoadReading(rig, samples);
   }
 
   /** What may be told at best where those channels are measured; empty if nothing ever is. */
   public List<Channel> possible(Collection<Channel> measured) {
-    Rig rig = vehicle.rig();
     boolean isPullTold = measured.containsAll(NEEDED);
     boolean isHeightTold =
         measured.contains(Channels.VEHICLE_SPEED) && measured.contains(Channels.ALTITUDE);
@@ -110,24 +86,28 @@ public final class DerivedChannels {
    * @param timeMicros microseconds since trip start, later than the last tick
    */
   public List<Sample> tick(long timeMicros) {
-    Optional<EnginePower> engine = engine(timeMicros);
     OptionalDouble speed = samples.within(Channels.VEHICLE_SPEED, timeMicros, FRESH_SECONDS);
     if (speed.isEmpty()) {
       lastSecond = Optional.empty();
       balance.interrupt();
       return List.of();
     }
-    double metresPerSecond = speed.getAsDouble() / KILOMETRES_PER_HOUR;
-    OptionalDouble wheelKilowatts = wheelKilowatts(engine, metresPerSecond, timeMicros);
-    weigh(timeMicros, engine, wheelKilowatts, metresPerSecond);
+    return tick(timeMicros, speed.getAsDouble() / KILOMETRES_PER_HOUR);
+  }
+
+  private List<Sample> tick(long timeMicros, double metresPerSecond) {
+    Optional<EnginePower> engine = engine(timeMicros);
+    OptionalDouble kilowatts = wheelKilowatts(engine, metresPerSecond, timeMicros);
+    weigh(timeMicros, engine, kilowatts, metresPerSecond);
     List<Sample> derived = new ArrayList<>();
-    grade(second(timeMicros, metresPerSecond, wheelKilowatts))
-        .ifPresent(
-            grade ->
-                derived.add(
-                    sample(Channels.ROAD_GRADE, timeMicros, grade * 100, GRADE_STEPS_PER_PERCENT)));
-    wheelKilowatts.ifPresent(
-        kilowatts -> derived.addAll(atWheels(timeMicros, kilowatts, metresPerSecond)));
+    grade(road.second(timeMicros, metresPerSecond, kilowatts))
+        .ifPresent(grade -> derived.add(RoundedSample.grade(timeMicros, grade)));
+    if (kilowatts.isPresent()) {
+      wheels
+          .newtonMetres(kilowatts.getAsDouble(), metresPerSecond)
+          .ifPresent(torque -> derived.add(RoundedSample.wheelTorque(timeMicros, torque)));
+      derived.add(RoundedSample.wheelPower(timeMicros, kilowatts.getAsDouble()));
+    }
     return List.copyOf(derived);
   }
 
@@ -144,9 +124,9 @@ public final class DerivedChannels {
         .ifPresent(
             kilometresPerHour -> {
               double metresPerSecond = kilometresPerHour / KILOMETRES_PER_HOUR;
-              OptionalDouble wheels =
+              OptionalDouble atWheels =
                   wheelKilowatts(engine(timeMicros), metresPerSecond, timeMicros);
-              lastSecond = Optional.of(second(timeMicros, metresPerSecond, wheels));
+              lastSecond = Optional.of(road.second(timeMicros, metresPerSecond, atWheels));
             });
     return lastSecond;
   }
@@ -156,21 +136,11 @@ public final class DerivedChannels {
         .filter(power -> power.basis() == EnginePower.Basis.TORQUE);
   }
 
-  private List<Sample> atWheels(long timeMicros, double kilowatts, double metresPerSecond) {
-    List<Sample> derived = new ArrayList<>();
-    wheelTorque(kilowatts, metresPerSecond)
-        .ifPresent(
-            torque ->
-                derived.add(
-                    sample(
-                        Channels.WHEEL_TORQUE, timeMicros, torque, TORQUE_STEPS_PER_NEWTON_METRE)));
-    derived.add(sample(Channels.WHEEL_POWER, timeMicros, kilowatts, POWER_STEPS_PER_KILOWATT));
-    return derived;
-  }
-
-  private static Sample sample(
-      Channel channel, long timeMicros, double value, double stepsPerUnit) {
-    return new Sample(channel, timeMicros, Math.rint(value * stepsPerUnit) / stepsPerUnit);
+  private OptionalDouble wheelKilowatts(
+      Optional<EnginePower> engine, double metresPerSecond, long timeMicros) {
+    return engine.isPresent()
+        ? OptionalDouble.of(wheels.kilowatts(engine.get(), metresPerSecond, timeMicros))
+        : OptionalDouble.empty();
   }
 
   /** What the last tick's second told of the road, or empty if it told no speed. */
@@ -193,6 +163,11 @@ public final class DerivedChannels {
     return load.isPresent() ? balance.grade(load.get()) : OptionalDouble.empty();
   }
 
+  /** The road load of the rig in the present air, or empty if its mass is unknown. */
+  public Optional<RoadLoad> roadLoad(long timeMicros) {
+    return road.load(timeMicros);
+  }
+
   private void weigh(
       long timeMicros,
       Optional<EnginePower> engine,
@@ -211,54 +186,6 @@ public final class DerivedChannels {
         metresPerSecond);
   }
 
-  /** The road load of the rig in the present air, or empty if its mass is unknown. */
-  public Optional<RoadLoad> roadLoad(long timeMicros) {
-    double kilopascals =
-        samples
-            .within(Channels.BAROMETRIC_PRESSURE, timeMicros, WEATHER_FRESH_SECONDS)
-            .orElse(StandardAtmosphere.SEA_LEVEL_KILOPASCALS);
-    double celsius =
-        samples
-            .within(Channels.AMBIENT_AIR_TEMP, timeMicros, WEATHER_FRESH_SECONDS)
-            .orElse(USUAL_AIR_CELSIUS);
-    return RoadLoad.of(vehicle.rig(), StandardAtmosphere.density(kilopascals, celsius));
-  }
-
-  private RoadSecond second(
-      long timeMicros, double metresPerSecond, OptionalDouble wheelKilowatts) {
-    Optional<Traction> traction =
-        metresPerSecond >= LOWEST_PULLING_METRES_PER_SECOND
-            ? traction(timeMicros, metresPerSecond, wheelKilowatts)
-            : Optional.empty();
-    return new RoadSecond(
-        timeMicros / MICROS_PER_SECOND,
-        metresPerSecond,
-        traction,
-        samples.within(Channels.ALTITUDE, timeMicros, A_SECOND),
-        turned(timeMicros));
-  }
-
-  private Optional<Turn> turned(long timeMicros) {
-    OptionalDouble latitude = samples.within(Channels.LATITUDE, timeMicros, A_SECOND);
-    OptionalDouble longitude = samples.within(Channels.LONGITUDE, timeMicros, A_SECOND);
-    return latitude.isPresent() && longitude.isPresent()
-        ? course.turned(
-            timeMicros / MICROS_PER_SECOND, latitude.getAsDouble(), longitude.getAsDouble())
-        : Optional.empty();
-  }
-
-  private Optional<Traction> traction(
-      long timeMicros, double metresPerSecond, OptionalDouble wheelKilowatts) {
-    OptionalDouble net = EnginePower.netKilowatts(samples, timeMicros);
-    if (net.isEmpty() || wheelKilowatts.isEmpty()) {
-      return Optional.empty();
-    }
-    boolean isPulling = net.getAsDouble() >= LEAST_PULL_KILOWATTS;
-    double kilowatts = isPulling ? wheelKilowatts.getAsDouble() : net.getAsDouble();
-    return roadLoad(timeMicros)
-        .map(load -> new Traction(kilowatts * 1000 / metresPerSecond, isPulling, load));
-  }
-
   private OptionalDouble grade(RoadSecond second) {
     grades.accept(second);
     lastSecond = Optional.of(second);
@@ -268,30 +195,5 @@ public final class DerivedChannels {
             .filter(estimate -> estimate.error() <= LARGEST_ERROR)
             .filter(_ -> second.metresPerSecond() >= LOWEST_METRES_PER_SECOND);
     return told.isPresent() ? OptionalDouble.of(told.get().grade()) : OptionalDouble.empty();
-  }
-
-  private OptionalDouble wheelKilowatts(
-      Optional<EnginePower> engine, double metresPerSecond, long timeMicros) {
-    return engine.isPresent()
-        ? OptionalDouble.of(wheelKilowatts(engine.get(), metresPerSecond, timeMicros))
-        : OptionalDouble.empty();
-  }
-
-  private double wheelKilowatts(EnginePower engine, double metresPerSecond, long timeMicros) {
-    OptionalDouble engineRpm = samples.within(Channels.ENGINE_SPEED, timeMicros, FRESH_SECONDS);
-    double slip =
-        gears
-            .tell(engineRpm.orElse(0), metresPerSecond)
-            .map(GearInference.Engaged::slip)
-            .orElse(0.0);
-    return engine.kilowatts() * DRIVELINE_EFFICIENCY * (1 - slip);
-  }
-
-  private OptionalDouble wheelTorque(double wheelKilowatts, double metresPerSecond) {
-    OptionalDouble radius = vehicle.rig().tyreRadiusMetres();
-    if (radius.isEmpty() || metresPerSecond < 1) {
-      return OptionalDouble.empty();
-    }
-    return OptionalDouble.of(wheelKilowatts * 1000 / metresPerSecond * radius.getAsDouble());
   }
 }
