@@ -42,8 +42,16 @@ final class ClimbText {
   static String leftOut(int stretches) {
     return "Left out "
         + Counted.stretches(stretches)
-        + " that pulled like a climb while the air pressure stayed: a dynamometer, or a rig that is"
-        + " heavier than entered.";
+        + " that pulled like a climb while the vehicle or the air pressure stayed: a dynamometer,"
+        + " or a rig that is heavier than entered.";
+  }
+
+  /** What may be no climb, and what would tell. */
+  static String undecided(int climbs) {
+    return (climbs == 1 ? "One climb" : climbs + " climbs")
+        + " may have been a dynamometer's load: no receiver told a place, and the air pressure, in"
+        + " whole kilopascals, tells the two apart from some 140 m of rise on. A receiver on board"
+        + " (record --receiver) would tell.";
   }
 
   /** Why a trip has no climb, in a sentence. */

@@ -49,6 +49,9 @@ final class ClimbsCommand implements Callable<Integer> {
       } else if (climbs.climbs().isEmpty()) {
         main.err().println(ClimbText.whyNone(found.id(), climbs.road()));
       }
+      if (climbs.undecided() > 0) {
+        main.err().println(ClimbText.undecided(climbs.undecided()));
+      }
     }
     return 0;
   }

@@ -1,6 +1,7 @@
 package steadypull.review;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,10 +27,14 @@ import steadypull.vehicle.Vehicle;
  * The climbs of a stored trip. Immutable.
  *
  * @param climbs in the order of time; empty if there were none
- * @param onRollers stretches that pulled like climbs while the air pressure stayed: left out
+ * @param onRollers stretches that pulled like climbs while the vehicle or the air pressure stayed:
+ *     left out
+ * @param undecided how many of the climbs may have been a dynamometer's load: no receiver told a
+ *     place, and the air pressure does not decide
  * @param road how much could be told of the road, which says why there may be none
  */
-public record TripClimbs(List<ClimbReview> climbs, int onRollers, RoadKnowledge road) {
+public record TripClimbs(
+    List<ClimbReview> climbs, int onRollers, int undecided, RoadKnowledge road) {
   /** A grade that errs by more hides a climb of 2 % among its errors. */
   private static final double LARGEST_ERROR = 0.015;
 
@@ -66,10 +71,25 @@ public record TripClimbs(List<ClimbReview> climbs, int onRollers, RoadKnowledge 
         });
     List<RoadPass> passes = trace.finish();
     List<Climb> found = ClimbFinder.find(passes);
-    List<Climb> climbs =
-        found.stream().filter(climb -> !RollerLoad.isOnRollers(climb, trace)).toList();
+    List<RollerLoad.Ground> grounds = found.stream().map(climb -> ground(climb, trace)).toList();
+    List<Climb> climbs = new ArrayList<>();
+    for (int i = 0; i < found.size(); i++) {
+      if (grounds.get(i) != RollerLoad.Ground.ROLLERS) {
+        climbs.add(found.get(i));
+      }
+    }
     return new TripClimbs(
-        reviews(climbs, vehicle, trace, known), found.size() - climbs.size(), told(passes));
+        reviews(climbs, vehicle, trace, known),
+        Collections.frequency(grounds, RollerLoad.Ground.ROLLERS),
+        Collections.frequency(grounds, RollerLoad.Ground.UNKNOWN),
+        told(passes));
+  }
+
+  private static RollerLoad.Ground ground(Climb climb, DriveTrace trace) {
+    return RollerLoad.of(
+        climb,
+        trace.pressureFallKilopascals(
+            TimeSpan.ofSeconds(climb.startSeconds(), climb.endSeconds())));
   }
 
   /** The climbs of this trip that nobody knew, each once, for the library to remember. */
