@@ -94,9 +94,31 @@ class OwnPastTest {
   void whatATripHasLearnedLiesOverWhatTheLibraryKnows() {
     TileKey key = new TileKey(1, 7);
     LoadedTiles tiles = new LoadedTiles();
-    tiles.take(Map.of(key, new byte[] {1}));
+    tiles.take(Map.of(key, new byte[] {1}), false);
     tiles.save(Map.of(key, new byte[] {2}), Set.of());
-    tiles.take(Map.of(key, new byte[] {1}));
+    tiles.take(Map.of(key, new byte[] {1}), true);
+
+    assertThat(tiles.load(key).map(octets -> octets[0])).isEqualTo(Optional.of((byte) 2));
+  }
+
+  @Test
+  void whatTheLibraryForgetsATripForgetsToo() {
+    TileKey key = new TileKey(1, 7);
+    LoadedTiles tiles = new LoadedTiles();
+    tiles.take(Map.of(key, new byte[] {1}), false);
+    tiles.save(Map.of(key, new byte[] {2}), Set.of());
+    tiles.take(Map.of(), true);
+
+    assertThat(tiles.load(key)).isEmpty();
+  }
+
+  @Test
+  void whatATripHasLearnedIsStillThereWhenItsTilesAreLeftBehind() {
+    TileKey key = new TileKey(1, 7);
+    LoadedTiles tiles = new LoadedTiles();
+    tiles.take(Map.of(key, new byte[] {1}), false);
+    tiles.save(Map.of(key, new byte[] {2}), Set.of());
+    tiles.take(Map.of(), false);
 
     assertThat(tiles.load(key).map(octets -> octets[0])).isEqualTo(Optional.of((byte) 2));
   }

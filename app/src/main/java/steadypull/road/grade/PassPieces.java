@@ -47,7 +47,7 @@ public final class PassPieces {
     seconds.add(second);
     fixes.add(fix);
     int open = seconds.size() - done;
-    if (second.hasTurned() && open > 1) {
+    if (second.turn().isPresent() && open > 1) {
       return piece(open);
     }
     return open < PIECE_SECONDS + AHEAD_SECONDS ? Optional.empty() : piece(PIECE_SECONDS);
