@@ -79,7 +79,7 @@ final class BenchReceiver implements LinkSource {
       look(++fixSecond);
     }
     String said =
-        settings.has(Fault.Kind.SILENT, nextSecond) || fix.isEmpty()
+        settings.has(Fault.Kind.SILENT, (double) nextSecond) || fix.isEmpty()
             ? speech.withoutSatellites(nextSecond)
             : speech.of(
                 nextSecond, fix.get(), drive.place().orElseThrow(), drive.state().motion().speed());
@@ -89,7 +89,7 @@ final class BenchReceiver implements LinkSource {
 
   /** Its error wanders on whether somebody listens or not. */
   private void look(long second) {
-    drive.advanceTo(settings.startSeconds() + second);
+    drive.advanceTo(settings.startSeconds() + (double) second);
     fix = drive.place().flatMap(place -> receiver.next(place, drive.isUnderRoof()));
   }
 
