@@ -32,7 +32,7 @@ final class WatchedTour {
     List<Second> seconds = new ArrayList<>();
     int next = 0;
     for (TourDrive.Truth truth : drive.truth()) {
-      long micros = (long) truth.seconds() * SECOND_MICROS;
+      long micros = Math.round(truth.seconds()) * SECOND_MICROS;
       for (; next < drive.samples().size(); next++) {
         Sample sample = drive.samples().get(next);
         if (sample.timeMicros() >= micros) {

@@ -105,7 +105,7 @@ class BenchReceiverTest {
     return new Scenario(
         "tour",
         HARROW.name(),
-        Duration.ofSeconds(3000),
+        Duration.ofMinutes(50),
         USUAL.vehicleName(),
         USUAL.vehicleFile(),
         USUAL.rig(),
