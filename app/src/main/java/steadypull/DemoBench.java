@@ -19,7 +19,6 @@ import steadypull.drive.PortChoice;
 final class DemoBench implements DemoDesk {
   private static final String PREFIX = "demo:";
   private static final int CHOICE_SPEED = 20;
-  private static final int LAST_PORT = 65_535;
 
   LinkOffer offer() {
     List<PortChoice> choices = DemoWorld.scenarios().stream().map(DemoBench::choice).toList();
@@ -81,7 +80,9 @@ final class DemoBench implements DemoDesk {
   @Override
   public Serving serve(String scenario, String place) throws IOException {
     String address = scenario.startsWith(PREFIX) ? scenario : PREFIX + scenario;
-    return place.equals("pty") ? onTerminal(address) : onTcp(address, tcpPort(place));
+    return place.equals("pty")
+        ? onTerminal(address)
+        : onTcp(address, Integer.parseInt(place.substring("tcp:".length())));
   }
 
   private static Serving onTerminal(String address) throws IOException {
@@ -92,20 +93,6 @@ final class DemoBench implements DemoDesk {
   private static Serving onTcp(String address, int port) throws IOException {
     BenchServer server = BenchServer.serve(address, port);
     return new Offered("tcp://127.0.0.1:" + server.port(), server::close);
-  }
-
-  private static int tcpPort(String place) throws IOException {
-    if (!place.matches("tcp:\\d{1,5}")) {
-      throw new IOException(
-          "Could not serve at \"%s\": expected pty or tcp:PORT, such as tcp:35000; tcp:0 chooses a port."
-              .formatted(place));
-    }
-    int port = Integer.parseInt(place.substring("tcp:".length()));
-    if (port > LAST_PORT) {
-      throw new IOException(
-          "Could not serve at \"%s\": expected a port from 0 to %d.".formatted(place, LAST_PORT));
-    }
-    return port;
   }
 
   private record Offered(String address, Runnable ending) implements Serving {

@@ -108,6 +108,7 @@ final class RecordCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
+    main.requireAddresses(Optional.of(port), Optional.ofNullable(receiver));
     Optional<RouteLine> followed =
         route.read(
             Objects.requireNonNull(spec).commandLine(),

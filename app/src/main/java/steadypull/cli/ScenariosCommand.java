@@ -1,6 +1,7 @@
 package steadypull.cli;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,8 @@ import picocli.CommandLine.ParentCommand;
             + " vehicles, adapters and faults can be asked for, joined by &, such as protocol=3,"
             + " adapter=slow or fault=lv-reset@60-62; a wrong one is answered with the list.")
 final class ScenariosCommand implements Callable<Integer> {
+  private static final String DEMO = "demo:";
+
   @ParentCommand private @Nullable SteadypullCommand parent;
 
   @Option(
@@ -33,6 +36,7 @@ final class ScenariosCommand implements Callable<Integer> {
   @Option(
       names = "--at",
       paramLabel = "PLACE",
+      converter = ServingPlace.class,
       description = {
         "For --serve: pty (a pseudo terminal; the default) or",
         "tcp:PORT on this machine; tcp:0 chooses a port."
@@ -76,6 +80,8 @@ final class ScenariosCommand implements Callable<Integer> {
   }
 
   private void offer(SteadypullCommand main, String scenario) throws Exception {
+    String address = scenario.startsWith(DEMO) ? scenario : DEMO + scenario;
+    main.requireAddresses(Optional.of(address), Optional.empty());
     try (DemoDesk.Serving serving =
         main.program().demo().serve(scenario, place == null ? "pty" : place)) {
       main.out().println(serving.address());

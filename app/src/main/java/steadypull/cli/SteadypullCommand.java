@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 import steadypull.advice.RuleSet;
 import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
+import steadypull.drive.DriveException;
 import steadypull.drive.DriveWords;
 import steadypull.drive.LiveDrives;
 import steadypull.drive.WrongAddressException;
@@ -219,6 +220,12 @@ public final class SteadypullCommand implements Callable<Integer> {
   /** The route that the window's drives follow, if one was given. */
   Optional<RouteLine> route() throws TableException, CommandFailure {
     return route.read(commandLine(), receiver != null, format(), err());
+  }
+
+  /** Refuses wrong addresses; asked before a library is opened, which would make one. */
+  void requireAddresses(Optional<String> port, Optional<String> ownReceiver) throws DriveException {
+    LiveDrives.requireAddresses(
+        port, ownReceiver.or(() -> Optional.ofNullable(receiver)), program.offers());
   }
 
   CommandLine commandLine() {

@@ -32,6 +32,7 @@ final class WindowOrTerminal {
               + " port to drive in the terminal, as in \"steadypull --port"
               + " demo:long-hot-grade?speed=20\", or see \"steadypull --help\" for the commands.");
     }
+    main.requireAddresses(port, Optional.empty());
     Optional<RouteLine> route = main.route();
     try (TripLibrary library = main.openLibrary()) {
       library.roads().learnBeside();

@@ -234,6 +234,27 @@ public final class LiveDrives implements DriveDesk {
     }
   }
 
+  /**
+   * Refuses addresses that no drive could begin on. Opens nothing, so that it may be asked before
+   * anything is made.
+   *
+   * @param address of an adapter, if one was named
+   * @param receiver address of a satellite receiver, if one was named
+   * @throws WrongAddressException if one is malformed or nobody's
+   * @throws DriveException if what one names cannot be used
+   */
+  public static void requireAddresses(
+      Optional<String> address, Optional<String> receiver, List<LinkOffer> offers)
+      throws DriveException {
+    PortBook ports = new PortBook(offers);
+    if (address.isPresent()) {
+      ports.find(address.get());
+    }
+    if (receiver.isPresent()) {
+      ports.findReceiver(receiver.get());
+    }
+  }
+
   /** The serial ports of this machine. */
   public static List<PortChoice> serialPorts() {
     return PortBook.serialPorts();

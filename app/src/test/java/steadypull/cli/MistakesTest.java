@@ -15,6 +15,64 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What can be mistyped, and the one clear message that each mistake gives. */
 class MistakesTest {
+  /** A command, what it should have been and what it was; under_scores stand for blanks. */
+  private static final String WRONG =
+      """
+      tow                                        | a command (advise, backup | "tow"
+      exprot                                     | Did you mean export      | "exprot"
+      --bogus                                    | an option of this command | "--bogus"
+      trips --jsn                                | Did you mean --json?      | "--jsn"
+      trips --json=maybe                         | expected --json, found    | "maybe"
+      trips --json --json                        | expected --json once      | more than once
+      trips extra                                | no further argument       | "extra"
+      trips --units furlongs                     | metric or imperial        | "furlongs"
+      trips --language tlh                       | en or de                  | "tlh"
+      trips --library ''                         | --library                 | blank
+      export x                                   | expected --to FILE        | nothing in its place
+      import                                     | expected FILE             | nothing in its place
+      record --port demo:cool-day                | expected --vehicle NAME   | nothing in its place
+      record --vehicle V --port                  | expected --port PORT      | nothing in its place
+      record                                     | --port PORT and --vehicle NAME | nothing
+      record --port x --vehicle ''               | expected a name           | blank
+      record --port x --vehicle V --for 5        | 90s, 15m or 2h            | "5"
+      record --port x --vehicle V --for 0s       | above nothing             | "0s"
+      record --port x --vehicle V --pace slow    | polite or full            | "slow"
+      vehicle V --limit engine-oil=90            | id=value                  | "engine-oil=90"
+      vehicle V --layout steam                   | air-to-air or water-to-air | "steam"
+      vehicle V --speed-range 90..60             | 20 to 130 km/h            | "90..60"
+      trip x --delete                            | --yes beside --delete     | --delete alone
+      import a b --start 2026-07-15T17:45:12Z    | one FILE beside --start   | 2 files
+      import a b --propose-map                   | one FILE and no --map     | more
+      advise x --forecasts 0                     | 1 or more                 | "0"
+      advise x --forecasts soon                  | whole seconds             | "soon"
+      scenarios --at pty                         | --serve NAME beside       | --at alone
+      record --port tcp://x --vehicle V          | tcp://host:port           | another form
+      record --port tcp://x:99999 --vehicle V    | a port from 1 to 65535    | another form
+      record --port COM3?rate=5 --vehicle V      | such as baud=38400        | "rate=5"
+      record --port capture: --vehicle V         | capture:FILE              | no file
+      record --port demo:moon --vehicle V        | demo:SCENARIO             | no scenario named "moon"
+      record --port demo:cool-day?warp=9 --vehicle V | known settings        | setting "warp"
+      record --port pigeon://x --vehicle V       | tcp://host:port           | none of these
+      record --port demo:cool-day --receiver tcp:x --vehicle V | tcp://host:port | another form
+      record --port demo:cool-day --receiver x --vehicle V | demo-receiver:SCENARIO | none of these
+      scenarios --serve cool-day --at tcp:abc    | pty or tcp:PORT           | "tcp:abc"
+      scenarios --serve cool-day --at tcp:65536  | a port from 0 to 65535    | "tcp:65536"
+      scenarios --serve moon --at tcp:0          | demo:SCENARIO             | no scenario named "moon"
+      scenarios --serve cool-day?warp=9          | known settings            | setting "warp"
+      --port tcp://x                             | tcp://host:port           | another form
+      --port pigeon://x                          | tcp://host:port           | none of these
+      --receiver tcp:x --port demo:cool-day      | tcp://host:port           | another form
+      climbs                                     | expected TRIP             | nothing in its place
+      backup                                     | --to FILE                 | nothing in its place
+      restore                                    | expected FILE             | nothing in its place
+      check extra                                | no further argument       | "extra"
+      forget                                     | expected                  | found
+      forget --around 1,2                        | expected                  | "1,2"
+      forget --list --roads                      | expected                  | found
+      ports --probe tcp://x --what               | an option of this command | "--what"
+      road-load                                  | --speed KM H              | nothing in its place
+      """;
+
   @TempDir private Path folder;
   private Desk desk;
 
@@ -32,56 +90,18 @@ class MistakesTest {
 
   /** Arguments are parted by blanks; FOLDER stands for the test's folder. */
   private Desk.Answer type(String command) {
-    return desk.type(
-        Arrays.stream(command.split(" "))
-            .map(each -> each.replace("FOLDER", folder.toString()).replace('_', ' '))
-            .map(each -> each.equals("''") ? "" : each)
-            .toArray(String[]::new));
+    return desk.type(arguments(command));
+  }
+
+  private String[] arguments(String command) {
+    return Arrays.stream(command.split(" "))
+        .map(each -> each.replace("FOLDER", folder.toString()).replace('_', ' '))
+        .map(each -> each.equals("''") ? "" : each)
+        .toArray(String[]::new);
   }
 
   @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      textBlock =
-          """
-          tow                                        | a command (advise, backup | "tow"
-          exprot                                     | Did you mean export      | "exprot"
-          --bogus                                    | an option of this command | "--bogus"
-          trips --jsn                                | Did you mean --json?      | "--jsn"
-          trips --json=maybe                         | expected --json, found    | "maybe"
-          trips --json --json                        | expected --json once      | more than once
-          trips extra                                | no further argument       | "extra"
-          trips --units furlongs                     | metric or imperial        | "furlongs"
-          trips --language tlh                       | en or de                  | "tlh"
-          trips --library ''                         | --library                 | blank
-          export x                                   | expected --to FILE        | nothing in its place
-          import                                     | expected FILE             | nothing in its place
-          record --port demo:cool-day                | expected --vehicle NAME   | nothing in its place
-          record --vehicle V --port                  | expected --port PORT      | nothing in its place
-          record                                     | --port PORT and --vehicle NAME | nothing
-          record --port x --vehicle ''               | expected a name           | blank
-          record --port x --vehicle V --for 5        | 90s, 15m or 2h            | "5"
-          record --port x --vehicle V --for 0s       | above nothing             | "0s"
-          record --port x --vehicle V --pace slow    | polite or full            | "slow"
-          vehicle V --limit engine-oil=90            | id=value                  | "engine-oil=90"
-          vehicle V --layout steam                   | air-to-air or water-to-air | "steam"
-          vehicle V --speed-range 90..60             | 20 to 130 km/h            | "90..60"
-          trip x --delete                            | --yes beside --delete     | --delete alone
-          import a b --start 2026-07-15T17:45:12Z    | one FILE beside --start   | 2 files
-          import a b --propose-map                   | one FILE and no --map     | more
-          advise x --forecasts 0                     | 1 or more                 | "0"
-          advise x --forecasts soon                  | whole seconds             | "soon"
-          scenarios --at pty                         | --serve NAME beside       | --at alone
-          record --port tcp://x --vehicle V          | tcp://host:port           | another form
-          record --port tcp://x:99999 --vehicle V    | a port from 1 to 65535    | another form
-          record --port COM3?rate=5 --vehicle V      | such as baud=38400        | "rate=5"
-          record --port capture: --vehicle V         | capture:FILE              | no file
-          record --port demo:moon --vehicle V        | demo:SCENARIO             | no scenario named "moon"
-          record --port demo:cool-day?warp=9 --vehicle V | known settings        | setting "warp"
-          record --port pigeon://x --vehicle V       | tcp://host:port           | none of these
-          record --port demo:cool-day --receiver tcp:x --vehicle V | tcp://host:port | another form
-          record --port demo:cool-day --receiver x --vehicle V | demo-receiver:SCENARIO | none of these
-          """)
+  @CsvSource(delimiter = '|', textBlock = WRONG)
   void wrongUsageIsToldInFourPartsWithAWayToTheHelp(String command, String expected, String found) {
     Desk.Answer answer = type(command);
 
@@ -93,6 +113,17 @@ class MistakesTest {
     assertThat(lines.getFirst()).matches("Could not .+: expected .+, found .+\\. \\S.+\\.");
     assertThat(lines.getFirst().replace('_', ' ')).contains(expected).contains(found);
     assertThat(lines.getLast()).matches("\"steadypull.* --help\" shows the usage\\.");
+  }
+
+  /** Where nobody has a library yet, a wish that is refused leaves none behind. */
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = WRONG)
+  void wrongUsageMakesNothing(String command) throws Exception {
+    Path home = Files.createDirectory(folder.resolve("home"));
+    Desk.Answer answer = new Desk(home.resolve("library")).type(arguments(command));
+
+    assertThat(answer.status()).as(command).isEqualTo(2);
+    assertThat(home).isEmptyDirectory();
   }
 
   @Test
