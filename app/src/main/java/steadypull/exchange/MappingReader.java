@@ -42,7 +42,10 @@ final class MappingReader {
 
   TableMapping mapping() throws TableException {
     file.errors()
-        .forEach(error -> fields.fault(error.position(), "no TOML: " + error.getMessage()));
+        .forEach(
+            error ->
+                fields.fault(
+                    error.position(), "expected TOML, found a fault: " + error.getMessage()));
     fields.refuseIfFaulty();
     fields.refuseUnknown(file, KEYS);
     TomlTable time = fields.table(file, "time");

@@ -3,13 +3,17 @@ package steadypull.exchange;
 import com.code_intelligence.jazzer.api.FuzzedDataProvider;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Tag;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -64,31 +68,60 @@ class IncomingFileFuzzTest {
 
   private static final byte[] TRIP = trip();
 
+  /** What is spoiled. A closed set. */
+  private enum Target {
+    OWN_TABLE,
+    FOREIGN_TABLE,
+    MAPPING,
+    PROPOSAL,
+    TRACK,
+    /** A library is opened for each, which takes as long as a thousand rows. */
+    TRIP_FILE
+  }
+
+  /** One in so many is a trip file. */
+  private static final int TRIP_FILES_SHARE = 100;
+
+  /** {@code -Dfuzz.target=TRACK} searches one kind alone. */
+  private static final Optional<Target> ONLY =
+      Optional.ofNullable(System.getProperty("fuzz.target")).map(Target::valueOf);
+
+  private static final Map<Target, Integer> EXECUTIONS = new EnumMap<>(Target.class);
+  private static final Path FILE = file();
+
   @FuzzTest(maxDuration = "60s")
   void whateverComesIn(FuzzedDataProvider data) throws Exception {
-    Path file = Files.createTempFile("fuzzed", ".csv");
+    Target target = ONLY.orElseGet(() -> any(data));
+    EXECUTIONS.merge(target, 1, Integer::sum);
     try {
-      take(data, file);
+      take(target, data, FILE);
     } catch (TableException | LibraryException refusedInWords) {
       requireWords(refusedInWords);
-    } finally {
-      Files.delete(file);
     }
   }
 
-  private static void take(FuzzedDataProvider data, Path file) throws Exception {
-    switch (data.consumeInt(0, 4)) {
-      case 0 -> read(TripTable.open(written(file, OWN, data)));
-      case 1 -> read(TripTable.open(written(file, FOREIGN, data), mapping(MAP), ZONE));
-      case 2 -> {
+  @AfterAll
+  static void tellExecutions() {
+    System.out.println("Executions: " + EXECUTIONS);
+  }
+
+  private static Target any(FuzzedDataProvider data) {
+    return data.consumeInt(1, TRIP_FILES_SHARE) == 1
+        ? Target.TRIP_FILE
+        : Target.values()[data.consumeInt(0, Target.TRIP_FILE.ordinal() - 1)];
+  }
+
+  private static void take(Target target, FuzzedDataProvider data, Path file) throws Exception {
+    switch (target) {
+      case OWN_TABLE -> read(TripTable.open(written(file, OWN, data)));
+      case FOREIGN_TABLE -> read(TripTable.open(written(file, FOREIGN, data), mapping(MAP), ZONE));
+      case MAPPING -> {
         MappingText map = mapping(new String(spoiled(bytes(MAP), data), StandardCharsets.UTF_8));
         read(TripTable.open(written(file, FOREIGN, data), map, ZONE));
       }
-      case 3 -> {
-        MappingProposal.of(written(file, FOREIGN, data));
-        GpxFile.read(written(file, GPX, data));
-      }
-      default -> {
+      case PROPOSAL -> MappingProposal.of(written(file, FOREIGN, data));
+      case TRACK -> GpxFile.read(written(file, GPX, data));
+      case TRIP_FILE -> {
         Files.write(file, spoiled(TRIP, data));
         try (PortableTrip trip = TripFile.open(file)) {
           trip.summary();
@@ -133,6 +166,21 @@ class IncomingFileFuzzTest {
     String message = String.valueOf(refused.getMessage());
     if (!message.contains("xpected") || message.length() > 20_000) {
       throw new AssertionError("Refused, but not in words: " + message, refused);
+    }
+  }
+
+  /** One file, written over again and again, in memory where the system offers that. */
+  private static Path file() {
+    try {
+      Path memory = Path.of("/dev/shm");
+      Path file =
+          Files.isWritable(memory)
+              ? Files.createTempFile(memory, "fuzzed", ".csv")
+              : Files.createTempFile("fuzzed", ".csv");
+      file.toFile().deleteOnExit();
+      return file;
+    } catch (IOException e) {
+      throw new AssertionError("A file to spoil", e);
     }
   }
 

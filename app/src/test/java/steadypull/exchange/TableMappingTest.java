@@ -275,7 +275,8 @@ class TableMappingTest {
         "round = 0|expected whole rows from 1 to|map.toml, line 1",
         "[time]|\\n  map.toml|expected column = \"...\", found none",
         "[tume]|expected a table [time]|unknown key \"tume\"",
-        "x = |no TOML|line 1",
+        "x = |expected TOML, found a fault: Unexpected|line 1",
+        "x = \"\\]\"|expected TOML, found a fault: Invalid escape|map.toml, line 1, column 6",
       })
   void aFaultyMappingIsRefusedAtItsPlace(String line, String words, String moreWords) {
     String toml = line + "\n" + (line.startsWith("[") ? "[columns]\nV = \"ignore\"\n" : SPEED_ONLY);
