@@ -75,7 +75,7 @@ class IncomingFileFuzzTest {
     MAPPING,
     PROPOSAL,
     TRACK,
-    /** A library is opened for each, which takes as long as a thousand rows. */
+    /** A library is opened for each, which is slow. */
     TRIP_FILE
   }
 
