@@ -1,5 +1,6 @@
 package steadypull.ui;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -143,29 +144,48 @@ final class TripLook {
   }
 
   /** Draws the longest of the listed trips unseen: the first trip drawn takes longest. */
-  private void warmUp(List<TripSummary> listed, Step after, long look) throws DriveException {
-    Optional<TripSummary> longest =
+  private void warmUp(List<TripSummary> listed, Runnable after, long look) {
+    Optional<TripView> longest =
         listed.stream()
             .filter(TripSummary::sealed)
-            .max((one, other) -> Long.compare(one.samples(), other.samples()));
-    if (longest.isEmpty()) {
-      after.take();
-      return;
+            .max(Comparator.comparingLong(TripSummary::samples))
+            .flatMap(this::viewUnseen);
+    if (longest.isPresent()) {
+      warmUp(longest.get(), 0, after, look);
+    } else {
+      after.run();
     }
-    warmUp(desk.view(longest.get().id()), 0, after, look);
   }
 
-  private void warmUp(TripView unseen, int slice, Step after, long look) {
+  private Optional<TripView> viewUnseen(TripSummary trip) {
+    try {
+      return Optional.of(desk.view(trip.id()));
+    } catch (DriveException untold) {
+      // Told when somebody chooses that trip.
+      return Optional.empty();
+    }
+  }
+
+  private void warmUp(TripView unseen, int slice, Runnable after, long look) {
     library.execute(
         () -> {
-          if (wanted.get() != look || slice == SLICES) {
+          if (wanted.get() == look && slice < SLICES && drawUnseen(unseen, slice)) {
+            warmUp(unseen, slice + 1, after, look);
+          } else {
             unseen.close();
-            doing(look, after);
-            return;
+            after.run();
           }
-          doing(look, () -> unseen.picture(slice(unseen, slice), columns));
-          warmUp(unseen, slice + 1, after, look);
         });
+  }
+
+  private boolean drawUnseen(TripView unseen, int slice) {
+    try {
+      unseen.picture(slice(unseen, slice), columns);
+      return true;
+    } catch (DriveException untold) {
+      // Told when somebody chooses that trip.
+      return false;
+    }
   }
 
   private static TripWindow slice(TripView trip, int slice) {

@@ -1,5 +1,6 @@
 package steadypull.ui;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
@@ -8,6 +9,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import steadypull.channel.QuantityFormat;
 import steadypull.drive.TripPicture;
+import steadypull.drive.TripWindow;
 import steadypull.store.TripSummary;
 import steadypull.ui.TripsModel.ChosenTrip;
 
@@ -22,10 +24,12 @@ final class TripSheet extends Pane {
   private final Text span = TextRow.text("prose");
   private final Text told = TextRow.text("prose");
   private final TripStrip strip;
+  private final TextRow nearestRow = row(nearest, TripsGeometry.STRIP_WORDS_BASELINE);
   private final VBox facts = new VBox();
   private final ScrollPane factsPane = new ScrollPane(facts);
   private final TripFields fields;
   private final PressButton foot;
+  private List<TripFactWords.Fact> toldFacts = List.of();
   private boolean isEditing;
 
   TripSheet(Words words, TripLineWords lines, QuantityFormat quantities, TripsDesk desk) {
@@ -68,7 +72,7 @@ final class TripSheet extends Pane {
             row(title, TripsGeometry.TITLE_BASELINE),
             row(summary, TripsGeometry.SUBTITLE_BASELINE),
             strip,
-            row(nearest, TripsGeometry.STRIP_WORDS_BASELINE).within(TripsGeometry.NEAREST_WIDTH),
+            nearestRow,
             new TextRow(TextRow.Anchor.RIGHT)
                 .add(span, 0)
                 .at(
@@ -126,7 +130,7 @@ final class TripSheet extends Pane {
     nearest.setText("");
     span.setText("");
     strip.show(Optional.empty());
-    facts.getChildren().clear();
+    tell(List.of());
   }
 
   private void show(ChosenTrip chosen) {
@@ -134,13 +138,22 @@ final class TripSheet extends Pane {
     title.setText(lines.day(trip));
     summary.setText(lines.summary(trip));
     nearest.setText(chosen.picture().map(this::headroom).orElse(""));
-    span.setText(
-        chosen.shown().map(shown -> lines.span(trip, shown.window())).orElse(lines.span(trip)));
+    TripWindow whole = TripWindow.whole(trip);
+    TripWindow window = chosen.shown().map(TripPicture::window).orElse(whole);
+    span.setText(lines.span(trip, window));
+    nearestRow.within(
+        window.equals(whole) ? TripsGeometry.NEAREST_WIDTH : TripsGeometry.NEAREST_BESIDE_SECONDS);
     strip.show(Optional.of(chosen));
-    facts
-        .getChildren()
-        .setAll(TripFactWords.of(chosen, words, quantities).stream().map(this::row).toList());
+    tell(TripFactWords.of(chosen, words, quantities));
     fields.show(chosen.trip());
+  }
+
+  /** Rows are built anew only where they say something else: not at each step closer. */
+  private void tell(List<TripFactWords.Fact> changed) {
+    if (!changed.equals(toldFacts)) {
+      toldFacts = changed;
+      facts.getChildren().setAll(changed.stream().map(this::row).toList());
+    }
   }
 
   private String headroom(TripPicture picture) {

@@ -24,6 +24,7 @@ final class TripsGeometry {
   static final double STRIP_HEIGHT = 132;
   static final double STRIP_WORDS_BASELINE = 253;
   static final double NEAREST_WIDTH = 374;
+  static final double NEAREST_BESIDE_SECONDS = 320;
   static final double FACTS_TOP = 268;
   static final double FOOT_TOP = 690;
   static final double FOOT_HEIGHT = 84;

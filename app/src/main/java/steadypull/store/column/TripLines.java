@@ -127,6 +127,9 @@ public final class TripLines {
         }
       }
     }
+    if (isExact) {
+      line.lieBetween(before(channel, fromMicros), after(channel, toMicros));
+    }
     return new KnownLine(line, isExact);
   }
 

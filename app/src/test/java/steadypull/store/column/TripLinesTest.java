@@ -268,6 +268,8 @@ class TripLinesTest {
     KnownLine known = lines.known(1, from, to, 1280);
 
     assertThat(known.isExact()).isTrue();
+    assertThat(known.line().before()).isEqualTo(exact.before()).isPresent();
+    assertThat(known.line().after()).isEqualTo(exact.after()).isPresent();
     for (int column = 0; column < 1280; column++) {
       assertThat(drawn(known.line(), column)).isEqualTo(drawn(exact, column));
     }
