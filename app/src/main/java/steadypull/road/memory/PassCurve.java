@@ -21,6 +21,20 @@ final class PassCurve {
   /** A road inside a gap bends aside from the straight line by that share (estimated). */
   private static final double BENDS_ASIDE = 0.1;
 
+  /**
+   * Two places farther apart than what was driven between them, but for this: a ferry, a tow, or a
+   * receiver that jumped.
+   */
+  private static final double CARRIED_METRES = 25;
+
+  private static final double CARRIED_SHARE = 1.15;
+
+  /** Where the straight line is so much shorter than what was driven, nobody knows the way. */
+  private static final double LEAST_STRAIGHT_SHARE = 0.85;
+
+  /** A bend of that length may stand for the straight line. */
+  private static final double LONGEST_BEND_METRES = 150;
+
   private final List<Spot> spots;
 
   /**
@@ -62,7 +76,7 @@ final class PassCurve {
         unplaced.add(point);
         continue;
       }
-      if (!spots.isEmpty() && point.metres() - spots.getLast().metres() > LONGEST_GAP_METRES) {
+      if (!spots.isEmpty() && !leadsTo(spots.getLast(), point, point.place().get())) {
         close(spots, curves);
       }
       bridge(spots, unplaced, point);
@@ -71,6 +85,21 @@ final class PassCurve {
     }
     close(spots, curves);
     return curves;
+  }
+
+  /** Whether the straight line stands for what was driven from a point to the next with a place. */
+  private static boolean leadsTo(Spot from, PassPoint to, PassPoint.Place place) {
+    double driven = to.metres() - from.metres();
+    FlatGround.Spot there =
+        FlatGround.around(from.latitudeDegrees(), from.longitudeDegrees())
+            .spot(place.latitudeDegrees(), place.longitudeDegrees());
+    double straight = Math.hypot(there.east(), there.north());
+    double errors = 2 * (from.errorMetres() + place.errorMetres());
+    boolean isStraight =
+        driven <= LONGEST_BEND_METRES || straight + errors >= LEAST_STRAIGHT_SHARE * driven;
+    return driven <= LONGEST_GAP_METRES
+        && straight <= CARRIED_SHARE * driven + CARRIED_METRES + errors
+        && isStraight;
   }
 
   private static double lastMetres(List<Spot> spots, List<PassPoint> unplaced) {

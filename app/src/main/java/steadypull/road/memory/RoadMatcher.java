@@ -3,7 +3,9 @@ package steadypull.road.memory;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import steadypull.road.FlatGround;
 import steadypull.road.GradeProfile;
@@ -47,9 +49,11 @@ public final class RoadMatcher implements RoadSight {
 
   private final RoadGraph graph;
   private final FixTrail trail = new FixTrail();
+  private final JumpWatch jumps = new JumpWatch();
   private List<Hypothesis> hypotheses = new ArrayList<>();
   private double unknownWeight = 1;
   private @Nullable FlatGround ground;
+
   private double odometer;
   private double fixOdometer;
   private double fixSeconds;
@@ -87,6 +91,25 @@ public final class RoadMatcher implements RoadSight {
     }
   }
 
+  /**
+   * Those tiles of the shelf are others now: somebody has learned or forgotten. What was recognised
+   * stays as far as it is still known.
+   */
+  public void changed(Set<TileKey> keys) {
+    graph.reread(keys);
+    FlatGround here = ground;
+    if (here == null || keys.isEmpty()) {
+      return;
+    }
+    List<Hypothesis> known = new ArrayList<>();
+    for (Hypothesis hypothesis : hypotheses) {
+      Optional<Hypothesis> still = hypothesis.still(graph, here);
+      still.ifPresent(known::add);
+      unknownWeight += still.isPresent() ? 0 : hypothesis.weight();
+    }
+    hypotheses = known;
+  }
+
   private void lose() {
     hypotheses.clear();
     unknownWeight = 1;
@@ -94,10 +117,16 @@ public final class RoadMatcher implements RoadSight {
 
   @Override
   public void fixed(PositionFix fix) {
+    if (!jumps.isBelievable(fix, odometer)) {
+      return;
+    }
     FlatGround here = groundAround(fix);
     double seconds = Math.clamp(fix.seconds() - fixSeconds, 0, 5);
     FlatGround.Spot told = here.spot(fix.latitudeDegrees(), fix.longitudeDegrees());
     boolean isStanding = odometer - fixOdometer < 0.5;
+    if (jumps.wasCarried()) {
+      lose();
+    }
     FlatGround.Spot spot = trail.accept(fix.seconds(), odometer, told);
     fixSeconds = fix.seconds();
     fixOdometer = odometer;
@@ -239,6 +268,13 @@ public final class RoadMatcher implements RoadSight {
 
   private double total() {
     return unknownWeight + hypotheses.stream().mapToDouble(Hypothesis::weight).sum();
+  }
+
+  /** The node nearest to where the vehicle most likely is; empty where nothing was recognised. */
+  Optional<RoadNode> likeliest() {
+    return hypotheses.stream()
+        .max(Comparator.comparingDouble(Hypothesis::weight))
+        .map(best -> best.share() < 0.5 ? best.stretch().from() : best.stretch().to());
   }
 
   @Override
