@@ -86,7 +86,7 @@ class NastyDrivesTest {
   @Test
   void tenMinutesWithoutAFixAreNoStraightRoad() {
     List<Second> drive = new ArrayList<>();
-    for (Second second : told(serpentine(900, 5, 300, 40), 1, (_, spot) -> spot)) {
+    for (Second second : told(serpentine(900, 5, 100, 600), 1, (_, spot) -> spot)) {
       boolean isBlind = drive.size() >= 150 && drive.size() < 750;
       drive.add(
           new Second(
