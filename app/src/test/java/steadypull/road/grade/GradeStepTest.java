@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.hipparchus.linear.RealMatrix;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import steadypull.road.RoadLoad;
@@ -43,13 +44,26 @@ class GradeStepTest {
         double slope = (more[to] - less[to]) / 2 / STEPS[from];
         // left out: what a step's own gain adds to its height, half an acceleration, and that a
         // faster step drives a metre more of a bend
-        double tolerance =
-            to == GradeProcess.HEIGHT ? 1 : 1e-3 * Math.max(0.05, Math.abs(slope));
+        double tolerance = to == GradeProcess.HEIGHT ? 1 : 1e-3 * Math.max(0.05, Math.abs(slope));
         assertThat(transition.getEntry(to, from))
             .as("state %d by state %d", to, from)
             .isCloseTo(slope, within(tolerance));
       }
     }
+  }
+
+  /** On a steady descent the foot stays; whoever turns moves it, and nobody knows how. */
+  @Test
+  void whoTurnsMovesTheFoot() {
+    Optional<RoadObservation.Pull> braked =
+        Optional.of(new RoadObservation.Pull(new Traction(-900, false, LOAD), -0.12, 0.02));
+    double[] hard = STATE.clone();
+    hard[GradeProcess.BRAKES] = 0.9;
+    double[] steady = new GradeStep(hard, 9, observation(braked, Optional.empty())).moved();
+    double[] turned =
+        new GradeStep(hard, 9, observation(braked, Optional.of(new Turn(9.5, false)))).moved();
+    assertThat(steady[GradeProcess.BRAKES]).isGreaterThan(0.8);
+    assertThat(turned[GradeProcess.BRAKES]).isEqualTo(GradeNoise.BRAKES_MEAN);
   }
 
   private static double[] moved(int state, double step, RoadObservation observation) {
