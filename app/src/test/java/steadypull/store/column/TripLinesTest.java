@@ -3,6 +3,7 @@ package steadypull.store.column;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -190,7 +191,7 @@ class TripLinesTest {
   /** Known at once without reading, never false: each sample lies between the bounds. */
   @Test
   void whatIsKnownWithoutSamplesHoldsTheLineBetweenItsBounds() {
-    for (long seed = 0; seed < 40; seed++) {
+    for (long seed = 0; seed < 10; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       SegmentList polled = new SegmentList(500 + random.nextInt(3000));
       int count = 20_000;
@@ -223,28 +224,27 @@ class TripLinesTest {
   /** A bucket's edge lies up to one column beside, where columns span buckets. */
   private static void assertBounded(
       PixelLine known, long[] times, double[] values, PixelWindow window) {
+    int missed = 0;
     for (int i = 0; i < times.length; i++) {
       if (window.holds(times[i])) {
         int column = window.column(times[i]);
-        assertThat(
-                holds(known, column - 1, values[i])
-                    || holds(known, column, values[i])
-                    || holds(known, column + 1, values[i]))
-            .as("%d columns, %s us", window.columns(), window.toMicros() - window.fromMicros())
-            .isTrue();
+        boolean isHeld =
+            holds(known, column - 1, values[i])
+                || holds(known, column, values[i])
+                || holds(known, column + 1, values[i]);
+        missed += isHeld ? 0 : 1;
       }
     }
+    assertThat(missed)
+        .as("%d columns, %d us", window.columns(), window.toMicros() - window.fromMicros())
+        .isZero();
     // No bound is the value of another time: nothing is drawn where nothing came for 10 min.
+    long reach = 4 * SECOND_MICROS + (window.toMicros() - window.fromMicros()) / window.columns();
     for (int column = 0; column < known.columns(); column++) {
       if (!known.isEmpty(column)) {
-        int shown = column;
-        assertThat(IntStream.range(0, times.length))
-            .as("column %d", column)
-            .anyMatch(
-                i ->
-                    Math.abs(times[i] - window.startMicros(shown))
-                        <= 4 * SECOND_MICROS
-                            + (window.toMicros() - window.fromMicros()) / window.columns());
+        int next = Arrays.binarySearch(times, window.startMicros(column) - reach);
+        int first = next < 0 ? -next - 1 : next;
+        assertThat(times[first]).isLessThanOrEqualTo(window.startMicros(column) + reach);
       }
     }
   }
