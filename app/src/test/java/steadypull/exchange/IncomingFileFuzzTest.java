@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
@@ -79,6 +80,10 @@ class IncomingFileFuzzTest {
     TRIP_FILE
   }
 
+  private static final List<Target> QUICK =
+      List.of(
+          Target.OWN_TABLE, Target.FOREIGN_TABLE, Target.MAPPING, Target.PROPOSAL, Target.TRACK);
+
   /** One in so many is a trip file. */
   private static final int TRIP_FILES_SHARE = 100;
 
@@ -108,7 +113,7 @@ class IncomingFileFuzzTest {
   private static Target any(FuzzedDataProvider data) {
     return data.consumeInt(1, TRIP_FILES_SHARE) == 1
         ? Target.TRIP_FILE
-        : Target.values()[data.consumeInt(0, Target.TRIP_FILE.ordinal() - 1)];
+        : QUICK.get(data.consumeInt(0, QUICK.size() - 1));
   }
 
   private static void take(Target target, FuzzedDataProvider data, Path file) throws Exception {
