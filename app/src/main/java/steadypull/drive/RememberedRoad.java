@@ -57,8 +57,7 @@ final class RememberedRoad implements RoadSight {
   private final LoadedTiles tiles = new LoadedTiles();
   private final RoadMemory memory = new RoadMemory(tiles);
   private final RoadMatcher matcher = new RoadMatcher(memory);
-  private final AtomicReference<Optional<Found>> read =
-      new AtomicReference<>(Optional.empty());
+  private final AtomicReference<Optional<Found>> read = new AtomicReference<>(Optional.empty());
   private Optional<FlatGround> middle = Optional.empty();
   private Optional<PositionFix> place = Optional.empty();
   private Optional<PositionFix> loadedAround = Optional.empty();
@@ -97,8 +96,7 @@ final class RememberedRoad implements RoadSight {
   private void ask(PositionFix around, double seconds) {
     askedSeconds = seconds;
     isAsked = true;
-    reading.read(
-        around, AROUND_METRES, found -> read.set(Optional.of(new Found(around, found))));
+    reading.read(around, AROUND_METRES, found -> read.set(Optional.of(new Found(around, found))));
   }
 
   private void take() {

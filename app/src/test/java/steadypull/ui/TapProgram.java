@@ -90,7 +90,7 @@ final class TapProgram {
   private void tap(TripSummary trip, List<TripSummary> trips, String what) throws Exception {
     long asked = System.nanoTime();
     look.open(look.begin(), trip.id(), trips);
-    tell(what, waiting.until("drawn") - asked);
+    tell(what, (double) (waiting.until("drawn") - asked));
   }
 
   /** A window in the middle of the trip, while nothing is read ahead. */
@@ -98,11 +98,11 @@ final class TapProgram {
     long from = 5 * 3_600_000_000L - HARDEST_MICROS / 2;
     long asked = System.nanoTime();
     look.show(new TripWindow(from, from + HARDEST_MICROS));
-    tell("2 85 min at once, bounds or more", waiting.until("bounds", "exact") - asked);
+    tell("2 85 min at once, bounds or more", (double) (waiting.until("bounds", "exact") - asked));
     if (waiting.last.equals("bounds")) {
       waiting.until("exact");
     }
-    tell("3 85 min at once, exact", waiting.lastNanos - asked);
+    tell("3 85 min at once, exact", (double) (waiting.lastNanos - asked));
   }
 
   private void windows(TripSummary trip) throws Exception {

@@ -65,8 +65,7 @@ class TripLookTest {
     int next = runAll();
 
     assertThat(heard)
-        .containsExactly(
-            "opened 1", "drawn 1", "examined 1", "opened 2", "drawn 2", "examined 2");
+        .containsExactly("opened 1", "drawn 1", "examined 1", "opened 2", "drawn 2", "examined 2");
     assertThat(first - next).isGreaterThanOrEqualTo(12);
   }
 

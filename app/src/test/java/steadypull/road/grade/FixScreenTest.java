@@ -82,7 +82,8 @@ class FixScreenTest {
     List<Optional<PositionFix>> fixes = new ArrayList<>();
     for (int at = 0; at < SECONDS; at++) {
       seconds.add(
-          new RoadSecond(at, metresPerSecond, Optional.empty(), OptionalDouble.empty(), false));
+          new RoadSecond(
+              at, metresPerSecond, Optional.empty(), OptionalDouble.empty(), Optional.empty()));
       double time = at;
       fixes.add(
           told.apply(at)

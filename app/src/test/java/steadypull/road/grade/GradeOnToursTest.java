@@ -149,7 +149,9 @@ class GradeOnToursTest {
       channels.accept(sample);
     }
 
-    assertThat(looked).hasSizeGreaterThan(200).isEqualTo(TourGrades.seconds(drive).subList(0, looked.size()));
+    assertThat(looked)
+        .hasSizeGreaterThan(200)
+        .isEqualTo(TourGrades.seconds(drive).subList(0, looked.size()));
   }
 
   private static List<RoadSecond> twice(TourDrive drive) {
