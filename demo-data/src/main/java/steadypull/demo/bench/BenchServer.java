@@ -89,6 +89,23 @@ public final class BenchServer implements AutoCloseable {
       }
     } finally {
       talking.interrupt();
+      client.close();
+      awaitEnd(talking);
+    }
+  }
+
+  /** Who still talked to a client that has gone would take what is meant for the next. */
+  private static void awaitEnd(Thread talking) {
+    boolean isInterrupted = false;
+    while (talking.isAlive()) {
+      try {
+        talking.join();
+      } catch (InterruptedException later) {
+        isInterrupted = true;
+      }
+    }
+    if (isInterrupted) {
+      Thread.currentThread().interrupt();
     }
   }
 

@@ -19,6 +19,9 @@ import steadypull.adapter.link.LinkException;
 /** The same bench over TCP and over a real pseudo terminal, in the machine's time. */
 @Timeout(300)
 class BenchServingTest {
+  /** An answer that has not come by then never will. */
+  private static final int LOST_MILLIS = 30_000;
+
   private static final String ADDRESS = "demo:long-hot-grade?speed=50&start=400";
 
   @Test
@@ -26,6 +29,16 @@ class BenchServingTest {
     try (BenchServer server = BenchServer.serve(ADDRESS, 0)) {
       assertThat(overTcp(server, "ATE0")).isEqualTo("ATE0\rOK\r\r>");
       assertThat(overTcp(server, "ATI")).isEqualTo(AtCommands.IDENTITY + "\r\r>");
+    }
+  }
+
+  @Test
+  void anAnswerGoesToTheClientThatAskedHoweverSoonItFollowsAnother() throws Exception {
+    try (BenchServer server = BenchServer.serve("demo:cool-day?speed=1000&seed=1", 0)) {
+      assertThat(overTcp(server, "ATE0")).endsWith(">");
+      for (int client = 0; client < 2000; client++) {
+        assertThat(overTcp(server, "ATI")).isEqualTo(AtCommands.IDENTITY + "\r\r>");
+      }
     }
   }
 
@@ -79,6 +92,7 @@ class BenchServingTest {
 
   private static String overTcp(BenchServer server, String command) throws IOException {
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port())) {
+      socket.setSoTimeout(LOST_MILLIS);
       return ask(socket.getInputStream(), socket.getOutputStream(), command);
     }
   }
