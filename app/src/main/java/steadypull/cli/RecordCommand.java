@@ -82,21 +82,19 @@ final class RecordCommand implements Callable<Integer> {
   @Option(
       names = "--receiver",
       paramLabel = "PORT",
-      description = {
-        "A satellite receiver that speaks NMEA 0183: a device,",
-        "tcp://host:port, or demo-receiver:SCENARIO[?speed=20]."
-      })
+      description =
+          "A satellite receiver that speaks NMEA 0183: a device, "
+              + "tcp://host:port, or demo-receiver:SCENARIO[?speed=20].")
   private @Nullable String receiver;
 
   @Mixin private RouteOption route = new RouteOption();
 
   @Option(
       names = "--raw",
-      description = {
-        "Also keeps the bytes of the dialogue with the adapter,",
-        "in a file beside the library, to be replayed as a port:",
-        "capture:FILE. The vehicle's number is masked in it."
-      })
+      description =
+          "Also keeps the bytes of the dialogue with the adapter, "
+              + "in a file beside the library, to be replayed as a port: "
+              + "capture:FILE. The vehicle's number is masked in it.")
   private boolean raw;
 
   @Option(names = "--raw-with-vin", description = "The same with the vehicle's number as it is.")

@@ -22,10 +22,9 @@ final class RouteOption {
   @Option(
       names = "--route",
       paramLabel = "FILE",
-      description = {
-        "A route or track (GPX) that tells the road ahead while",
-        "the vehicle is on it; needs --receiver. It is not kept."
-      })
+      description =
+          "A route or track (GPX) that tells the road ahead while "
+              + "the vehicle is on it; needs --receiver. It is not kept.")
   private @Nullable Path file;
 
   private record Followed(Route route, RouteLine line) {
