@@ -64,11 +64,12 @@ final class LiveDrive implements RunningDrive {
     pipelineThread = Thread.ofPlatform().name("pipeline").unstarted(this::runPipeline);
   }
 
+  /** The pipeline, which waits for the others when it ends, comes last. */
   void start() {
-    pipelineThread.start();
     portThread.start();
     receiver.ifPresent(ReceiverThread::start);
     tablet.start();
+    pipelineThread.start();
   }
 
   @Override
