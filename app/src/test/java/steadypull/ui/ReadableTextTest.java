@@ -9,10 +9,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.text.Text;
@@ -195,10 +197,31 @@ class ReadableTextTest {
                 Text.class, shown -> assertThat(shown.getText()).isEqualTo(label.getText()));
       }
       if (node instanceof Text text && !text.getText().isEmpty()) {
-        placed.add(place(text));
+        Placed whole = place(text);
+        seen(text, whole.bounds())
+            .ifPresent(seen -> placed.add(new Placed(whole.text(), seen, whole.size())));
       }
     }
     return placed;
+  }
+
+  /** What is left of a text where lists that scroll cut it off; empty if nothing is. */
+  private static Optional<Bounds> seen(Text text, Bounds inScene) {
+    Bounds seen = inScene;
+    for (Parent around = text.getParent(); around != null; around = around.getParent()) {
+      if (around.getClip() != null) {
+        Bounds window = around.localToScene(around.getClip().getBoundsInParent());
+        double left = Math.max(seen.getMinX(), window.getMinX());
+        double top = Math.max(seen.getMinY(), window.getMinY());
+        double width = Math.min(seen.getMaxX(), window.getMaxX()) - left;
+        double height = Math.min(seen.getMaxY(), window.getMaxY()) - top;
+        if (width <= 0 || height <= 0) {
+          return Optional.empty();
+        }
+        seen = new BoundingBox(left, top, width, height);
+      }
+    }
+    return Optional.of(seen);
   }
 
   private static Placed place(Text text) {
