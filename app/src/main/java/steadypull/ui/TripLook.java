@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicLong;
 import steadypull.drive.DriveException;
 import steadypull.drive.TripDesk;
@@ -167,15 +168,29 @@ final class TripLook {
   }
 
   private void warmUp(TripView unseen, int slice, Runnable after, long look) {
-    library.execute(
-        () -> {
-          if (wanted.get() == look && slice < SLICES && drawUnseen(unseen, slice)) {
-            warmUp(unseen, slice + 1, after, look);
-          } else {
-            unseen.close();
-            after.run();
-          }
-        });
+    boolean isGoing =
+        goOn(
+            () -> {
+              if (wanted.get() == look && slice < SLICES && drawUnseen(unseen, slice)) {
+                warmUp(unseen, slice + 1, after, look);
+              } else {
+                unseen.close();
+                after.run();
+              }
+            });
+    if (!isGoing) {
+      unseen.close();
+    }
+  }
+
+  /** Prepares on, unless the window has closed meanwhile: then nobody wants it any more. */
+  private boolean goOn(Runnable step) {
+    try {
+      library.execute(step);
+      return true;
+    } catch (RejectedExecutionException closed) {
+      return false;
+    }
   }
 
   private boolean drawUnseen(TripView unseen, int slice) {
@@ -195,7 +210,7 @@ final class TripLook {
   }
 
   private void readAhead(TripWindow window, long look, long asked) {
-    library.execute(
+    goOn(
         () ->
             doing(
                 look,

@@ -30,7 +30,7 @@ final class TripsGeometry {
   static final double FOOT_HEIGHT = 84;
   static final double TOLD_BOTTOM = 680;
   static final double FACTS_BOTTOM = 654;
-  static final double FACT_CAPTION_WIDTH = 132;
+  static final double FACT_CAPTION_WIDTH = 116;
   static final double FACT_GAP = 12;
 
   static final double FIELDS_TOP = 98;

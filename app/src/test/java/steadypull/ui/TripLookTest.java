@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -21,6 +23,8 @@ import steadypull.store.TripSummary;
 
 /** Whoever asks comes next, however much is being prepared. */
 class TripLookTest {
+  private static final int CLOSES_AFTER = 2;
+
   @TempDir Path folder;
 
   private final Queue<Runnable> waiting = new ArrayDeque<>();
@@ -105,6 +109,22 @@ class TripLookTest {
     runAll();
 
     assertThat(heard).isEmpty();
+  }
+
+  @Test
+  void aWindowThatClosesWhileItPreparesLeavesItSilently() {
+    Executor closing =
+        step -> {
+          if (waiting.size() + heard.size() >= CLOSES_AFTER) {
+            throw new RejectedExecutionException("closed");
+          }
+          waiting.add(step);
+        };
+    look = new TripLook(shelf.desk(), closing, 100, new Hearing());
+    open(0);
+    runAll();
+
+    assertThat(heard).containsExactly("opened 1", "drawn 1");
   }
 
   private final class Hearing implements TripLook.Listener {
