@@ -65,8 +65,14 @@ final class TripExports {
     tell(new Told.Done(words.say("trips.writing", file.toString())));
     thread.execute(
         () -> {
-          Told outcome = write(trip, file, stopped, quantities);
-          FxThread.run(() -> end(outcome));
+          Told outcome = new Told.Refused(words.say("trips.writingFailed", file.toString()));
+          try {
+            outcome = write(trip, file, stopped, quantities);
+          } finally {
+            // Whatever fails: a window that wants to close waits for this end.
+            Told said = outcome;
+            FxThread.run(() -> end(said));
+          }
         });
   }
 

@@ -1,7 +1,9 @@
 package steadypull.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.lang.reflect.Proxy;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -93,6 +95,28 @@ class TripExportStoryTest {
               .map(node -> ((Text) node).getText())
               .toList();
         });
+  }
+
+  /** Otherwise a window that wants to close would wait for it for ever. */
+  @Test
+  void aFaultOfTheProgramEndsTheExportToo() throws Exception {
+    TripDesk broken =
+        (TripDesk)
+            Proxy.newProxyInstance(
+                TripDesk.class.getClassLoader(),
+                new Class<?>[] {TripDesk.class},
+                (_, _, _) -> {
+                  throw new IllegalStateException("broken");
+                });
+    TripExports exports = exports(broken, waiting::add);
+    TripSummary trip = shelf.library.trips(Optional.empty()).getFirst();
+    Fx.run(() -> exports.begin(trip, file, QUANTITIES));
+    Runnable writing = waiting.remove();
+
+    assertThatThrownBy(writing::run).hasMessage("broken");
+    assertThat(Fx.call(() -> exports.runningProperty().get())).isEmpty();
+    assertThat(Fx.call(() -> exports.toldProperty().get()))
+        .isInstanceOf(TripsModel.Told.Refused.class);
   }
 
   @Test
