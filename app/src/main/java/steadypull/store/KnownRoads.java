@@ -39,8 +39,8 @@ public final class KnownRoads {
   }
 
   /**
-   * Learns the roads of the oldest trip that waits, on the calling thread; about a second for an
-   * hour of driving.
+   * Learns the roads of the oldest trip that waits, on the calling thread; about a tenth of a
+   * second for an hour of driving.
    *
    * @return empty if no trip waits, or after {@link #stopLearning}
    */

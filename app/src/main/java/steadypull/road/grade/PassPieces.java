@@ -73,8 +73,9 @@ public final class PassPieces {
       for (int i = 0; i < count; i++) {
         add(grades.get(i), places.get(done + i), points);
       }
+    } else {
+      seconds.subList(done, end).forEach(before::accept);
     }
-    seconds.subList(done, end).forEach(before::accept);
     done = Math.min(end, BEHIND_SECONDS);
     seconds.subList(0, end - done).clear();
     fixes.subList(0, end - done).clear();
@@ -82,11 +83,12 @@ public final class PassPieces {
     return points.size() < 2 ? Optional.empty() : Optional.of(new RoadPass(points));
   }
 
+  /** The grades of so many seconds, which the filter has then seen. */
   private List<GradeEstimate> grades(int count) {
     List<GradeEstimate> told = new ArrayList<>();
     lastTold.ifPresent(told::add);
     int first = told.size();
-    GradeSmoother.piece(before, seconds.subList(done, seconds.size()), count, told);
+    before = GradeSmoother.piece(before, seconds.subList(done, seconds.size()), count, told);
     lastTold = Optional.of(told.getLast());
     return told.subList(first, told.size());
   }
