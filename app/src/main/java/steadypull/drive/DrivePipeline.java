@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.LongFunction;
 import steadypull.advice.AdviceEvent;
@@ -61,7 +62,7 @@ public final class DrivePipeline {
    * @param output takes what comes out
    */
   public DrivePipeline(DriveSetup setup, Instant start, PipelineOutput output) {
-    this(setup, start, new UnknownRoad(), output);
+    this(setup, start, Optional.empty(), output);
   }
 
   /**
@@ -69,10 +70,12 @@ public final class DrivePipeline {
    *
    * @param setup vehicle, rules and words
    * @param start when the trip began, in the wall's time; only for the clock on the screen
-   * @param sight knows roads; used on the pipeline's thread alone
+   * @param sight knows roads, used on the pipeline's thread alone; empty where what the trip itself
+   *     has kept of the road ahead counts
    * @param output takes what comes out
    */
-  public DrivePipeline(DriveSetup setup, Instant start, RoadSight sight, PipelineOutput output) {
+  public DrivePipeline(
+      DriveSetup setup, Instant start, Optional<RoadSight> sight, PipelineOutput output) {
     this.watch = new RoadWatch(sight);
     this.derived = new DerivedChannels(setup.vehicle());
     this.forecaster = new ThermalForecaster(setup.vehicle());
@@ -114,6 +117,10 @@ public final class DrivePipeline {
         keep(event);
         diagnosis.take(event);
         derates.accept(diagnosis.codes());
+      }
+      case ROAD -> {
+        advanceTo(event.timeMicros());
+        watch.accept(event);
       }
       case ACKNOWLEDGED -> answer(event, advisor::acknowledge);
       case SNOOZED -> answer(event, advisor::snooze);
@@ -189,6 +196,10 @@ public final class DrivePipeline {
       output.entry(new TripEntry.OfSample(sample));
     }
     derate = derates.tick(timeMicros);
+    watch
+        .second(timeMicros, derived.second())
+        .ifPresent(news -> output.entry(new TripEntry.OfEvent(news)));
+    forecaster.accept(watch.ahead());
     forecast = forecaster.tick(timeMicros);
     output.forecast(forecast);
     advisor.step(situation(timeMicros)).forEach(this::say);
@@ -204,6 +215,7 @@ public final class DrivePipeline {
         believed(timeMicros),
         derate,
         link.secondsSilent(timeMicros),
+        forecast.assumption() instanceof Forecast.Assumption.RoadKnown,
         diagnosis.codes());
   }
 
@@ -222,7 +234,6 @@ public final class DrivePipeline {
         timeMicros,
         fresh(Channels.VEHICLE_SPEED, timeMicros),
         fresh(Channels.ROAD_GRADE, timeMicros));
-    watch.second(timeMicros, derived.second());
   }
 
   private void say(AdviceEvent event) {

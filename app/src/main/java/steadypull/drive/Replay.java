@@ -1,7 +1,9 @@
 package steadypull.drive;
 
 import java.time.Instant;
+import java.util.Optional;
 import steadypull.exchange.SampleSource;
+import steadypull.road.RoadSight;
 import steadypull.store.LibraryException;
 import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
@@ -13,11 +15,27 @@ import steadypull.store.TripSummary;
  */
 public final class Replay {
   private final DriveSetup setup;
+  private final Optional<RoadSight> sight;
   private final PipelineOutput output;
 
-  /** A replay for one vehicle under one set of rules. */
+  /**
+   * A replay for one vehicle under one set of rules, with what the trip has kept of the road ahead.
+   */
   public Replay(DriveSetup setup, PipelineOutput output) {
+    this(setup, Optional.empty(), output);
+  }
+
+  /**
+   * A replay that looks ahead.
+   *
+   * @param setup vehicle, rules and words
+   * @param sight knows the road in place of what the trip has kept, used on the calling thread
+   *     alone; empty where the latter counts
+   * @param output takes what comes out
+   */
+  public Replay(DriveSetup setup, Optional<RoadSight> sight, PipelineOutput output) {
     this.setup = setup;
+    this.sight = sight;
     this.output = output;
   }
 
@@ -28,7 +46,7 @@ public final class Replay {
    * @throws LibraryException if the trip cannot be read
    */
   public long run(TripLibrary library, TripSummary trip) throws LibraryException {
-    DrivePipeline pipeline = new DrivePipeline(setup, trip.start(), output);
+    DrivePipeline pipeline = new DrivePipeline(setup, trip.start(), sight, output);
     library.replay(trip.id(), pipeline::accept);
     return finish(pipeline, Math.round(trip.durationSeconds() * 1e6));
   }
@@ -41,7 +59,7 @@ public final class Replay {
    * @return the time of the last sample, microseconds since the start of the table
    */
   public <X extends Exception> long run(SampleSource<X> samples) throws X {
-    DrivePipeline pipeline = new DrivePipeline(setup, Instant.EPOCH, output);
+    DrivePipeline pipeline = new DrivePipeline(setup, Instant.EPOCH, sight, output);
     LinkEvent connected = new LinkEvent(0, LinkSummary.State.CONNECTED, "", 0);
     pipeline.accept(new TripEntry.OfEvent(connected.toTripEvent()));
     samples.pourInto(sample -> pipeline.accept(new TripEntry.OfSample(sample)));

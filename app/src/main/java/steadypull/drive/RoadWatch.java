@@ -10,10 +10,11 @@ import steadypull.road.RoadAhead;
 import steadypull.road.RoadSight;
 import steadypull.road.grade.PassPieces;
 import steadypull.road.grade.RoadSecond;
+import steadypull.store.TripEvent;
 
 /**
- * Tells somebody who knows roads where the vehicle is, second by second, and asks what lies ahead.
- * Pipeline thread only.
+ * Tells somebody who knows roads where the vehicle is, second by second, and asks what lies ahead;
+ * where nobody does, it goes by what the trip has kept of that. Pipeline thread only.
  */
 final class RoadWatch {
   private static final double A_SECOND = 0.999;
@@ -21,16 +22,28 @@ final class RoadWatch {
   private static final double KILOMETRES_PER_HOUR = 3.6;
   private static final double MICROS_PER_SECOND = 1e6;
 
-  private final RoadSight sight;
+  private final Optional<RoadSight> sight;
+  private final RoadTold told = new RoadTold();
   private final LatestSamples latest = new LatestSamples();
   private final RoadSoFar soFar = new RoadSoFar();
   private final PassPieces pieces = new PassPieces();
   private long latitudeMicros = -1;
-  private RoadAhead ahead = new RoadAhead.Unknown();
   private Optional<ClimbAhead> climb = Optional.empty();
 
-  RoadWatch(RoadSight sight) {
+  /**
+   * A watch over a drive.
+   *
+   * @param sight knows roads; empty where only what the trip has kept counts
+   */
+  RoadWatch(Optional<RoadSight> sight) {
     this.sight = sight;
+  }
+
+  /** Takes what a trip has kept of the road ahead; left aside where somebody knows roads now. */
+  void accept(TripEvent event) {
+    if (sight.isEmpty()) {
+      told.take(event);
+    }
   }
 
   /** Takes a sample; those that say nothing of the way are left aside. */
@@ -49,33 +62,43 @@ final class RoadWatch {
    * Lets a second pass.
    *
    * @param driven what it told of the road, if it told a speed
+   * @return what the trip has to keep of the road ahead, if that has changed
    */
-  void second(long timeMicros, Optional<RoadSecond> driven) {
+  Optional<TripEvent> second(long timeMicros, Optional<RoadSecond> driven) {
     double seconds = timeMicros / MICROS_PER_SECOND;
     double metres =
         latest.within(Channels.VEHICLE_SPEED, timeMicros, FRESH_SECONDS).orElse(0)
             / KILOMETRES_PER_HOUR;
     double grade = latest.within(Channels.ROAD_GRADE, timeMicros, FRESH_SECONDS).orElse(0) / 100;
-    sight.moved(seconds, metres);
     soFar.moved(seconds, metres, grade);
-    Optional<PositionFix> fix = fix(timeMicros);
-    if (sight.learnsOnTheWay()) {
-      driven.ifPresentOrElse(
-          second -> pieces.accept(second, fix).ifPresent(sight::driven), pieces::restart);
-    }
-    fix.ifPresent(sight::fixed);
-    ahead = sight.ahead();
+    Optional<TripEvent> news =
+        sight.flatMap(
+            somebody -> told.hear(timeMicros, metres, ask(somebody, timeMicros, metres, driven)));
+    told.moved(metres);
     climb =
-        switch (ahead) {
+        switch (told.ahead()) {
           case RoadAhead.Unknown() -> Optional.empty();
           case RoadAhead.Ungraded() -> Optional.empty();
           case RoadAhead.Known known -> soFar.climb(known.certain());
         };
+    return news;
+  }
+
+  private RoadAhead ask(
+      RoadSight somebody, long timeMicros, double metres, Optional<RoadSecond> driven) {
+    somebody.moved(timeMicros / MICROS_PER_SECOND, metres);
+    Optional<PositionFix> fix = fix(timeMicros);
+    if (somebody.learnsOnTheWay()) {
+      driven.ifPresentOrElse(
+          second -> pieces.accept(second, fix).ifPresent(somebody::driven), pieces::restart);
+    }
+    fix.ifPresent(somebody::fixed);
+    return somebody.ahead();
   }
 
   /** What is known of the road ahead. */
   RoadAhead ahead() {
-    return ahead;
+    return told.ahead();
   }
 
   /** The climb that the vehicle is on or comes to next. */

@@ -50,7 +50,7 @@ final class TripUnderWay {
     this.standing = List.of();
     this.intake = new ReadingIntake(route.roles());
     this.output = new TripOutput(begun, observer, Optional.empty());
-    this.pipeline = new DrivePipeline(route.setup(), clock.start(), route.roads().get(), output);
+    this.pipeline = new DrivePipeline(route.setup(), clock.start(), Optional.of(route.roads().get()), output);
     this.units = route.setup().units();
     this.link = new LinkEvent(0, LinkSummary.State.OPENING, "", 0);
   }
@@ -66,7 +66,7 @@ final class TripUnderWay {
     this.standing = before.pipeline.tablet().standing();
     this.intake = new ReadingIntake(route.roles());
     this.output = new TripOutput(begun, observer, before.shown());
-    this.pipeline = new DrivePipeline(route.setup(), clock.start(), route.roads().get(), output);
+    this.pipeline = new DrivePipeline(route.setup(), clock.start(), Optional.of(route.roads().get()), output);
     this.units = before.units;
     this.link =
         new LinkEvent(0, before.link.state(), before.link.detail(), before.link.expectedChannels());

@@ -37,6 +37,14 @@ public final class GradeProfile {
         pieceMetres, Arrays.copyOf(grades, pieces), Arrays.copyOf(errors, pieces));
   }
 
+  /** What is left of it without its first pieces, 0 to all. */
+  public GradeProfile from(int pieces) {
+    return new GradeProfile(
+        pieceMetres,
+        Arrays.copyOfRange(grades, pieces, grades.length),
+        Arrays.copyOfRange(errors, pieces, errors.length));
+  }
+
   /** How many pieces there are. */
   public int size() {
     return grades.length;

@@ -47,7 +47,9 @@ public record TripEvent(long timeMicros, Kind kind, String detail) {
     /** The trouble codes that the vehicle told have changed, or were told for the first time. */
     CODES,
     /** The tablet itself: battery, charger, sleep. */
-    TABLET;
+    TABLET,
+    /** What was known of the road ahead changed. */
+    ROAD;
 
     /** The word used in the library and in files. */
     public String word() {

@@ -83,6 +83,27 @@ final class ChannelEstimate {
     if (reading.isPresent()) {
       lastReadingSeconds = seconds;
     }
+    keepWithinReason();
+  }
+
+  /**
+   * A parameter that a bad minute has driven out of all reason is taken back to its edge. Beyond it
+   * the model would not feel it any more, and the filter could never bring it back.
+   */
+  private void keepWithinReason() {
+    double[] state = state();
+    boolean isMoved = false;
+    for (int i = StoreProcess.FIRST_COORDINATE; i < state.length; i++) {
+      double bounded = process.parameter(i - StoreProcess.FIRST_COORDINATE).bounded(state[i]);
+      isMoved |= bounded != state[i];
+      state[i] = bounded;
+    }
+    if (isMoved) {
+      estimate =
+          new ProcessEstimate(
+              estimate.getTime(), new ArrayRealVector(state), estimate.getCovariance());
+      filter = new ExtendedKalmanFilter<>(DECOMPOSER, process, estimate);
+    }
   }
 
   /** The filtered temperature, degC. */

@@ -3,42 +3,60 @@ package steadypull.thermal;
 import java.util.List;
 
 /**
- * Charge air before its cooler. It follows the load with a short lag of housing, pipe and sensor
- * and settles at outside + base + a * power + b * engine speed, the latter two times what hotter
- * charge adds: the hotter it leaves the cooler, the harder the compressor works.
+ * Charge air before its cooler: what the compressor makes of the air outside, seen through a short
+ * lag of housing, pipe and sensor.
  *
- * <p>A compressor heats by T1 (r^0.286 - 1) / eta, and its pressure ratio r rises with power; over
- * the range that a tow uses a straight line is near enough (estimated: within 8 K). Compressed air
- * is never colder than it came in.
+ * <p>An engine swallows its displacement every second turn, so that air flow, engine speed and
+ * charge temperature tell the pressure in the manifold, p = m R T / (V n / 2); and a compressor
+ * heats by T1 (r^((k-1)/k) - 1) / eta with k = 1.4 (Heywood, Internal Combustion Engine
+ * Fundamentals, chapter 6). So the same power in a lower gear is cooler, and hotter charge or
+ * thinner air is hotter.
  */
 record CompressorOutlet() implements HeatBalance {
-  /**
-   * Hotter charge needs more boost for the same air: r grows with its absolute temperature, and r
-   * (0.286 r^0.286) / (r^0.286 - 1) / r is 1.24 at r = 2.5, so 1.24 / 330 K.
-   */
-  private static final double HOTTER_CHARGE_PER_KELVIN = 0.0037;
+  private static final double EXPONENT = 0.4 / 1.4;
 
-  private static final double USUAL_CHARGE_CELSIUS = 57;
+  /** Dry air, J/(kg K) (ISO 2533:1975). */
+  private static final double GAS_CONSTANT = 287.05287;
+
+  private static final double KELVIN = 273.15;
+
+  /** An engine that hardly turns tells no pressure. */
+  private static final double LEAST_RPM = 500;
+
+  /** No single stage of a road vehicle gives more (common practice, no source). */
+  private static final double HIGHEST_RATIO = 4.5;
 
   /**
-   * Base in kelvin, kelvin per 100 kW, kelvin per 1000 r/min, lag in seconds. 160 degC at 150 kW on
-   * a hot day; common practice 140 to 180.
+   * Litres swallowed in two turns, displacement times filling; efficiency of the compressor,
+   * 0.62 to 0.78 (common practice); kelvin that its inlet is warmer than outside air; lag in
+   * seconds: metal of housing and pipe, and the probe (common practice 5 to 25 s).
    */
   @Override
   public List<Parameter> parameters() {
     return List.of(
-        Parameter.free(10, 10),
-        Parameter.free(62, 18),
-        Parameter.free(8, 8),
+        Parameter.positive(4.0, 0.35),
+        Parameter.positive(0.7, 0.1),
+        Parameter.free(8, 6),
         Parameter.positive(12, 0.4));
   }
 
   @Override
   public double kelvinPerSecond(double celsius, double[] p, Load load, double[] around) {
-    double work = p[1] * load.kilowatts() / 100 + p[2] * load.engineRpm() / 1000;
-    double hotter = around[Store.CHARGE_AIR.index()] - USUAL_CHARGE_CELSIUS;
-    double above = p[0] + work * (1 + HOTTER_CHARGE_PER_KELVIN * hotter);
-    return (load.outsideCelsius() + Math.max(0, above) - celsius) / p[3];
+    double charge = around[Store.CHARGE_AIR.index()] + KELVIN;
+    double inlet = load.outsideCelsius() + p[2] + KELVIN;
+    double heats = inlet * (Math.pow(ratio(p[0], load, charge), EXPONENT) - 1) / p[1];
+    return (inlet - KELVIN + heats - celsius) / p[3];
+  }
+
+  /** Pressure in the manifold against that outside, 1 or more. */
+  private static double ratio(double litres, Load load, double chargeKelvin) {
+    double cyclesPerSecond = Math.max(LEAST_RPM, load.engineRpm()) / 120;
+    double pascals =
+        load.airKilogramsPerSecond()
+            * GAS_CONSTANT
+            * chargeKelvin
+            / (litres / 1000 * cyclesPerSecond);
+    return Math.clamp(pascals / (load.outsideKilopascals() * 1000), 1.0, HIGHEST_RATIO);
   }
 
   @Override

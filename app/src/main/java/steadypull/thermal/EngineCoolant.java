@@ -36,8 +36,8 @@ record EngineCoolant() implements HeatBalance {
         Parameter.positive(0.21, 0.17),
         Parameter.free(85, 4),
         Parameter.positive(1_700, 0.3),
-        Parameter.positive(0.35, 0.6),
-        Parameter.free(99, 3));
+        Parameter.positive(0.3, 0.9),
+        Parameter.free(99, 4));
   }
 
   @Override

@@ -16,7 +16,12 @@ final class Ensemble {
 
   private static final int DISTURBANCE_TO_COME = DIMENSIONS_PER_STORE - 1;
 
-  private final DrawSet draws = new DrawSet(DRAWS, 1 + Store.COUNT * DIMENSIONS_PER_STORE);
+  private static final int FIRST_OF_ROAD = 1 + Store.COUNT * DIMENSIONS_PER_STORE;
+
+  /** Numbers of a draw that belong to the road ahead. */
+  static final int ROAD_DIMENSIONS = 8;
+
+  private final DrawSet draws = new DrawSet(DRAWS, FIRST_OF_ROAD + ROAD_DIMENSIONS);
   private final double[] secondsAhead = HorizonGrid.secondsAhead();
   private final double[] untilSettled = HorizonGrid.untilSettled();
   private final double[] kept = new double[secondsAhead.length];
@@ -35,10 +40,10 @@ final class Ensemble {
     /**
      * The load.
      *
+     * @param draw which draw
      * @param point index into the horizon grid, 1 or more
-     * @param normal the draw's standard normal number
      */
-    Load at(int point, double normal);
+    Load at(int draw, int point);
   }
 
   /** Seconds ahead of the middle of every step, by the point at which it ends; the first is 0. */
@@ -48,6 +53,21 @@ final class Ensemble {
       middles[point] = (secondsAhead[point - 1] + secondsAhead[point]) / 2;
     }
     return middles;
+  }
+
+  /** How many draws there are. */
+  int count() {
+    return DRAWS;
+  }
+
+  /** The standard normal number of a draw for the load. */
+  double loadNormal(int draw) {
+    return draws.at(draw, LOAD_DIMENSION);
+  }
+
+  /** One of the standard normal numbers of a draw for the road ahead. */
+  double roadNormal(int draw, int dimension) {
+    return draws.at(draw, FIRST_OF_ROAD + dimension);
   }
 
   double[] secondsAhead() {
@@ -98,11 +118,10 @@ final class Ensemble {
 
   private void runDraw(
       StoreRunner[] runners, double[] now, int draw, LoadAhead loadAhead, double[][][] celsius) {
-    double normal = draws.at(draw, LOAD_DIMENSION);
     record(runners, now, draw, 0, celsius);
     for (int point = 1; point < secondsAhead.length; point++) {
       double step = secondsAhead[point] - secondsAhead[point - 1];
-      Load load = loadAhead.at(point, normal);
+      Load load = loadAhead.at(draw, point);
       for (StoreRunner runner : runners) {
         runner.advance(now, load, kept[point], grown[point], step);
       }

@@ -26,6 +26,9 @@ public record Forecast(long timeMicros, Assumption assumption, List<ChannelForec
     /** The present load goes on. */
     record LoadHeld() implements Assumption {}
 
+    /** The road goes on as it is known, driven as of late. */
+    record RoadKnown() implements Assumption {}
+
     /** The present grade goes on at another speed, reached by easing off. */
     record SpeedEased(double kilometresPerHour) implements Assumption {}
 

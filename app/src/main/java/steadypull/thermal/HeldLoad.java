@@ -49,7 +49,8 @@ final class HeldLoad {
         median(Load::metresPerSecond),
         median(Load::fuelKilowatts),
         median(Load::airKilogramsPerSecond),
-        latest.outsideCelsius());
+        latest.outsideCelsius(),
+        latest.outsideKilopascals());
   }
 
   private double median(ToDoubleFunction<Load> part) {
@@ -65,7 +66,8 @@ final class HeldLoad {
         mix(from.metresPerSecond(), to.metresPerSecond(), weight),
         mix(from.fuelKilowatts(), to.fuelKilowatts(), weight),
         mix(from.airKilogramsPerSecond(), to.airKilogramsPerSecond(), weight),
-        to.outsideCelsius());
+        to.outsideCelsius(),
+        to.outsideKilopascals());
   }
 
   private static double mix(double from, double to, double weight) {

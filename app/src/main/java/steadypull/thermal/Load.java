@@ -1,5 +1,7 @@
 package steadypull.thermal;
 
+import steadypull.road.StandardAtmosphere;
+
 /**
  * What the engine and the road do to the stores at one moment. Immutable; the two powers that every
  * store would otherwise raise again are raised once.
@@ -30,6 +32,7 @@ final class Load {
   private final double fuelKilowatts;
   private final double airKilogramsPerSecond;
   private final double outsideCelsius;
+  private final double outsideKilopascals;
   private final double ramAir;
   private final double transferUnitsShare;
 
@@ -42,7 +45,28 @@ final class Load {
    * @param fuelKilowatts heat of the fuel burnt, 0 or more
    * @param airKilogramsPerSecond air through the engine, 0 or more
    * @param outsideCelsius outside air
+   * @param outsideKilopascals its pressure, absolute
    */
+  Load(
+      double kilowatts,
+      double engineRpm,
+      double metresPerSecond,
+      double fuelKilowatts,
+      double airKilogramsPerSecond,
+      double outsideCelsius,
+      double outsideKilopascals) {
+    this(
+        kilowatts,
+        engineRpm,
+        metresPerSecond,
+        fuelKilowatts,
+        airKilogramsPerSecond,
+        outsideCelsius,
+        outsideKilopascals,
+        Math.pow(metresPerSecond / REFERENCE_SPEED, CORE_SPEED_EXPONENT));
+  }
+
+  /** A load at sea level. */
   Load(
       double kilowatts,
       double engineRpm,
@@ -57,7 +81,7 @@ final class Load {
         fuelKilowatts,
         airKilogramsPerSecond,
         outsideCelsius,
-        Math.pow(metresPerSecond / REFERENCE_SPEED, CORE_SPEED_EXPONENT));
+        StandardAtmosphere.SEA_LEVEL_KILOPASCALS);
   }
 
   private Load(
@@ -67,6 +91,7 @@ final class Load {
       double fuelKilowatts,
       double airKilogramsPerSecond,
       double outsideCelsius,
+      double outsideKilopascals,
       double ramAir) {
     this.kilowatts = kilowatts;
     this.engineRpm = engineRpm;
@@ -74,6 +99,7 @@ final class Load {
     this.fuelKilowatts = fuelKilowatts;
     this.airKilogramsPerSecond = airKilogramsPerSecond;
     this.outsideCelsius = outsideCelsius;
+    this.outsideKilopascals = outsideKilopascals;
     this.ramAir = ramAir;
     double flow = Math.max(LEAST_AIR_FLOW, airKilogramsPerSecond) / REFERENCE_AIR_FLOW;
     this.transferUnitsShare = Math.pow(flow, TRANSFER_UNITS_FLOW_EXPONENT);
@@ -88,6 +114,7 @@ final class Load {
         otherFuelKilowatts,
         otherAirKilogramsPerSecond,
         outsideCelsius,
+        outsideKilopascals,
         ramAir);
   }
 
@@ -119,6 +146,11 @@ final class Load {
   /** Outside air, degC. */
   double outsideCelsius() {
     return outsideCelsius;
+  }
+
+  /** Pressure of outside air, kPa absolute. */
+  double outsideKilopascals() {
+    return outsideKilopascals;
   }
 
   /** Conductance of a core in the wind of the road, against that at 25 m/s: 0 at rest. */

@@ -22,7 +22,7 @@ record LoadAssumption(LoadMaps maps, Optional<RoadLoad> road, OptionalDouble gra
   /** The load once the assumption has come true. */
   Load load(Load held, Forecast.Assumption assumption) {
     return switch (assumption) {
-      case Forecast.Assumption.LoadHeld() -> held;
+      case Forecast.Assumption.LoadHeld(), Forecast.Assumption.RoadKnown() -> held;
       case Forecast.Assumption.SpeedEased(double kilometresPerHour) ->
           eased(held, kilometresPerHour / KILOMETRES_PER_HOUR);
       case Forecast.Assumption.StoppedAtIdle() -> maps.moved(held, IDLE_KILOWATTS, IDLE_RPM, 0);

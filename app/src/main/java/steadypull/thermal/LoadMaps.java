@@ -15,6 +15,15 @@ final class LoadMaps {
   private final LinearMap fuelKilowatts =
       new LinearMap(new double[] {3, 238, 12}, new double[] {8, 30, 6}, 12);
 
+  private final AirFuelMap airFuel = new AirFuelMap();
+  private boolean isRatioShown;
+
+  /** With less fuel an engine breathes what it turns. */
+  private static final double LEAST_FUEL_KILOWATTS = 60;
+
+  /** So far from a load what the maps miss there is of no account any more (estimated). */
+  private static final double MISS_KILOWATTS = 30;
+
   /** Learns from what was measured at one moment that stands for the given seconds. */
   void learn(
       double kilowatts,
@@ -23,11 +32,19 @@ final class LoadMaps {
       OptionalDouble fuel,
       double seconds) {
     airGrams.ifPresent(value -> airGramsPerSecond.learn(kilowatts, engineRpm, value, seconds));
+    if (airGrams.isPresent() && fuel.isPresent()) {
+      airFuel.learn(kilowatts, airGrams.getAsDouble(), fuel.getAsDouble(), seconds);
+      isRatioShown = true;
+    }
     fuel.ifPresent(value -> fuelKilowatts.learn(kilowatts, engineRpm, value, seconds));
   }
 
   /** Air flow at a power, kg/s. */
   double airKilogramsPerSecond(double kilowatts, double engineRpm) {
+    double fuelled = fuelKilowatts(kilowatts, engineRpm);
+    if (isRatioShown && fuelled >= LEAST_FUEL_KILOWATTS) {
+      return airFuel.at(kilowatts) * fuelled / 1000;
+    }
     return Math.max(0, airGramsPerSecond.at(kilowatts, engineRpm)) / 1000;
   }
 
@@ -37,24 +54,38 @@ final class LoadMaps {
   }
 
   /**
-   * A load moved to another power, engine speed and road speed; what the maps miss at the old point
-   * is kept, so that an unchanged load stays exactly as measured.
+   * A load moved to another power, engine speed and road speed. What the maps miss at the old point
+   * fades with the way from there, so that an unchanged load stays exactly as measured, and a
+   * reading from the middle of a change spoils no other load.
    */
   Load moved(Load from, double kilowatts, double engineRpm, double metresPerSecond) {
+    return moved(from, kilowatts, engineRpm, metresPerSecond, from.outsideCelsius());
+  }
+
+  /** The same in other air, degC. */
+  Load moved(
+      Load from,
+      double kilowatts,
+      double engineRpm,
+      double metresPerSecond,
+      double outsideCelsius) {
+    double kept = Math.exp(-Math.abs(kilowatts - from.kilowatts()) / MISS_KILOWATTS);
     double air =
-        from.airKilogramsPerSecond()
-            + airKilogramsPerSecond(kilowatts, engineRpm)
-            - airKilogramsPerSecond(from.kilowatts(), from.engineRpm());
+        airKilogramsPerSecond(kilowatts, engineRpm)
+            + kept
+                * (from.airKilogramsPerSecond()
+                    - airKilogramsPerSecond(from.kilowatts(), from.engineRpm()));
     double fuel =
-        from.fuelKilowatts()
-            + fuelKilowatts(kilowatts, engineRpm)
-            - fuelKilowatts(from.kilowatts(), from.engineRpm());
+        fuelKilowatts(kilowatts, engineRpm)
+            + kept * (from.fuelKilowatts() - fuelKilowatts(from.kilowatts(), from.engineRpm()));
     double known = Math.max(0, fuel);
     double breathed = Math.max(0, air);
     boolean isSameSpeed =
-        engineRpm == from.engineRpm() && metresPerSecond == from.metresPerSecond();
+        engineRpm == from.engineRpm()
+            && metresPerSecond == from.metresPerSecond()
+            && outsideCelsius == from.outsideCelsius();
     return isSameSpeed
         ? from.at(kilowatts, known, breathed)
-        : new Load(kilowatts, engineRpm, metresPerSecond, known, breathed, from.outsideCelsius());
+        : new Load(kilowatts, engineRpm, metresPerSecond, known, breathed, outsideCelsius, from.outsideKilopascals());
   }
 }

@@ -6,6 +6,7 @@ import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.road.EnginePower;
 import steadypull.road.LatestSamples;
+import steadypull.road.StandardAtmosphere;
 
 /**
  * Makes a {@link Load} out of the channels that a vehicle has; what it lacks comes from the learnt
@@ -62,7 +63,10 @@ final class LoadSensing {
                 air.isPresent()
                     ? air.getAsDouble() / GRAMS_PER_KILOGRAM
                     : maps.airKilogramsPerSecond(kilowatts, rpm)),
-            outsideCelsius(samples, timeMicros)));
+            outsideCelsius(samples, timeMicros),
+            samples
+                .within(Channels.BAROMETRIC_PRESSURE, timeMicros, HELD_SECONDS)
+                .orElse(StandardAtmosphere.SEA_LEVEL_KILOPASCALS)));
   }
 
   /** Age of the youngest channel that can tell the power, seconds; 0 if none was ever heard. */

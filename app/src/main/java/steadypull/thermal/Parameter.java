@@ -14,6 +14,9 @@ record Parameter(boolean logarithmic, double usual, double spread) {
   /** Beyond this many spreads the coordinate has no further effect: nonsense stays bounded. */
   private static final double FARTHEST_SPREADS = 3.5;
 
+  /** No estimate goes farther than this many spreads; a draw may. */
+  private static final double FARTHEST_BELIEVED = 2.5;
+
   static Parameter positive(double usual, double relativeSpread) {
     return new Parameter(true, usual, relativeSpread);
   }
@@ -25,6 +28,13 @@ record Parameter(boolean logarithmic, double usual, double spread) {
   /** The coordinate of the usual value. */
   double usualCoordinate() {
     return logarithmic ? Math.log(usual) : usual;
+  }
+
+  /** The nearest coordinate that may be believed. */
+  double bounded(double coordinate) {
+    double middle = usualCoordinate();
+    double farthest = FARTHEST_BELIEVED * spread;
+    return Math.clamp(coordinate, middle - farthest, middle + farthest);
   }
 
   /** The physical value at a coordinate. */

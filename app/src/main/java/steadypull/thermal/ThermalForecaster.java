@@ -13,6 +13,7 @@ import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.road.EnginePower;
 import steadypull.road.LatestSamples;
+import steadypull.road.RoadAhead;
 import steadypull.road.grade.DerivedChannels;
 import steadypull.vehicle.Limit;
 import steadypull.vehicle.Vehicle;
@@ -59,6 +60,8 @@ public final class ThermalForecaster implements Forecaster {
   private final Map<Store, BandCalibration> calibrations = new EnumMap<>(Store.class);
   private final PlateauSet plateaus = new PlateauSet(HorizonGrid.secondsAhead());
 
+  private final RoadOutlook roads;
+
   private OptionalDouble grade = OptionalDouble.empty();
   private Optional<Load> present = Optional.empty();
   private boolean isLoadKnown;
@@ -69,9 +72,15 @@ public final class ThermalForecaster implements Forecaster {
     this.vehicle = vehicle;
     this.derived = new DerivedChannels(vehicle);
     this.stores = new StoreSet(vehicle.layout());
+    this.roads = new RoadOutlook(maps);
     for (Store store : Store.values()) {
       calibrations.put(store, new BandCalibration());
     }
+  }
+
+  @Override
+  public void accept(RoadAhead ahead) {
+    roads.accept(ahead);
   }
 
   @Override
@@ -99,7 +108,9 @@ public final class ThermalForecaster implements Forecaster {
     Forecast.Assumption held = new Forecast.Assumption.LoadHeld();
     Optional<Outlook> outlook = outlook(held);
     order().forEach(channel -> weigh(channel, seconds, outlook));
-    Forecast forecast = forecast(held, outlook);
+    Forecast.Assumption known = new Forecast.Assumption.RoadKnown();
+    Forecast forecast =
+        roads.isKnown() ? forecast(known, outlook(known)) : forecast(held, outlook);
     for (ChannelForecast channel : forecast.channels()) {
       if (channel instanceof ChannelForecast.Ready ready) {
         StoreSet.of(ready.channel()).ifPresent(store -> calibrate(store, seconds, ready));
@@ -161,6 +172,7 @@ public final class ThermalForecaster implements Forecaster {
         load -> {
           heldLoad.accept(seconds, load);
           learning.accept(load, step);
+          roads.learn(samples, timeMicros, load, derived.roadLoad(timeMicros), step);
         });
     present = heldLoad.load().map(held -> assumed(timeMicros).steady(held));
     present.ifPresent(
@@ -206,9 +218,20 @@ public final class ThermalForecaster implements Forecaster {
     double[] middles = ensemble.stepMiddles();
     double most = engineMostKilowatts(ahead.engineRpm());
     Ensemble.LoadAhead loadAhead =
-        (point, normal) -> wanders ? moved(ahead, middles[point], most, normal) : ahead;
+        isAlongRoad(assumption)
+            ? roads.loads(held, ensemble, derived.roadLoad(lastTickMicros), assumption)
+            : (draw, point) ->
+                wanders ? moved(ahead, middles[point], most, ensemble.loadNormal(draw)) : ahead;
     double seconds = lastTickMicros / MICROS_PER_SECOND;
     return ensemble.outlook(stores.estimates(), seconds, stretch(), ahead, loadAhead);
+  }
+
+  private boolean isAlongRoad(Forecast.Assumption assumption) {
+    return switch (assumption) {
+      case Forecast.Assumption.RoadKnown _ -> true;
+      case Forecast.Assumption.SpeedEased _ -> roads.isKnown();
+      case Forecast.Assumption.LoadHeld _, Forecast.Assumption.StoppedAtIdle _ -> false;
+    };
   }
 
   private double[] stretch() {
@@ -260,7 +283,8 @@ public final class ThermalForecaster implements Forecaster {
     Courses physical = courses(store, outlook);
     return switch (assumption) {
       case Forecast.Assumption.LoadHeld _, Forecast.Assumption.SpeedEased _ ->
-          plateaus.corrected(store, physical);
+          isAlongRoad(assumption) ? physical : plateaus.corrected(store, physical);
+      case Forecast.Assumption.RoadKnown _ -> physical;
       // What heats a channel unseen goes away with the load.
       case Forecast.Assumption.StoppedAtIdle _ -> physical;
     };

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import steadypull.channel.Sample;
@@ -123,7 +124,7 @@ class KnownRoadAheadTest {
         new DrivePipeline(
             DemoDrives.ENGLISH.setup(drive.vehicle(), true),
             DemoDrives.START,
-            new RememberedRoad(
+            Optional.of(new RememberedRoad(
                 (place, metres, taker) -> {
                   try {
                     taker.accept(
@@ -134,7 +135,7 @@ class KnownRoadAheadTest {
                   } catch (LibraryException e) {
                     throw new AssertionError(e);
                   }
-                }),
+                })),
             output);
     int second = 0;
     for (Sample sample : drive.samples()) {

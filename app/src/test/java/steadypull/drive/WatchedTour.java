@@ -27,7 +27,7 @@ final class WatchedTour {
   private WatchedTour() {}
 
   static List<Second> of(TourDrive drive, RoadSight sight) {
-    RoadWatch watch = new RoadWatch(sight);
+    RoadWatch watch = new RoadWatch(Optional.of(sight));
     DerivedChannels derived = new DerivedChannels(drive.vehicle());
     List<Second> seconds = new ArrayList<>();
     int next = 0;

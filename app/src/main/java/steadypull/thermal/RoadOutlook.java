@@ -1,0 +1,98 @@
+package steadypull.thermal;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import steadypull.road.LatestSamples;
+import steadypull.road.RoadAhead;
+import steadypull.road.RoadLoad;
+
+/**
+ * Learns how this rig is driven on roads that are known, and plans the load ahead of it on one.
+ * Pipeline thread only.
+ */
+final class RoadOutlook {
+  /** Shorter knowledge than this says less than the present load. */
+  private static final double LEAST_METRES = 400;
+
+  private final LoadMaps maps;
+  private final GearsSeen gears = new GearsSeen();
+  private final FullPull pull = new FullPull();
+  private final RoadForce force = new RoadForce();
+  private final CruiseSpeed cruise = new CruiseSpeed();
+  private Optional<RoadAhead.Known> road = Optional.empty();
+
+  RoadOutlook(LoadMaps maps) {
+    this.maps = maps;
+  }
+
+  /** Takes what is known of the road from here on. */
+  void accept(RoadAhead ahead) {
+    road =
+        switch (ahead) {
+          case RoadAhead.Unknown(), RoadAhead.Ungraded() -> Optional.empty();
+          case RoadAhead.Known known -> Optional.of(known);
+        };
+  }
+
+  /** Whether enough of the road is known to plan along it. */
+  boolean isKnown() {
+    return road.filter(known -> known.certain().lengthMetres() >= LEAST_METRES).isPresent();
+  }
+
+  /** Takes a moment of the drive. */
+  void learn(
+      LatestSamples samples,
+      long timeMicros,
+      Load load,
+      Optional<RoadLoad> figures,
+      double seconds) {
+    gears.accept(load.engineRpm(), load.metresPerSecond(), seconds);
+    pull.accept(samples, timeMicros, load.kilowatts(), load.engineRpm(), false, seconds);
+    cruise.accept(
+        load.metresPerSecond(), load.kilowatts(), pull.kilowatts(load.engineRpm()), seconds);
+    OptionalDouble grade =
+        road.filter(known -> known.certain().size() > 0)
+            .map(known -> OptionalDouble.of(known.certain().grade(0)))
+            .orElse(OptionalDouble.empty());
+    if (grade.isEmpty() || figures.isEmpty()) {
+      force.interrupt();
+    } else {
+      force.accept(
+          figures.get(), seconds, load.kilowatts(), load.metresPerSecond(), grade.getAsDouble());
+    }
+  }
+
+  /** The load of every draw along the road. */
+  Ensemble.LoadAhead loads(
+      Load now, Ensemble ensemble, Optional<RoadLoad> figures, Forecast.Assumption assumption) {
+    RoadAhead.Known known = road.orElseThrow();
+    RoadPlan plan = new RoadPlan(maps, figures.orElseThrow(), gears, pull);
+    RoadChoice choice = new RoadChoice(known);
+    double[] secondsAhead = ensemble.secondsAhead();
+    Load[][] loads = new Load[ensemble.count()][];
+    double wish =
+        assumption instanceof Forecast.Assumption.SpeedEased(double kilometresPerHour)
+            ? Math.min(kilometresPerHour / 3.6, cruise.metresPerSecond())
+            : cruise.metresPerSecond();
+    for (int draw = 0; draw < loads.length; draw++) {
+      RoadForce.Draw drawn =
+          force.draw(
+              ensemble.roadNormal(draw, 0),
+              ensemble.roadNormal(draw, 1),
+              ensemble.roadNormal(draw, 2));
+      loads[draw] =
+          plan.loads(
+              now,
+              wish,
+              new RoadPlan.Draw(
+                  choice.way(ensemble.roadNormal(draw, 7)),
+                  drawn,
+                  ensemble.roadNormal(draw, 3),
+                  ensemble.roadNormal(draw, 4),
+                  ensemble.roadNormal(draw, 5),
+                  ensemble.roadNormal(draw, 6)),
+              secondsAhead);
+    }
+    return (draw, point) -> loads[draw][point];
+  }
+}

@@ -1,0 +1,159 @@
+package steadypull.backtest;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import steadypull.advice.AdviceEvent;
+import steadypull.advice.RuleSet;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.channel.Sample;
+import steadypull.channel.UnitSystem;
+import steadypull.demo.DemoWorld;
+import steadypull.demo.plant.Sensor;
+import steadypull.demo.road.Drive;
+import steadypull.drive.DriveSetup;
+import steadypull.drive.PipelineOutput;
+import steadypull.drive.Replay;
+import steadypull.road.RoadSight;
+import steadypull.thermal.ChannelForecast;
+import steadypull.thermal.Fan;
+import steadypull.thermal.Forecast;
+import steadypull.vehicle.CoolingLayout;
+
+/**
+ * A world driven from end to end through the pipeline of the live drive: what was said, what was
+ * foretold, and what came.
+ *
+ * @param world the world
+ * @param events what the rules said, in order
+ * @param derates seconds at which the plant began to take torque away, and ended
+ * @param celsius what each thermal sensor said, by second, from second 1 on at index 1
+ * @param fans the forecasts of every second, likewise; null where there was none
+ */
+record WorldDrive(
+    TowingWorld world,
+    List<AdviceEvent> events,
+    List<int[]> derates,
+    Map<Channel, double[]> celsius,
+    Map<Channel, Fan[]> fans,
+    int seconds,
+    double microsPerSecond) {
+  private static final RuleSet RULES = RuleSet.shipped();
+
+  /** Whether the road ahead is known. */
+  enum Road {
+    UNKNOWN,
+    KNOWN
+  }
+
+  /** Breaks that are shorter belong to one derate. */
+  private static final int ONE_DERATE_SECONDS = 30;
+
+  static WorldDrive of(TowingWorld world, Road road) {
+    Drive drive = DemoWorld.drive(world.scenario(), world.number());
+    Taking taking = 
+        new Taking(
+            (int) world.scenario().duration().toSeconds() + 2,
+            world.vehicle().layout() == CoolingLayout.WATER_TO_AIR);
+    DriveSetup setup =
+        new DriveSetup(world.vehicle(), RULES, Locale.ENGLISH, UnitSystem.METRIC, true);
+    RoadSight sight =
+        new RoadKnownByOdometer(
+            world.road(), world.number() + 1L, () -> drive.state().motion().distance());
+    Replay replay =
+        road == Road.KNOWN
+            ? new Replay(setup, Optional.of(sight), taking)
+            : new Replay(setup, taking);
+    List<int[]> derates = new ArrayList<>();
+    long before = System.nanoTime();
+    int seconds = (int) (replay.<RuntimeException>run(taker -> pour(drive, taker, taking, derates)) / 1_000_000);
+    long nanos = System.nanoTime() - before - taking.plantNanos;
+    return new WorldDrive(
+        world, taking.events, derates, taking.celsius, taking.fans, seconds, nanos / 1e3 / seconds);
+  }
+
+  private static void pour(
+      Drive drive, Consumer<Sample> taker, Taking taking, List<int[]> derates) {
+    for (int second = 1; !drive.isOver(); second++) {
+      long before = System.nanoTime();
+      List<Sample> samples = poll(drive, second, taking);
+      noteDerate(drive.state().isDerated(), second, derates);
+      taking.plantNanos += System.nanoTime() - before;
+      samples.forEach(taker);
+    }
+  }
+
+  private static void noteDerate(boolean isDerated, int second, List<int[]> derates) {
+    if (!isDerated) {
+      return;
+    }
+    if (derates.isEmpty() || second - derates.getLast()[1] > ONE_DERATE_SECONDS) {
+      derates.add(new int[] {second, second});
+    }
+    derates.getLast()[1] = second;
+  }
+
+  private static List<Sample> poll(Drive drive, int second, Taking taking) {
+    List<Sample> samples = new ArrayList<>();
+    Sensor[] sensors = Sensor.values();
+    for (int i = 0; i < sensors.length; i++) {
+      double at = second - 0.5 + 0.5 * i / sensors.length;
+      drive.advanceTo(at);
+      double value = drive.read(sensors[i]);
+      Channels.find(sensors[i].channel())
+          .filter(channel -> taking.isTold(channel))
+          .ifPresent(
+              channel -> {
+                samples.add(new Sample(channel, Math.round(at * 1e6), value));
+                if (Channels.thermal().contains(channel)) {
+                  taking.celsius(channel)[second] = value;
+                }
+              });
+    }
+    drive.advanceTo(second);
+    return samples;
+  }
+
+  private static final class Taking implements PipelineOutput {
+    private final int most;
+    private final boolean isWater;
+    private final List<AdviceEvent> events = new ArrayList<>();
+    private final Map<Channel, double[]> celsius = new HashMap<>();
+    private final Map<Channel, Fan[]> fans = new HashMap<>();
+    private long plantNanos;
+
+    Taking(int most, boolean isWater) {
+      this.most = most;
+      this.isWater = isWater;
+    }
+
+    /** A vehicle without a water circuit has no sensor in it. */
+    boolean isTold(Channel channel) {
+      return isWater || !channel.equals(Channels.CHARGE_COOLANT_TEMP);
+    }
+
+    double[] celsius(Channel channel) {
+      return celsius.computeIfAbsent(channel, _ -> new double[most]);
+    }
+
+    @Override
+    public void advice(AdviceEvent event) {
+      events.add(event);
+    }
+
+    @Override
+    public void forecast(Forecast forecast) {
+      int second = (int) (forecast.timeMicros() / 1_000_000);
+      for (ChannelForecast channel : forecast.channels()) {
+        if (channel instanceof ChannelForecast.Ready ready && second < most) {
+          fans.computeIfAbsent(channel.channel(), _ -> new Fan[most])[second] = ready.fan();
+        }
+      }
+    }
+  }
+}
