@@ -44,7 +44,8 @@ record ChargeAir(CoolingLayout layout) implements HeatBalance {
 
   private double wind(Load load) {
     return switch (layout) {
-      case AIR_TO_AIR -> STANDING_SHARE + (1 - STANDING_SHARE) * load.ramAir();
+      case AIR_TO_AIR ->
+          load.densityShare() * (STANDING_SHARE + (1 - STANDING_SHARE) * load.ramAir());
       case WATER_TO_AIR -> 1;
     };
   }

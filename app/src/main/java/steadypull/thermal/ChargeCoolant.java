@@ -35,7 +35,7 @@ record ChargeCoolant() implements HeatBalance {
 
   private static double conductance(double[] p, Load load) {
     double standing = Math.min(1, p[2]);
-    return p[1] * (standing + (1 - standing) * load.ramAir());
+    return p[1] * load.densityShare() * (standing + (1 - standing) * load.ramAir());
   }
 
   @Override

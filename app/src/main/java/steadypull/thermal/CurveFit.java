@@ -65,6 +65,16 @@ final class CurveFit {
       this.scatter = scatter;
     }
 
+    /** Whether every variance is one; where numbers in memory do not do, some are not. */
+    private boolean isSound() {
+      for (int i = 0; i < covariance.length; i++) {
+        if (!(covariance[i][i] > 0) || !Double.isFinite(covariance[i][i])) {
+          return false;
+        }
+      }
+      return true;
+    }
+
     /** The most probable parameters. */
     double[] parameters() {
       return parameters;
@@ -82,7 +92,8 @@ final class CurveFit {
   }
 
   /**
-   * Fits, or is empty if no step leads on (as with points that contradict every curve).
+   * Fits, or is empty if no step leads on (as with points that contradict every curve) or the
+   * points do not decide how sure the parameters are.
    *
    * @param start where to begin, one number per parameter
    * @param close relative change of a step at which the fit is taken as done, above 0
@@ -103,7 +114,7 @@ final class CurveFit {
                           new SimpleVectorValueChecker(close, close)),
                       MOST_STEPS,
                       MOST_STEPS));
-      return Optional.of(found(optimum, points.size(), beliefs.size()));
+      return Optional.of(found(optimum, points.size(), beliefs.size())).filter(Found::isSound);
     } catch (MathRuntimeException leadsNowhere) {
       // The caller goes on with what it knew before, or without; a fit is tried again soon.
       return Optional.empty();

@@ -46,7 +46,7 @@ record EngineCoolant() implements HeatBalance {
     double open = ramp(celsius, p[2], THERMOSTAT_SPAN_KELVIN);
     double fan = ramp(celsius, p[5], FAN_SPAN_KELVIN);
     double wind = STANDING_SHARE + (1 - STANDING_SHARE) * load.ramAir();
-    double conductance = SHUT_CONDUCTANCE + open * p[3] * (wind + p[4] * fan);
+    double conductance = SHUT_CONDUCTANCE + open * p[3] * load.densityShare() * (wind + p[4] * fan);
     return (heat - conductance * (celsius - load.outsideCelsius())) / p[0];
   }
 

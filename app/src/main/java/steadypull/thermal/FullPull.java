@@ -92,6 +92,11 @@ final class FullPull {
     return newtonMetres() * share(rpm) * rpm / NEWTON_METRE_RPM_PER_KILOWATT;
   }
 
+  /** The least engine speed from a present one upwards that gives a power, r/min. */
+  double rpmFor(double kilowatts, double rpm) {
+    return Math.max(rpm, kilowatts * NEWTON_METRE_RPM_PER_KILOWATT / newtonMetres());
+  }
+
   private static double share(double rpm) {
     if (rpm <= RPM[0]) {
       return SHARE[0];

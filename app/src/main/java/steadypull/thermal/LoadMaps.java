@@ -21,6 +21,12 @@ final class LoadMaps {
   /** With less fuel an engine breathes what it turns. */
   private static final double LEAST_FUEL_KILOWATTS = 60;
 
+  /** P in kW of torque in N.m and speed in r/min: 60000 / (2 pi). */
+  private static final double NEWTON_METRE_RPM_PER_KILOWATT = 9549.297;
+
+  /** An engine that turns slower hardly pulls. */
+  private static final double LEAST_RPM = 500;
+
   /** So far from a load what the maps miss there is of no account any more (estimated). */
   private static final double MISS_KILOWATTS = 30;
 
@@ -33,7 +39,8 @@ final class LoadMaps {
       double seconds) {
     airGrams.ifPresent(value -> airGramsPerSecond.learn(kilowatts, engineRpm, value, seconds));
     if (airGrams.isPresent() && fuel.isPresent()) {
-      airFuel.learn(kilowatts, airGrams.getAsDouble(), fuel.getAsDouble(), seconds);
+      airFuel.learn(
+          newtonMetres(kilowatts, engineRpm), airGrams.getAsDouble(), fuel.getAsDouble(), seconds);
       isRatioShown = true;
     }
     fuel.ifPresent(value -> fuelKilowatts.learn(kilowatts, engineRpm, value, seconds));
@@ -43,9 +50,13 @@ final class LoadMaps {
   double airKilogramsPerSecond(double kilowatts, double engineRpm) {
     double fuelled = fuelKilowatts(kilowatts, engineRpm);
     if (isRatioShown && fuelled >= LEAST_FUEL_KILOWATTS) {
-      return airFuel.at(kilowatts) * fuelled / 1000;
+      return airFuel.at(newtonMetres(kilowatts, engineRpm)) * fuelled / 1000;
     }
     return Math.max(0, airGramsPerSecond.at(kilowatts, engineRpm)) / 1000;
+  }
+
+  private static double newtonMetres(double kilowatts, double engineRpm) {
+    return kilowatts * NEWTON_METRE_RPM_PER_KILOWATT / Math.max(LEAST_RPM, engineRpm);
   }
 
   /** Fuel heat at a power, kW. */
@@ -86,6 +97,13 @@ final class LoadMaps {
             && outsideCelsius == from.outsideCelsius();
     return isSameSpeed
         ? from.at(kilowatts, known, breathed)
-        : new Load(kilowatts, engineRpm, metresPerSecond, known, breathed, outsideCelsius, from.outsideKilopascals());
+        : new Load(
+            kilowatts,
+            engineRpm,
+            metresPerSecond,
+            known,
+            breathed,
+            outsideCelsius,
+            from.outsideKilopascals());
   }
 }

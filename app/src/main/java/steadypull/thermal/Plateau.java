@@ -89,12 +89,19 @@ final class Plateau {
       return;
     }
     List<CurveFit.Point> points = averages.points(seconds, nature.readingKelvin());
-    double[] start = found.map(CurveFit.Found::parameters).orElse(usual).clone();
-    start[RiseCurve.LEVEL] = points.getLast().y();
-    found = CurveFit.fit(CURVE, points, beliefs(), start, CLOSE_ENOUGH);
+    found =
+        found
+            .flatMap(before -> fitted(points, before.parameters()))
+            .or(() -> fitted(points, usual));
     if (found.isEmpty() || found.get().scatter() > TORN) {
       tearOff(seconds);
     }
+  }
+
+  private Optional<CurveFit.Found> fitted(List<CurveFit.Point> points, double[] from) {
+    double[] start = from.clone();
+    start[RiseCurve.LEVEL] = points.getLast().y();
+    return CurveFit.fit(CURVE, points, beliefs(), start, CLOSE_ENOUGH);
   }
 
   private List<CurveFit.Belief> beliefs() {

@@ -165,15 +165,33 @@ final class PlateauSet {
   private double[][] difference(double[][] physical, double[][] own, double share) {
     int[] physicalOrder = coolestFirst(physical);
     int[] ownOrder = coolestFirst(own);
+    double[] physicalMiddle = middles(physical);
+    double[] ownMiddle = middles(own);
     double[][] difference = new double[physical.length][secondsAhead.length];
     for (int rank = 0; rank < physicalOrder.length; rank++) {
       int draw = physicalOrder[rank];
       double[] partner = own[ownOrder[rank * own.length / physical.length]];
       for (int point = 0; point < secondsAhead.length; point++) {
-        difference[draw][point] = share * (partner[point] - physical[draw][point]);
+        double apart =
+            farther(
+                partner[point] - ownMiddle[point], physical[draw][point] - physicalMiddle[point]);
+        difference[draw][point] = share * (ownMiddle[point] + apart - physical[draw][point]);
       }
     }
     return difference;
+  }
+
+  /** A level course says nothing of the load to come; the model that knows loads is less sure. */
+  private static double farther(double own, double physical) {
+    return Math.abs(own) > Math.abs(physical) ? own : physical;
+  }
+
+  private double[] middles(double[][] draws) {
+    double[] middles = new double[secondsAhead.length];
+    for (int point = 0; point < middles.length; point++) {
+      middles[point] = middle(draws, point);
+    }
+    return middles;
   }
 
   private int[] coolestFirst(double[][] draws) {

@@ -39,6 +39,14 @@ final class RoadOutlook {
     return road.filter(known -> known.certain().lengthMetres() >= LEAST_METRES).isPresent();
   }
 
+  /**
+   * The engine speed at which the engine gives a power: the present one, or that of a lower gear if
+   * its torque would not do, r/min.
+   */
+  double rpmFor(double kilowatts, double rpm) {
+    return pull.rpmFor(kilowatts, rpm);
+  }
+
   /** Takes a moment of the drive. */
   void learn(
       LatestSamples samples,

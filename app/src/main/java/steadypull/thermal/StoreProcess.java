@@ -22,6 +22,15 @@ final class StoreProcess implements NonLinearProcess<Observation> {
   /** In an hour a parameter may wander by this share of its prior spread (estimated). */
   private static final double PARAMETER_WANDER_PER_HOUR = 0.3;
 
+  /**
+   * No store is one lump, nor is its sensor without lag: while its temperature moves, it moves by
+   * this share faster or slower than one lump would, for so many seconds at a time (estimated). A
+   * filter that did not know would believe its parameters far too soon.
+   */
+  private static final double UNEVEN_SHARE = 0.2;
+
+  private static final double UNEVEN_SECONDS = 6;
+
   private static final double LONGEST_STEP_SECONDS = 5;
 
   /** A reading farther out than this many standard deviations is taken for no farther. */
@@ -64,7 +73,7 @@ final class StoreProcess implements NonLinearProcess<Observation> {
         observation.getTime(),
         new ArrayRealVector(after),
         transition(before, after, seconds, observation),
-        noise(seconds, observation.wander()),
+        noise(seconds, observation.wander(), after[CELSIUS] - before[CELSIUS]),
         observation.isMeasured() ? temperatureRow() : null);
   }
 
@@ -110,9 +119,11 @@ final class StoreProcess implements NonLinearProcess<Observation> {
     return transition;
   }
 
-  private RealMatrix noise(double seconds, double wander) {
+  private RealMatrix noise(double seconds, double wander, double moved) {
     double[] variances = new double[size()];
-    variances[CELSIUS] = wander * wander * seconds;
+    double beside = UNEVEN_SHARE * moved;
+    variances[CELSIUS] =
+        wander * wander * seconds + 2 * beside * beside * UNEVEN_SECONDS / Math.max(1, seconds);
     double disturbance = balance.disturbance();
     variances[DISTURBANCE] =
         disturbance * disturbance * -Math.expm1(-2 * seconds / DISTURBANCE_SECONDS);

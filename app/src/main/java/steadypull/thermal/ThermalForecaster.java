@@ -109,8 +109,7 @@ public final class ThermalForecaster implements Forecaster {
     Optional<Outlook> outlook = outlook(held);
     order().forEach(channel -> weigh(channel, seconds, outlook));
     Forecast.Assumption known = new Forecast.Assumption.RoadKnown();
-    Forecast forecast =
-        roads.isKnown() ? forecast(known, outlook(known)) : forecast(held, outlook);
+    Forecast forecast = roads.isKnown() ? forecast(known, outlook(known)) : forecast(held, outlook);
     for (ChannelForecast channel : forecast.channels()) {
       if (channel instanceof ChannelForecast.Ready ready) {
         StoreSet.of(ready.channel()).ifPresent(store -> calibrate(store, seconds, ready));
@@ -177,7 +176,7 @@ public final class ThermalForecaster implements Forecaster {
     present = heldLoad.load().map(held -> assumed(timeMicros).steady(held));
     present.ifPresent(
         held -> {
-          stores.advance(seconds, sensed.orElse(held));
+          stores.advance(seconds, heldLoad.load().orElse(held));
           if (sensed.isPresent()) {
             loadSpread.accept(seconds, held.kilowatts());
           }
@@ -249,11 +248,9 @@ public final class ThermalForecaster implements Forecaster {
   }
 
   private Load moved(Load ahead, double seconds, double mostKilowatts, double normal) {
+    double kilowatts = loadSpread.kilowattsAfter(seconds, ahead.kilowatts(), mostKilowatts, normal);
     return maps.moved(
-        ahead,
-        loadSpread.kilowattsAfter(seconds, ahead.kilowatts(), mostKilowatts, normal),
-        ahead.engineRpm(),
-        ahead.metresPerSecond());
+        ahead, kilowatts, roads.rpmFor(kilowatts, ahead.engineRpm()), ahead.metresPerSecond());
   }
 
   private ChannelForecast forecast(

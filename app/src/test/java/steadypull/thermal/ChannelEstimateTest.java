@@ -39,6 +39,40 @@ class ChannelEstimateTest {
     assertThat(estimate.celsius()).isCloseTo(before, within(3.0));
   }
 
+  // A quarter of an hour of nonsense, here an air flow told twenty times too great, drives
+  // parameters to the edge of what may be believed; true readings must bring them back.
+  @Test
+  void aParameterThatWasDrivenOutOfAllReasonComesBack() {
+    ChannelEstimate estimate = estimate();
+    double celsius = OUTSIDE + 12;
+    for (int second = 1; second <= 900; second++) {
+      Load load = load(second);
+      Load told =
+          load.at(load.kilowatts(), load.fuelKilowatts(), 20 * load.airKilogramsPerSecond());
+      celsius = circuitAfterASecond(celsius, second);
+      estimate.advance(
+          second, told, around(inlet(second), celsius + 12), OptionalDouble.of(Math.rint(celsius)));
+    }
+    assertThat(estimate.physical(estimate.state())[1]).isGreaterThan(3 * 300);
+    for (int second = 901; second <= 4500; second++) {
+      celsius = circuitAfterASecond(celsius, second);
+      estimate.advance(
+          second,
+          load(second),
+          around(inlet(second), celsius + 12),
+          OptionalDouble.of(Math.rint(celsius)));
+    }
+    double[] found = estimate.physical(estimate.state());
+    assertThat(found[0]).isCloseTo(30_000, within(0.2 * 30_000));
+    assertThat(found[1]).isCloseTo(300, within(0.2 * 300));
+  }
+
+  /** One second of a circuit of 30 kJ/K and 300 W/K. */
+  private static double circuitAfterASecond(double celsius, int second) {
+    double heat = load(second).airKilogramsPerSecond() * 1011 * (inlet(second) - celsius - 12);
+    return celsius + (heat - 300 * (celsius - OUTSIDE)) / 30_000;
+  }
+
   @Test
   void afterALongGapTheTemperatureIsTakenAnewAndTheParametersAreKept() {
     ChannelEstimate estimate = estimate();

@@ -186,4 +186,24 @@ class CurveFitTest {
   private static double deviation(CurveFit.Found found, int parameter) {
     return found.scatter() * Math.sqrt(found.covariance()[parameter][parameter]);
   }
+
+  // A rise that was over long ago, all of it before the second average: at the rate that explains
+  // it the curve has slopes of 1e13, and what numbers in memory make of them is no covariance.
+  @Test
+  void aFitWhoseCovarianceIsNoneIsNotGiven() {
+    double[] celsius = {
+      556, 601, 608, 603, 602, 599, 599, 603, 606, 608, 605, 600, 597, 599, 600, 595, 596, 598, 595,
+      596, 593, 591, 591
+    };
+    List<CurveFit.Point> points = new ArrayList<>();
+    for (int i = 0; i < celsius.length; i++) {
+      points.add(new CurveFit.Point(5 * (i - 22) - 1.3, celsius[i], 8));
+    }
+    List<CurveFit.Belief> beliefs =
+        List.of(
+            new CurveFit.Belief(RiseCurve.SLOPE, 0, 5),
+            new CurveFit.Belief(RiseCurve.LOG_RATE, -Math.log(20), 0.8));
+    double[] start = {591, 0, -Math.log(20)};
+    assertThat(CurveFit.fit(new RiseCurve(), points, beliefs, start, 1e-6)).isEmpty();
+  }
 }
