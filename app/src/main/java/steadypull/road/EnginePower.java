@@ -43,7 +43,7 @@ public record EnginePower(double kilowatts, Basis basis) {
    * from memory). Where the friction torque is not told, 6 to 10 % of the reference torque is usual
    * (common practice, no source).
    */
-  private static final double FRICTION_PERCENT = 8;
+  public static final double FRICTION_PERCENT = 8;
 
   private static final double FRESH_SECONDS = 5;
 

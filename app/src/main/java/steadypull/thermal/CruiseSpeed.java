@@ -5,20 +5,22 @@ package steadypull.thermal;
  * what it was before where the rig is slowed down by a grade. Pipeline thread only.
  */
 final class CruiseSpeed {
-  /** From here on the engine gives about all it has. */
-  private static final double FULL_SHARE = 0.93;
-
   private static final double RISE_SECONDS = 4;
   private static final double FALL_SECONDS = 12;
 
   private double metresPerSecond;
 
-  /** Takes a moment. */
-  void accept(double now, double kilowatts, double mostKilowatts, double seconds) {
-    boolean isFull = kilowatts >= FULL_SHARE * mostKilowatts;
+  /**
+   * Takes a moment.
+   *
+   * @param now road speed, m/s
+   * @param isGivingAll whether the engine gives all it can, so that the speed says nothing
+   * @param seconds that it stands for
+   */
+  void accept(double now, boolean isGivingAll, double seconds) {
     if (now >= metresPerSecond) {
       metresPerSecond += (now - metresPerSecond) * -Math.expm1(-seconds / RISE_SECONDS);
-    } else if (!isFull) {
+    } else if (!isGivingAll) {
       metresPerSecond += (now - metresPerSecond) * -Math.expm1(-seconds / FALL_SECONDS);
     }
   }

@@ -80,11 +80,12 @@ final class GearsSeen {
    * Engine speed at which a power is given, r/min: in the highest gear seen that does it with a
    * share of the most torque to spare; in a lower one than any seen if none does.
    *
+   * @param mostNewtonMetres the most torque on the plateau
    * @param spare share of the most torque up to which a gear is kept, 0 to 1
    * @param otherwiseRpm where no gear was seen yet
    */
   double rpm(
-      double kilowatts, double metresPerSecond, FullPull pull, double spare, double otherwiseRpm) {
+      double kilowatts, double metresPerSecond, double mostNewtonMetres, double spare, double otherwiseRpm) {
     double rpm = 0;
     for (Gear gear : gears) {
       if (gear.seconds >= LEAST_SECONDS) {
@@ -93,18 +94,18 @@ final class GearsSeen {
           return rpm;
         }
         rpm = turning;
-        if (turning >= LOWEST_RPM && kilowatts <= spare * pull.kilowatts(turning)) {
+        if (turning >= LOWEST_RPM && kilowatts <= spare * FullPull.kilowatts(mostNewtonMetres, turning)) {
           return rpm;
         }
       }
     }
-    return rpm == 0 ? otherwiseRpm : lower(rpm, kilowatts, pull, spare);
+    return rpm == 0 ? otherwiseRpm : lower(rpm, kilowatts, mostNewtonMetres, spare);
   }
 
-  private static double lower(double lowestSeenRpm, double kilowatts, FullPull pull, double spare) {
+  private static double lower(double lowestSeenRpm, double kilowatts, double mostNewtonMetres, double spare) {
     double rpm = lowestSeenRpm;
     while (rpm * STEP <= HIGHEST_RPM
-        && (rpm < LOWEST_RPM || kilowatts > spare * pull.kilowatts(rpm))) {
+        && (rpm < LOWEST_RPM || kilowatts > spare * FullPull.kilowatts(mostNewtonMetres, rpm))) {
       rpm *= STEP;
     }
     return rpm;

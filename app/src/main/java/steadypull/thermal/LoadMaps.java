@@ -70,16 +70,23 @@ final class LoadMaps {
    * reading from the middle of a change spoils no other load.
    */
   Load moved(Load from, double kilowatts, double engineRpm, double metresPerSecond) {
-    return moved(from, kilowatts, engineRpm, metresPerSecond, from.outsideCelsius());
+    return moved(
+        from,
+        kilowatts,
+        engineRpm,
+        metresPerSecond,
+        from.outsideCelsius(),
+        from.outsideKilopascals());
   }
 
-  /** The same in other air, degC. */
+  /** The same in other air, degC and kPa. */
   Load moved(
       Load from,
       double kilowatts,
       double engineRpm,
       double metresPerSecond,
-      double outsideCelsius) {
+      double outsideCelsius,
+      double outsideKilopascals) {
     double kept = Math.exp(-Math.abs(kilowatts - from.kilowatts()) / MISS_KILOWATTS);
     double air =
         airKilogramsPerSecond(kilowatts, engineRpm)
@@ -94,7 +101,8 @@ final class LoadMaps {
     boolean isSameSpeed =
         engineRpm == from.engineRpm()
             && metresPerSecond == from.metresPerSecond()
-            && outsideCelsius == from.outsideCelsius();
+            && outsideCelsius == from.outsideCelsius()
+            && outsideKilopascals == from.outsideKilopascals();
     return isSameSpeed
         ? from.at(kilowatts, known, breathed)
         : new Load(
@@ -104,6 +112,6 @@ final class LoadMaps {
             known,
             breathed,
             outsideCelsius,
-            from.outsideKilopascals());
+            outsideKilopascals);
   }
 }

@@ -37,6 +37,7 @@ final class RoadForce {
   private double covariance;
 
   private double seconds;
+  private double drivenSeconds;
   private double metres;
   private double kilojoules;
   private double gradeMetres;
@@ -61,6 +62,7 @@ final class RoadForce {
     } else {
       double driven = (metresPerSecond + lastMetresPerSecond) / 2 * span;
       metres += driven;
+      drivenSeconds += span;
       kilojoules += kilowatts * span;
       gradeMetres += grade * driven;
     }
@@ -75,6 +77,7 @@ final class RoadForce {
   /** Nothing is told for a while, or the brakes may be on. */
   void interrupt() {
     seconds = 0;
+    drivenSeconds = 0;
     metres = 0;
     kilojoules = 0;
     gradeMetres = 0;
@@ -92,7 +95,7 @@ final class RoadForce {
         load.gradeNewtons(grade)
             + load.rollingNewtons(grade)
             + load.inertialKilograms() * gained / metres;
-    double drag = load.dragNewtons(metres / seconds);
+    double drag = load.dragNewtons(metres / drivenSeconds);
     double seen = kilojoules * 1000 * DerivedChannels.DRIVELINE_EFFICIENCY / metres;
     wander();
     correct(byMass, seen - drag - factor * byMass - force);

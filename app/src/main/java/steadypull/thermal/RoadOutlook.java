@@ -2,7 +2,6 @@ package steadypull.thermal;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import steadypull.road.LatestSamples;
 import steadypull.road.RoadAhead;
 import steadypull.road.RoadLoad;
 
@@ -16,13 +15,14 @@ final class RoadOutlook {
 
   private final LoadMaps maps;
   private final GearsSeen gears = new GearsSeen();
-  private final FullPull pull = new FullPull();
+  private final FullPull pull;
   private final RoadForce force = new RoadForce();
   private final CruiseSpeed cruise = new CruiseSpeed();
   private Optional<RoadAhead.Known> road = Optional.empty();
 
-  RoadOutlook(LoadMaps maps) {
+  RoadOutlook(LoadMaps maps, FullPull pull) {
     this.maps = maps;
+    this.pull = pull;
   }
 
   /** Takes what is known of the road from here on. */
@@ -39,42 +39,40 @@ final class RoadOutlook {
     return road.filter(known -> known.certain().lengthMetres() >= LEAST_METRES).isPresent();
   }
 
-  /**
-   * The engine speed at which the engine gives a power: the present one, or that of a lower gear if
-   * its torque would not do, r/min.
-   */
-  double rpmFor(double kilowatts, double rpm) {
-    return pull.rpmFor(kilowatts, rpm);
+  /** Takes a moment of the drive that stands for some seconds. */
+  void learn(DriveMoment moment, double span) {
+    moment
+        .load()
+        .ifPresentOrElse(load -> learn(moment, load, span), force::interrupt);
   }
 
-  /** Takes a moment of the drive. */
-  void learn(
-      LatestSamples samples,
-      long timeMicros,
-      Load load,
-      Optional<RoadLoad> figures,
-      double seconds) {
-    gears.accept(load.engineRpm(), load.metresPerSecond(), seconds);
-    pull.accept(samples, timeMicros, load.kilowatts(), load.engineRpm(), false, seconds);
-    cruise.accept(
-        load.metresPerSecond(), load.kilowatts(), pull.kilowatts(load.engineRpm()), seconds);
-    OptionalDouble grade =
-        road.filter(known -> known.certain().size() > 0)
-            .map(known -> OptionalDouble.of(known.certain().grade(0)))
-            .orElse(OptionalDouble.empty());
-    if (grade.isEmpty() || figures.isEmpty()) {
+  private void learn(DriveMoment moment, Load load, double span) {
+    gears.accept(load.engineRpm(), load.metresPerSecond(), span);
+    cruise.accept(load.metresPerSecond(), pull.isGivingAll(), span);
+    OptionalDouble grade = gradeHere();
+    if (grade.isEmpty() || moment.figures().isEmpty()) {
       force.interrupt();
     } else {
       force.accept(
-          figures.get(), seconds, load.kilowatts(), load.metresPerSecond(), grade.getAsDouble());
+          moment.figures().get(),
+          span,
+          load.kilowatts(),
+          load.metresPerSecond(),
+          grade.getAsDouble());
     }
+  }
+
+  private OptionalDouble gradeHere() {
+    return road.filter(known -> known.certain().size() > 0)
+        .map(known -> OptionalDouble.of(known.certain().grade(0)))
+        .orElse(OptionalDouble.empty());
   }
 
   /** The load of every draw along the road. */
   Ensemble.LoadAhead loads(
-      Load now, Ensemble ensemble, Optional<RoadLoad> figures, Forecast.Assumption assumption) {
+      Load now, Ensemble ensemble, RoadLoad figures, Forecast.Assumption assumption) {
     RoadAhead.Known known = road.orElseThrow();
-    RoadPlan plan = new RoadPlan(maps, figures.orElseThrow(), gears, pull);
+    RoadPlan plan = new RoadPlan(maps, figures, gears, pull.guess());
     RoadChoice choice = new RoadChoice(known);
     double[] secondsAhead = ensemble.secondsAhead();
     Load[][] loads = new Load[ensemble.count()][];

@@ -13,7 +13,7 @@ import steadypull.road.grade.DerivedChannels;
  * @param gears gears that were seen
  * @param pull the most that the engine gives
  */
-record RoadPlan(LoadMaps maps, RoadLoad load, GearsSeen gears, FullPull pull) {
+record RoadPlan(LoadMaps maps, RoadLoad load, GearsSeen gears, PullGuess pull) {
   /** A gearbox keeps a gear up to 0.82 to 0.97 of the most torque (common practice). */
   private static final double SPARE = 0.9;
 
@@ -27,6 +27,9 @@ record RoadPlan(LoadMaps maps, RoadLoad load, GearsSeen gears, FullPull pull) {
 
   /** Air of the standard atmosphere, K/m (ISO 2533:1975). */
   private static final double LAPSE = 0.0065;
+
+  /** Share of its pressure that air loses per metre: g / (R T) at 288.15 K (ISO 2533:1975), 1/m. */
+  private static final double THINNING = 1.186e-4;
 
   /** What a descent leaves the engine: alternator, pumps (common practice, no source). */
   private static final double LEAST_KILOWATTS = 0;
@@ -52,9 +55,6 @@ record RoadPlan(LoadMaps maps, RoadLoad load, GearsSeen gears, FullPull pull) {
   /** Drivers keep their speed within so much (estimated). */
   private static final double WISH_SPREAD = 0.025;
 
-  private static final double SHOWN_SPREAD = 0.02;
-  private static final double UNSHOWN_SPREAD = 0.07;
-
   /**
    * The load during every step.
    *
@@ -68,7 +68,7 @@ record RoadPlan(LoadMaps maps, RoadLoad load, GearsSeen gears, FullPull pull) {
     loads[0] = now;
     double speed = Math.max(SLOWEST_METRES_PER_SECOND, now.metresPerSecond());
     double wish = cruise * (1 + WISH_SPREAD * draw.wish());
-    double most = 1 + (pull.isShown() ? SHOWN_SPREAD : UNSHOWN_SPREAD) * draw.power();
+    double most = pull.newtonMetres() * Math.max(0.5, 1 + pull.spread() * draw.power());
     double spare = SPARE + SPARE_SPREAD * draw.wish();
     double metres = 0;
     double height = 0;
@@ -81,8 +81,8 @@ record RoadPlan(LoadMaps maps, RoadLoad load, GearsSeen gears, FullPull pull) {
               .newtons(load, speed, up / driven, secondsAhead[point] - span / 2);
       double gain = Math.clamp((wish - speed) / span, -HARDEST_EASING, HARDEST_PULL);
       double wished = kilowatts(newtons + load.inertialKilograms() * gain, speed + gain * span / 2);
-      double rpm = gears.rpm(wished, speed, pull, spare, now.engineRpm());
-      double given = Math.clamp(wished, LEAST_KILOWATTS, most * pull.kilowatts(rpm));
+      double rpm = gears.rpm(wished, speed, most, spare, now.engineRpm());
+      double given = Math.clamp(wished, LEAST_KILOWATTS, FullPull.kilowatts(most, rpm));
       double after = wished > given ? slowed(speed, newtons, given, span) : speed + gain * span;
       double middle = (speed + after) / 2;
       loads[point] = load(now, given, rpm * middle / speed, middle, height + up / 2);
@@ -110,6 +110,11 @@ record RoadPlan(LoadMaps maps, RoadLoad load, GearsSeen gears, FullPull pull) {
   private Load load(
       Load now, double kilowatts, double rpm, double metresPerSecond, double metresUp) {
     return maps.moved(
-        now, kilowatts, rpm, metresPerSecond, now.outsideCelsius() - LAPSE * metresUp);
+        now,
+        kilowatts,
+        rpm,
+        metresPerSecond,
+        now.outsideCelsius() - LAPSE * metresUp,
+        now.outsideKilopascals() * Math.exp(-THINNING * metresUp));
   }
 }

@@ -1,10 +1,8 @@
 package steadypull.thermal;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -34,14 +32,8 @@ public final class ThermalForecaster implements Forecaster {
    */
   private static final double POWER_FORGOTTEN_SECONDS = 60;
 
-  /** P in kW of torque in N.m and speed in r/min: 60000 / (2 pi). */
-  private static final double NEWTON_METRE_RPM_PER_KILOWATT = 9549.297;
-
-  /**
-   * The reference torque is indicated torque: friction takes 6 to 10 %, and few engines reach it in
-   * use (common practice, no source).
-   */
-  private static final double SHARE_OF_REFERENCE = 0.75;
+  /** Sensors lag and round: so near a limit the engine may save itself already (estimated). */
+  private static final double HOT_WITHIN_KELVIN = 2;
 
   /** A course that stands alone has its own learnt wander; so much more at most (estimated). */
   private static final double WIDEST_ALONE = 1.5;
@@ -53,16 +45,12 @@ public final class ThermalForecaster implements Forecaster {
   private final LoadMaps maps = new LoadMaps();
   private final LoadSensing sensing = new LoadSensing(maps);
   private final HeldLoad heldLoad = new HeldLoad();
-  private final LoadSpread loadSpread = new LoadSpread();
   private final Learning learning = new Learning();
   private final StoreSet stores;
-  private final Ensemble ensemble = new Ensemble();
-  private final Map<Store, BandCalibration> calibrations = new EnumMap<>(Store.class);
+  private final Outlooks outlooks = new Outlooks(maps);
   private final PlateauSet plateaus = new PlateauSet(HorizonGrid.secondsAhead());
 
-  private final RoadOutlook roads;
-
-  private OptionalDouble grade = OptionalDouble.empty();
+  private Optional<DriveMoment> moment = Optional.empty();
   private Optional<Load> present = Optional.empty();
   private boolean isLoadKnown;
   private long lastTickMicros = -1;
@@ -72,15 +60,11 @@ public final class ThermalForecaster implements Forecaster {
     this.vehicle = vehicle;
     this.derived = new DerivedChannels(vehicle);
     this.stores = new StoreSet(vehicle.layout());
-    this.roads = new RoadOutlook(maps);
-    for (Store store : Store.values()) {
-      calibrations.put(store, new BandCalibration());
-    }
   }
 
   @Override
   public void accept(RoadAhead ahead) {
-    roads.accept(ahead);
+    outlooks.accept(ahead);
   }
 
   @Override
@@ -109,10 +93,12 @@ public final class ThermalForecaster implements Forecaster {
     Optional<Outlook> outlook = outlook(held);
     order().forEach(channel -> weigh(channel, seconds, outlook));
     Forecast.Assumption known = new Forecast.Assumption.RoadKnown();
-    Forecast forecast = roads.isKnown() ? forecast(known, outlook(known)) : forecast(held, outlook);
+    boolean isAlongRoad = isAlongRoad(known);
+    Forecast forecast = isAlongRoad ? forecast(known, outlook(known)) : forecast(held, outlook);
     for (ChannelForecast channel : forecast.channels()) {
       if (channel instanceof ChannelForecast.Ready ready) {
-        StoreSet.of(ready.channel()).ifPresent(store -> calibrate(store, seconds, ready));
+        StoreSet.of(ready.channel())
+            .ifPresent(store -> outlooks.calibrate(store, seconds, isAlongRoad, ready));
       }
     }
     return forecast;
@@ -164,37 +150,52 @@ public final class ThermalForecaster implements Forecaster {
 
   private void advance(long timeMicros, double seconds, double step) {
     derived.tick(timeMicros);
-    grade = derived.loadGrade(timeMicros);
     Optional<Load> sensed = sensing.sense(samples, timeMicros, step);
+    DriveMoment now =
+        new DriveMoment(
+            samples,
+            timeMicros,
+            sensed,
+            derived.roadLoad(timeMicros),
+            derived.loadGrade(timeMicros),
+            isHot(timeMicros));
+    moment = Optional.of(now);
     isLoadKnown = sensed.isPresent();
+    outlooks.learn(now, step);
     sensed.ifPresent(
         load -> {
           heldLoad.accept(seconds, load);
           learning.accept(load, step);
-          roads.learn(samples, timeMicros, load, derived.roadLoad(timeMicros), step);
         });
-    present = heldLoad.load().map(held -> assumed(timeMicros).steady(held));
+    present = heldLoad.load().map(held -> now.assumption(maps).steady(held));
     present.ifPresent(
         held -> {
           stores.advance(seconds, heldLoad.load().orElse(held));
           if (sensed.isPresent()) {
-            loadSpread.accept(seconds, held.kilowatts());
+            outlooks.hold(seconds, held.kilowatts());
           }
         });
   }
 
-  private void calibrate(Store store, double seconds, ChannelForecast.Ready ready) {
-    BandCalibration calibration = calibrations.get(store);
-    if (calibration != null) {
-      calibration.check(seconds, ready.nowCelsius());
-      calibration.promise(seconds, ready.fan());
-    }
+  private boolean isHot(long timeMicros) {
+    return vehicle.limits().values().stream()
+        .anyMatch(
+            limit ->
+                samples
+                        .within(limit.channel(), timeMicros, LONGEST_STEP_SECONDS)
+                        .orElse(Double.NEGATIVE_INFINITY)
+                    >= limit.celsius() - HOT_WITHIN_KELVIN);
   }
 
   private Optional<Outlook> outlook(Forecast.Assumption assumption) {
-    return isLoadKnown && learning.isEnough()
-        ? present.map(held -> outlook(held, assumption))
+    return isLoadKnown && learning.isEnough() && present.isPresent()
+        ? moment.map(
+            now -> outlooks.under(assumption, now, present.get(), stores.estimates()))
         : Optional.empty();
+  }
+
+  private boolean isAlongRoad(Forecast.Assumption assumption) {
+    return moment.filter(now -> outlooks.isAlongRoad(now, assumption)).isPresent();
   }
 
   private Forecast forecast(Forecast.Assumption assumption, Optional<Outlook> outlook) {
@@ -205,52 +206,6 @@ public final class ThermalForecaster implements Forecaster {
           .ifPresent(store -> channels.add(forecast(store, outlook, assumption)));
     }
     return new Forecast(lastTickMicros, assumption, channels);
-  }
-
-  private LoadAssumption assumed(long timeMicros) {
-    return new LoadAssumption(maps, derived.roadLoad(timeMicros), grade);
-  }
-
-  private Outlook outlook(Load held, Forecast.Assumption assumption) {
-    Load ahead = assumed(lastTickMicros).load(held, assumption);
-    boolean wanders = !(assumption instanceof Forecast.Assumption.StoppedAtIdle);
-    double[] middles = ensemble.stepMiddles();
-    double most = engineMostKilowatts(ahead.engineRpm());
-    Ensemble.LoadAhead loadAhead =
-        isAlongRoad(assumption)
-            ? roads.loads(held, ensemble, derived.roadLoad(lastTickMicros), assumption)
-            : (draw, point) ->
-                wanders ? moved(ahead, middles[point], most, ensemble.loadNormal(draw)) : ahead;
-    double seconds = lastTickMicros / MICROS_PER_SECOND;
-    return ensemble.outlook(stores.estimates(), seconds, stretch(), ahead, loadAhead);
-  }
-
-  private boolean isAlongRoad(Forecast.Assumption assumption) {
-    return switch (assumption) {
-      case Forecast.Assumption.RoadKnown _ -> true;
-      case Forecast.Assumption.SpeedEased _ -> roads.isKnown();
-      case Forecast.Assumption.LoadHeld _, Forecast.Assumption.StoppedAtIdle _ -> false;
-    };
-  }
-
-  private double[] stretch() {
-    double[] stretch = new double[Store.COUNT];
-    calibrations.forEach((store, each) -> stretch[store.index()] = each.factor());
-    return stretch;
-  }
-
-  /**
-   * The most that this engine gives near a speed; 0 if nothing tells, then what was seen counts.
-   */
-  private double engineMostKilowatts(double engineRpm) {
-    double newtonMetres = SHARE_OF_REFERENCE * samples.ever(Channels.REFERENCE_TORQUE).orElse(0);
-    return newtonMetres * engineRpm / NEWTON_METRE_RPM_PER_KILOWATT;
-  }
-
-  private Load moved(Load ahead, double seconds, double mostKilowatts, double normal) {
-    double kilowatts = loadSpread.kilowattsAfter(seconds, ahead.kilowatts(), mostKilowatts, normal);
-    return maps.moved(
-        ahead, kilowatts, roads.rpmFor(kilowatts, ahead.engineRpm()), ahead.metresPerSecond());
   }
 
   private ChannelForecast forecast(
@@ -271,11 +226,6 @@ public final class ThermalForecaster implements Forecaster {
         .orElseGet(() -> new ChannelForecast.Learning(channel));
   }
 
-  /** How far the bands of a channel that stands alone have to be stretched. */
-  private double factor(Store store) {
-    return calibrations.getOrDefault(store, new BandCalibration()).factor();
-  }
-
   private Courses physical(Store store, Outlook outlook, Forecast.Assumption assumption) {
     Courses physical = courses(store, outlook);
     return switch (assumption) {
@@ -291,12 +241,12 @@ public final class ThermalForecaster implements Forecaster {
   private Optional<Courses> alone(Store store, Forecast.Assumption assumption) {
     return assumption instanceof Forecast.Assumption.LoadHeld
         ? plateaus.alone(
-            store, lastTickMicros / MICROS_PER_SECOND, Math.min(factor(store), WIDEST_ALONE))
+            store, lastTickMicros / MICROS_PER_SECOND, Math.min(outlooks.factor(store), WIDEST_ALONE))
         : Optional.empty();
   }
 
   private ChannelForecast.Ready ready(Store store, Courses courses) {
-    double[] secondsAhead = ensemble.secondsAhead();
+    double[] secondsAhead = outlooks.secondsAhead();
     Fan fan = Band.fan(secondsAhead, courses.nowCelsius(), courses.draws());
     Optional<Limit> limit = vehicle.limit(store.channel());
     return new ChannelForecast.Ready(

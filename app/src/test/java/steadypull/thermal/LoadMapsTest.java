@@ -45,7 +45,7 @@ class LoadMapsTest {
 
   @Test
   void otherAirAndPressureGoAlong() {
-    Load there = maps.moved(new Load(50, 1800, 20, 140, 0.08, 30, 88), 60, 1800, 20, 24);
+    Load there = maps.moved(new Load(50, 1800, 20, 140, 0.08, 30, 88), 60, 1800, 20, 24, 88);
     assertThat(there.outsideCelsius()).isEqualTo(24);
     assertThat(there.outsideKilopascals()).isEqualTo(88);
   }

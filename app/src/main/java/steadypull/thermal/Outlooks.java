@@ -1,0 +1,127 @@
+package steadypull.thermal;
+
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.Map;
+import steadypull.road.RoadAhead;
+
+/**
+ * Runs the stores ahead under whatever is assumed of the load to come: the present one, one that a
+ * driver may choose, or the one that a known road asks for. Keeps what a drive teaches about its
+ * load and about how wide the bands have to be, apart for either way of looking ahead. Pipeline
+ * thread only.
+ */
+final class Outlooks {
+  private final LoadMaps maps;
+  private final LoadSpread spread = new LoadSpread();
+  private final FullPull pull = new FullPull();
+  private final RoadOutlook roads;
+  private final Ensemble ensemble = new Ensemble();
+  private final Map<Store, BandCalibration> held = calibrations();
+  private final Map<Store, BandCalibration> alongRoad = calibrations();
+
+  Outlooks(LoadMaps maps) {
+    this.maps = maps;
+    this.roads = new RoadOutlook(maps, pull);
+  }
+
+  private static Map<Store, BandCalibration> calibrations() {
+    Map<Store, BandCalibration> calibrations = new EnumMap<>(Store.class);
+    for (Store store : Store.values()) {
+      calibrations.put(store, new BandCalibration());
+    }
+    return calibrations;
+  }
+
+  /** Takes what is known of the road from here on. */
+  void accept(RoadAhead ahead) {
+    roads.accept(ahead);
+  }
+
+  /** Takes a moment of the drive that stands for some seconds. */
+  void learn(DriveMoment moment, double span) {
+    pull.accept(moment, span);
+    roads.learn(moment, span);
+  }
+
+  /** Takes the held power of one moment, kW. */
+  void hold(double seconds, double kilowatts) {
+    spread.accept(seconds, kilowatts);
+  }
+
+  /** Whether the forecast of this moment goes along a road that is known. */
+  boolean isRoadKnown(DriveMoment moment) {
+    return roads.isKnown() && moment.figures().isPresent();
+  }
+
+  /** Whether an assumption is followed along the known road. */
+  boolean isAlongRoad(DriveMoment moment, Forecast.Assumption assumption) {
+    return switch (assumption) {
+      case Forecast.Assumption.RoadKnown _, Forecast.Assumption.SpeedEased _ ->
+          isRoadKnown(moment);
+      case Forecast.Assumption.LoadHeld _, Forecast.Assumption.StoppedAtIdle _ -> false;
+    };
+  }
+
+  /** All stores from now on under an assumption. */
+  Outlook under(
+      Forecast.Assumption assumption,
+      DriveMoment moment,
+      Load steady,
+      Collection<ChannelEstimate> estimates) {
+    LoadAssumption assumed = moment.assumption(maps);
+    Load ahead = assumed.load(steady, assumption);
+    boolean isAlongRoad = isAlongRoad(moment, assumption);
+    return ensemble.outlook(
+        estimates,
+        moment.seconds(),
+        stretch(isAlongRoad ? alongRoad : held),
+        ahead,
+        isAlongRoad
+            ? roads.loads(steady, ensemble, moment.figures().orElseThrow(), assumption)
+            : around(ahead, assumption));
+  }
+
+  /** A load that goes on, but that of a rolling road, not that of a plan. */
+  private Ensemble.LoadAhead around(Load ahead, Forecast.Assumption assumption) {
+    if (assumption instanceof Forecast.Assumption.StoppedAtIdle) {
+      return (_, _) -> ahead;
+    }
+    double[] middles = ensemble.stepMiddles();
+    double most = pull.kilowatts(ahead.engineRpm());
+    return (draw, point) -> moved(ahead, middles[point], most, ensemble.loadNormal(draw));
+  }
+
+  private Load moved(Load ahead, double seconds, double mostKilowatts, double normal) {
+    double kilowatts = spread.kilowattsAfter(seconds, ahead.kilowatts(), mostKilowatts, normal);
+    return maps.moved(
+        ahead, kilowatts, pull.rpmFor(kilowatts, ahead.engineRpm()), ahead.metresPerSecond());
+  }
+
+  private static double[] stretch(Map<Store, BandCalibration> calibrations) {
+    double[] stretch = new double[Store.COUNT];
+    calibrations.forEach((store, each) -> stretch[store.index()] = each.factor());
+    return stretch;
+  }
+
+  /** Seconds ahead of the points of every course. */
+  double[] secondsAhead() {
+    return ensemble.secondsAhead();
+  }
+
+  /** How far the bands of a channel that stands alone have to be stretched. */
+  double factor(Store store) {
+    return calibration(held, store).factor();
+  }
+
+  /** Holds the bands of this moment's forecast against what comes. */
+  void calibrate(Store store, double seconds, boolean isAlongRoad, ChannelForecast.Ready ready) {
+    calibration(held, store).check(seconds, ready.nowCelsius());
+    calibration(alongRoad, store).check(seconds, ready.nowCelsius());
+    calibration(isAlongRoad ? alongRoad : held, store).promise(seconds, ready.fan());
+  }
+
+  private static BandCalibration calibration(Map<Store, BandCalibration> all, Store store) {
+    return all.getOrDefault(store, new BandCalibration());
+  }
+}
