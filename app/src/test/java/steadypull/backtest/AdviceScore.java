@@ -66,7 +66,7 @@ final class AdviceScore {
     if (lead > 0) {
       leads.add(lead);
     }
-    if (lead < 50) {
+    if (lead < 80) {
       misses.add(
           "world %d: derate at %d to %d s, lead %.0f s, %s"
               .formatted(drive.world().number(), derate[0], derate[1], lead, hot(drive, derate[0])));

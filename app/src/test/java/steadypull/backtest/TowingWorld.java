@@ -2,11 +2,13 @@ package steadypull.backtest;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.Set;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.demo.DemoWorld;
@@ -32,16 +34,31 @@ import steadypull.vehicle.Vehicle;
  *
  * @param number of the world
  * @param scenario the rig, the road and how it is driven
- * @param vehicle what its owner wrote down: limits where the engine control really begins, the mass
- *     some per cent beside the truth, usual figures for drag and rolling
+ * @param vehicle what its owner wrote down: limits where the engine control begins or a little
+ *     below, the mass up to 20 % beside the truth, usual figures for drag and rolling
+ * @param missing channels that this vehicle does not tell
  */
-record TowingWorld(int number, Scenario scenario, Vehicle vehicle) {
+record TowingWorld(int number, Scenario scenario, Vehicle vehicle, Set<Channel> missing) {
   private static final double KILOMETRES_PER_HOUR = 3.6;
   private static final double ROAD_METRES = 95_000;
   private static final Duration LASTS = Duration.ofHours(1);
   private static final List<Double> SIX_GEARS = List.of(3.9, 2.3, 1.55, 1.15, 0.87, 0.69);
   private static final List<Double> EIGHT_GEARS =
       List.of(4.7, 3.1, 2.1, 1.67, 1.29, 1.0, 0.84, 0.67);
+
+  private static final List<Channel> OFTEN_MISSING =
+      List.of(
+          Channels.AIR_MASS_FLOW,
+          Channels.CHARGE_AIR_TEMP_IN,
+          Channels.INTAKE_AIR_TEMP,
+          Channels.FUEL_RATE,
+          Channels.DEMANDED_TORQUE,
+          Channels.ENGINE_LOAD,
+          Channels.ACCELERATOR_PEDAL,
+          Channels.EXHAUST_TEMP_BEFORE_TURBINE,
+          Channels.ENGINE_OIL_TEMP,
+          Channels.TRANSMISSION_FLUID_TEMP,
+          Channels.BAROMETRIC_PRESSURE);
 
   static TowingWorld of(int number) {
     Random random = new Random(number * 104_729L + 17);
@@ -56,7 +73,7 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle) {
             usual.vehicleFile(),
             rig,
             course(random, rig));
-    return new TowingWorld(number, scenario, vehicle(random, rig));
+    return new TowingWorld(number, scenario, vehicle(random, rig), missing(random, rig));
   }
 
   /** The road of this world. */
@@ -68,7 +85,8 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle) {
     boolean isAirToAir = random.nextInt(5) < 2;
     double torque = between(random, 430, 1050);
     double size = torque / 640;
-    double mass = 7200 * size * between(random, 0.7, 1.3);
+    double mass = 7200 * size * between(random, 0.45, 1.25);
+    double fanEngages = between(random, 93, 104);
     Rig usual = Rig.usual();
     List<Double> gears =
         random.nextInt(3) == 0
@@ -98,7 +116,10 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle) {
         .with(RigTrait.ENGINE_HEAT_CAPACITY_J_PER_K, size * between(random, 100e3, 220e3))
         .with(RigTrait.ENGINE_RADIATOR_W_PER_K, size * between(random, 1400, 2600))
         .with(RigTrait.THERMOSTAT_OPENS_DEGC, between(random, 80, 89))
-        .with(RigTrait.FAN_AIR_M_PER_S, between(random, 4, 20))
+        .with(RigTrait.FAN_AIR_M_PER_S, between(random, 3, 20))
+        .with(RigTrait.FAN_ENGAGES_DEGC, fanEngages)
+        .with(RigTrait.FAN_FULL_DEGC, fanEngages + between(random, 4, 12))
+        .with(RigTrait.FAN_LAG_S, between(random, 5, 30))
         .with(RigTrait.OIL_COOLER_W_PER_K, size * between(random, 500, 1200))
         .with(RigTrait.GEARBOX_COOLER_W_PER_K, size * between(random, 50, 150))
         .with(RigTrait.CLOGGED_SHARE, random.nextInt(3) == 0 ? between(random, 0.1, 0.45) : 0)
@@ -106,28 +127,59 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle) {
         .with(RigTrait.AIR_CONDITIONING_W, random.nextBoolean() ? 0 : between(random, 2000, 6000))
         .with(
             RigTrait.DERATE_CHARGE_AIR_DEGC,
-            isAirToAir ? between(random, 70, 95) : between(random, 90, 115))
-        .with(RigTrait.DERATE_CHARGE_COOLANT_DEGC, between(random, 85, 108))
-        .with(RigTrait.DERATE_ENGINE_COOLANT_DEGC, between(random, 106, 115))
+            isAirToAir ? between(random, 70, 110) : between(random, 90, 125))
+        .with(RigTrait.DERATE_CHARGE_COOLANT_DEGC, between(random, 85, 118))
+        .with(RigTrait.DERATE_ENGINE_COOLANT_DEGC, between(random, 106, 118))
         .with(RigTrait.DERATE_SHARE_PER_K, between(random, 0.02, 0.04))
         .with(RigTrait.SENSOR_NOISE, between(random, 0.5, 2))
         .with(RigTrait.SENSOR_LAG, between(random, 0.5, 2.5));
   }
 
   private static Course course(Random random, Rig rig) {
-    double altitude = random.nextInt(3) == 0 ? between(random, 800, 2200) : between(random, 0, 500);
-    double celsius = between(random, 8, 42) - altitude / 200;
-    List<Course.Wish> wishes = new ArrayList<>();
-    double speed = between(random, 75, 95) / KILOMETRES_PER_HOUR;
-    for (double metres = 0; metres < ROAD_METRES; metres += between(random, 6000, 25_000)) {
-      wishes.add(new Course.Wish(metres, speed));
-      speed = between(random, 68, 98) / KILOMETRES_PER_HOUR;
-    }
+    double altitude = random.nextInt(3) == 0 ? between(random, 800, 2500) : between(random, 0, 500);
+    double celsius = between(random, 0, 42) - altitude / 250;
     return new Course.OnRoad(
         road(random, altitude),
         new Weather(celsius, 4 * random.nextGaussian(), between(random, 0.5, 3)),
-        wishes,
+        wishes(random),
         new WarmStart(celsius + between(random, 5, 25), between(random, 60, 88), 80, 60, 0));
+  }
+
+  /** Speeds that the driver likes; on one road in three slow traffic ever so often. */
+  private static List<Course.Wish> wishes(Random random) {
+    boolean isBusy = random.nextInt(3) == 0;
+    List<Course.Wish> wishes = new ArrayList<>();
+    double speed = between(random, 75, 95) / KILOMETRES_PER_HOUR;
+    for (double metres = 0; metres < ROAD_METRES; ) {
+      wishes.add(new Course.Wish(metres, speed));
+      double until = metres + between(random, 6000, 25_000);
+      if (isBusy) {
+        double from = metres + between(random, 2000, 5500);
+        wishes.add(new Course.Wish(from, between(random, 25, 55) / KILOMETRES_PER_HOUR));
+        wishes.add(new Course.Wish(from + between(random, 300, 1500), speed));
+        until = Math.max(until, from + 2000);
+      }
+      metres = until;
+      speed = between(random, 68, 98) / KILOMETRES_PER_HOUR;
+    }
+    return wishes;
+  }
+
+  /** Two vehicles in five lack one to four channels; one in twenty tells no torque. */
+  private static Set<Channel> missing(Random random, Rig rig) {
+    Set<Channel> missing = new HashSet<>();
+    if (rig.cooling() == Rig.Cooling.AIR_TO_AIR) {
+      missing.add(Channels.CHARGE_COOLANT_TEMP);
+    }
+    if (random.nextInt(5) < 2) {
+      for (int count = 1 + random.nextInt(4); count > 0; count--) {
+        missing.add(OFTEN_MISSING.get(random.nextInt(OFTEN_MISSING.size())));
+      }
+    }
+    if (random.nextInt(20) == 0) {
+      missing.add(Channels.DELIVERED_TORQUE);
+    }
+    return Set.copyOf(missing);
   }
 
   /** Rolling country, climbs and descents in turn, as chance will have it. */
@@ -166,12 +218,16 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle) {
     boolean isWater = rig.cooling() == Rig.Cooling.WATER_TO_AIR;
     CoolingLayout layout = isWater ? CoolingLayout.WATER_TO_AIR : CoolingLayout.AIR_TO_AIR;
     Map<String, Limit> limits = new LinkedHashMap<>(DefaultLimits.of(layout));
-    put(limits, Channels.CHARGE_AIR_TEMP_OUT, rig.of(RigTrait.DERATE_CHARGE_AIR_DEGC));
-    put(limits, Channels.ENGINE_COOLANT_TEMP, rig.of(RigTrait.DERATE_ENGINE_COOLANT_DEGC));
+    double careful = random.nextInt(3) == 0 ? between(random, 0, 2) : 0;
+    put(limits, Channels.CHARGE_AIR_TEMP_OUT, rig.of(RigTrait.DERATE_CHARGE_AIR_DEGC) - careful);
+    put(limits, Channels.ENGINE_COOLANT_TEMP, rig.of(RigTrait.DERATE_ENGINE_COOLANT_DEGC) - careful);
     if (isWater) {
-      put(limits, Channels.CHARGE_COOLANT_TEMP, rig.of(RigTrait.DERATE_CHARGE_COOLANT_DEGC));
+      put(
+          limits,
+          Channels.CHARGE_COOLANT_TEMP,
+          rig.of(RigTrait.DERATE_CHARGE_COOLANT_DEGC) - careful);
     }
-    double mass = rig.of(RigTrait.MASS_KG) * (1 + 0.05 * Math.clamp(random.nextGaussian(), -2, 2));
+    double mass = rig.of(RigTrait.MASS_KG) * (1 + 0.08 * Math.clamp(random.nextGaussian(), -2.5, 2.5));
     return new Vehicle(
         "Wattle 9",
         layout,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import steadypull.advice.AdviceEvent;
 import steadypull.advice.RuleSet;
@@ -23,7 +24,6 @@ import steadypull.road.RoadSight;
 import steadypull.thermal.ChannelForecast;
 import steadypull.thermal.Fan;
 import steadypull.thermal.Forecast;
-import steadypull.vehicle.CoolingLayout;
 
 /**
  * A world driven from end to end through the pipeline of the live drive: what was said, what was
@@ -56,10 +56,10 @@ record WorldDrive(
 
   static WorldDrive of(TowingWorld world, Road road) {
     Drive drive = DemoWorld.drive(world.scenario(), world.number());
-    Taking taking = 
+    Taking taking =
         new Taking(
             (int) world.scenario().duration().toSeconds() + 2,
-            world.vehicle().layout() == CoolingLayout.WATER_TO_AIR);
+            world.missing());
     DriveSetup setup =
         new DriveSetup(world.vehicle(), RULES, Locale.ENGLISH, UnitSystem.METRIC, true);
     RoadSight sight =
@@ -121,20 +121,19 @@ record WorldDrive(
 
   private static final class Taking implements PipelineOutput {
     private final int most;
-    private final boolean isWater;
+    private final Set<Channel> missing;
     private final List<AdviceEvent> events = new ArrayList<>();
     private final Map<Channel, double[]> celsius = new HashMap<>();
     private final Map<Channel, Fan[]> fans = new HashMap<>();
     private long plantNanos;
 
-    Taking(int most, boolean isWater) {
+    Taking(int most, Set<Channel> missing) {
       this.most = most;
-      this.isWater = isWater;
+      this.missing = missing;
     }
 
-    /** A vehicle without a water circuit has no sensor in it. */
     boolean isTold(Channel channel) {
-      return isWater || !channel.equals(Channels.CHARGE_COOLANT_TEMP);
+      return !missing.contains(channel);
     }
 
     double[] celsius(Channel channel) {
