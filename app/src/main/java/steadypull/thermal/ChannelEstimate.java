@@ -78,7 +78,7 @@ final class ChannelEstimate {
       estimate =
           filter.estimationStep(
               new Observation(
-                  seconds, load, around, reading, balance.readingKelvin(), wander(seconds)));
+                  seconds, load, around, reading, balance.readingKelvin(), wander(seconds, load)));
     }
     if (reading.isPresent()) {
       lastReadingSeconds = seconds;
@@ -141,8 +141,8 @@ final class ChannelEstimate {
     return isNew(seconds) ? balance.firstDisturbance() : balance.disturbance();
   }
 
-  private double wander(double seconds) {
-    return isNew(seconds) ? balance.firstWander() : balance.wander();
+  private double wander(double seconds, Load load) {
+    return isNew(seconds) ? balance.firstWander() : balance.wander(load);
   }
 
   private boolean isNew(double seconds) {

@@ -14,6 +14,15 @@ record ExhaustGas() implements HeatBalance {
   private static final double LEAST_AIR_FLOW = 0.005;
 
   /**
+   * With less fuel the gas comes out as warm as walls and friction make it, which says nothing of
+   * what a pull will: an engine braking down a hill would be taken for a hot one at its foot.
+   */
+  private static final double LEAST_FUEL_KILOWATTS = 40;
+
+  /** K per square root of a second: no reading down the hill surprises (estimated). */
+  private static final double UNFIRED_WANDER = 60;
+
+  /**
    * Share of fuel heat left in the gas (Heywood, Internal Combustion Engine Fundamentals, table
    * 12.1: 0.22 to 0.35 after expansion); base in kelvin; lag in seconds: core and probe 2 to 20 s
    * (common practice).
@@ -45,6 +54,11 @@ record ExhaustGas() implements HeatBalance {
   @Override
   public double wander() {
     return 4;
+  }
+
+  @Override
+  public double wander(Load load) {
+    return load.fuelKilowatts() < LEAST_FUEL_KILOWATTS ? UNFIRED_WANDER : wander();
   }
 
   @Override

@@ -60,6 +60,14 @@ sealed interface HeatBalance
   double wander();
 
   /**
+   * The wander under a load: far more where a load says nothing of the parameters, so that they
+   * stay as they were and the temperature alone is followed.
+   */
+  default double wander(Load load) {
+    return wander();
+  }
+
+  /**
    * Standard deviation of one reading, K. Steps of 1 degC alone give 0.29 K, but neighbouring
    * readings share their rounding error and the sensor's lag, so that each counts for less
    * (estimated).

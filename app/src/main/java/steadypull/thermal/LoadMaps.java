@@ -15,8 +15,11 @@ final class LoadMaps {
   private final LinearMap fuelKilowatts =
       new LinearMap(new double[] {3, 238, 12}, new double[] {8, 30, 6}, 12);
 
+  /**
+   * By this under load, whichever of the two is measured: their ratio changes little from load to
+   * load, where two straight lines drift apart.
+   */
   private final AirFuelMap airFuel = new AirFuelMap();
-  private boolean isRatioShown;
 
   /** With less fuel an engine breathes what it turns. */
   private static final double LEAST_FUEL_KILOWATTS = 60;
@@ -37,19 +40,22 @@ final class LoadMaps {
       OptionalDouble airGrams,
       OptionalDouble fuel,
       double seconds) {
-    airGrams.ifPresent(value -> airGramsPerSecond.learn(kilowatts, engineRpm, value, seconds));
-    if (airGrams.isPresent() && fuel.isPresent()) {
-      airFuel.learn(
-          newtonMetres(kilowatts, engineRpm), airGrams.getAsDouble(), fuel.getAsDouble(), seconds);
-      isRatioShown = true;
-    }
     fuel.ifPresent(value -> fuelKilowatts.learn(kilowatts, engineRpm, value, seconds));
+    airGrams.ifPresent(
+        value -> {
+          airGramsPerSecond.learn(kilowatts, engineRpm, value, seconds);
+          airFuel.learn(
+              newtonMetres(kilowatts, engineRpm),
+              value,
+              fuel.orElse(fuelKilowatts(kilowatts, engineRpm)),
+              seconds);
+        });
   }
 
   /** Air flow at a power, kg/s. */
   double airKilogramsPerSecond(double kilowatts, double engineRpm) {
     double fuelled = fuelKilowatts(kilowatts, engineRpm);
-    if (isRatioShown && fuelled >= LEAST_FUEL_KILOWATTS) {
+    if (fuelled >= LEAST_FUEL_KILOWATTS) {
       return airFuel.at(newtonMetres(kilowatts, engineRpm)) * fuelled / 1000;
     }
     return Math.max(0, airGramsPerSecond.at(kilowatts, engineRpm)) / 1000;

@@ -43,6 +43,25 @@ class LoadMapsTest {
     assertThat(ratio(90, 2700)).isCloseTo(LEAN, within(0.02));
   }
 
+  // Two straight lines, of air and of fuel, drift apart beyond what was driven; a mixture does not:
+  // exhaust would come out a hundred degrees too hot. 60 and 134 kW were driven, 200 was not.
+  @Test
+  void withoutAFuelRateTheMixtureOfTheGreatestLoadIsKeptBeyondIt() {
+    for (double kilowatts : new double[] {60, 134}) {
+      double air = RICH * maps.fuelKilowatts(kilowatts, 2000);
+      for (int second = 0; second < 60; second++) {
+        maps.learn(kilowatts, 2000, OptionalDouble.of(air), OptionalDouble.empty(), 1);
+      }
+    }
+    assertThat(ratio(134, 2000)).isCloseTo(RICH, within(0.01));
+    assertThat(ratio(200, 2000)).isCloseTo(RICH, within(0.01));
+  }
+
+  @Test
+  void withoutAnAirFlowAUsualMixtureIsBreathed() {
+    assertThat(ratio(60, 2000)).isCloseTo(ratio(200, 2000), within(0.01)).isBetween(0.5, 0.65);
+  }
+
   @Test
   void otherAirAndPressureGoAlong() {
     Load there = maps.moved(new Load(50, 1800, 20, 140, 0.08, 30, 88), 60, 1800, 20, 24, 88);
