@@ -1,11 +1,9 @@
 package steadypull.thermal;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -32,13 +30,11 @@ public final class ThermalForecaster implements Forecaster {
    */
   private static final double POWER_FORGOTTEN_SECONDS = 60;
 
-  /** Sensors lag and round: so near a limit the engine may save itself already (estimated). */
-  private static final double HOT_WITHIN_KELVIN = 2;
-
   /** A course that stands alone has its own learnt wander; so much more at most (estimated). */
   private static final double WIDEST_ALONE = 1.5;
 
   private final Vehicle vehicle;
+  private final WatchedChannels watched;
   private final LatestSamples samples = new LatestSamples();
   private final ChannelPace pace = new ChannelPace();
   private final DerivedChannels derived;
@@ -48,7 +44,7 @@ public final class ThermalForecaster implements Forecaster {
   private final Learning learning = new Learning();
   private final StoreSet stores;
   private final Outlooks outlooks = new Outlooks(maps);
-  private final PlateauSet plateaus = new PlateauSet(HorizonGrid.secondsAhead());
+  private final OwnCourses courses;
 
   private Optional<DriveMoment> moment = Optional.empty();
   private Optional<Load> present = Optional.empty();
@@ -58,8 +54,10 @@ public final class ThermalForecaster implements Forecaster {
   /** A forecaster that knows nothing of this vehicle yet but its layout, limits and rig. */
   public ThermalForecaster(Vehicle vehicle) {
     this.vehicle = vehicle;
+    this.watched = new WatchedChannels(vehicle);
     this.derived = new DerivedChannels(vehicle);
     this.stores = new StoreSet(vehicle.layout());
+    this.courses = new OwnCourses(stores);
   }
 
   @Override
@@ -76,7 +74,7 @@ public final class ThermalForecaster implements Forecaster {
     pace.accept(sample);
     derived.accept(sample);
     stores.accept(sample);
-    plateaus.accept(sample);
+    courses.accept(sample);
   }
 
   @Override
@@ -85,13 +83,13 @@ public final class ThermalForecaster implements Forecaster {
     double step = lastTickMicros < 0 ? 1 : seconds - lastTickMicros / MICROS_PER_SECOND;
     lastTickMicros = timeMicros;
     advance(timeMicros, seconds, Math.min(step, LONGEST_STEP_SECONDS));
-    plateaus.advance(
+    courses.advance(
         seconds,
         isLoadKnown ? heldKilowatts() : OptionalDouble.empty(),
         samples.within(Channels.VEHICLE_SPEED, timeMicros, LONGEST_STEP_SECONDS));
     Forecast.Assumption held = new Forecast.Assumption.LoadHeld();
     Optional<Outlook> outlook = outlook(held);
-    order().forEach(channel -> weigh(channel, seconds, outlook));
+    watched.order().forEach(channel -> weigh(channel, seconds, outlook));
     Forecast.Assumption known = new Forecast.Assumption.RoadKnown();
     boolean isAlongRoad = isAlongRoad(known);
     Forecast forecast = isAlongRoad ? forecast(known, outlook(known)) : forecast(held, outlook);
@@ -115,23 +113,10 @@ public final class ThermalForecaster implements Forecaster {
 
   /** Holds the physical model and the channel's own course against each other. */
   private void weigh(Channel channel, double seconds, Optional<Outlook> outlook) {
-    Optional<Store> store = StoreSet.of(channel).filter(stores::isHeard);
-    if (store.isEmpty() || pace.staleFor(channel, lastTickMicros).isPresent()) {
-      return;
-    }
-    outlook.ifPresentOrElse(
-        known ->
-            plateaus.weigh(
-                store.get(),
-                seconds,
-                courses(store.get(), known),
-                stores.hasInputs(store.get()) && isPowerMeasured()),
-        () -> plateaus.follow(store.get(), seconds));
-  }
-
-  private Courses courses(Store store, Outlook outlook) {
-    return new Courses(
-        stores.celsius(store).orElseThrow(), outlook.draws(store), outlook.settled(store));
+    StoreSet.of(channel)
+        .filter(stores::isHeard)
+        .filter(_ -> pace.staleFor(channel, lastTickMicros).isEmpty())
+        .ifPresent(store -> courses.weigh(store, seconds, outlook, isPowerMeasured()));
   }
 
   /** Engine load is a share of a torque that the engine alone knows. */
@@ -158,7 +143,7 @@ public final class ThermalForecaster implements Forecaster {
             sensed,
             derived.roadLoad(timeMicros),
             derived.loadGrade(timeMicros),
-            isHot(timeMicros));
+            watched.isHot(samples, timeMicros));
     moment = Optional.of(now);
     isLoadKnown = sensed.isPresent();
     outlooks.learn(now, step);
@@ -177,16 +162,6 @@ public final class ThermalForecaster implements Forecaster {
         });
   }
 
-  private boolean isHot(long timeMicros) {
-    return vehicle.limits().values().stream()
-        .anyMatch(
-            limit ->
-                samples
-                        .within(limit.channel(), timeMicros, LONGEST_STEP_SECONDS)
-                        .orElse(Double.NEGATIVE_INFINITY)
-                    >= limit.celsius() - HOT_WITHIN_KELVIN);
-  }
-
   private Optional<Outlook> outlook(Forecast.Assumption assumption) {
     return isLoadKnown && learning.isEnough() && present.isPresent()
         ? moment.map(
@@ -200,7 +175,7 @@ public final class ThermalForecaster implements Forecaster {
 
   private Forecast forecast(Forecast.Assumption assumption, Optional<Outlook> outlook) {
     List<ChannelForecast> channels = new ArrayList<>();
-    for (Channel channel : order()) {
+    for (Channel channel : watched.order()) {
       StoreSet.of(channel)
           .filter(stores::isHeard)
           .ifPresent(store -> channels.add(forecast(store, outlook, assumption)));
@@ -222,47 +197,42 @@ public final class ThermalForecaster implements Forecaster {
     return (isLoadKnown
             ? outlook.map(known -> physical(store, known, assumption))
             : alone(store, assumption))
-        .<ChannelForecast>map(courses -> ready(store, courses))
+        .<ChannelForecast>map(found -> ready(store, found))
         .orElseGet(() -> new ChannelForecast.Learning(channel));
   }
 
   private Courses physical(Store store, Outlook outlook, Forecast.Assumption assumption) {
-    Courses physical = courses(store, outlook);
     return switch (assumption) {
-      case Forecast.Assumption.LoadHeld _, Forecast.Assumption.SpeedEased _ ->
-          isAlongRoad(assumption) ? physical : plateaus.corrected(store, physical);
-      case Forecast.Assumption.RoadKnown _ -> physical;
+      case Forecast.Assumption.LoadHeld _ -> courses.corrected(store, outlook);
+      case Forecast.Assumption.SpeedEased _ ->
+          isAlongRoad(assumption)
+              ? courses.physical(store, outlook)
+              : courses.corrected(store, outlook);
+      case Forecast.Assumption.RoadKnown _ -> courses.physical(store, outlook);
       // What heats a channel unseen goes away with the load.
-      case Forecast.Assumption.StoppedAtIdle _ -> physical;
+      case Forecast.Assumption.StoppedAtIdle _ -> courses.physical(store, outlook);
     };
   }
 
   /** Without any word of load only the channel's own course can go on, and only as it is. */
   private Optional<Courses> alone(Store store, Forecast.Assumption assumption) {
     return assumption instanceof Forecast.Assumption.LoadHeld
-        ? plateaus.alone(
-            store, lastTickMicros / MICROS_PER_SECOND, Math.min(outlooks.factor(store), WIDEST_ALONE))
+        ? courses.alone(
+            store,
+            lastTickMicros / MICROS_PER_SECOND,
+            Math.min(outlooks.factor(store), WIDEST_ALONE))
         : Optional.empty();
   }
 
-  private ChannelForecast.Ready ready(Store store, Courses courses) {
+  private ChannelForecast.Ready ready(Store store, Courses found) {
     double[] secondsAhead = outlooks.secondsAhead();
-    Fan fan = Band.fan(secondsAhead, courses.nowCelsius(), courses.draws());
+    Fan fan = Band.fan(secondsAhead, found.nowCelsius(), found.draws());
     Optional<Limit> limit = vehicle.limit(store.channel());
     return new ChannelForecast.Ready(
         store.channel(),
-        courses.nowCelsius(),
+        found.nowCelsius(),
         fan,
-        courses.settledCelsius(),
-        limit.map(each -> LimitCrossing.forecast(secondsAhead, courses.draws(), each.celsius())));
-  }
-
-  /** The channels with limits in the vehicle's order, then the other thermal ones. */
-  private Set<Channel> order() {
-    Set<Channel> order = new LinkedHashSet<>();
-    vehicle.limits().values().forEach(limit -> order.add(limit.channel()));
-    order.addAll(Channels.thermal());
-    order.retainAll(Channels.thermal());
-    return order;
+        found.settledCelsius(),
+        limit.map(each -> LimitCrossing.forecast(secondsAhead, found.draws(), each.celsius())));
   }
 }

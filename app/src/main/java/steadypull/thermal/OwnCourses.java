@@ -1,0 +1,61 @@
+package steadypull.thermal;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import steadypull.channel.Sample;
+
+/**
+ * The course of each channel: what the physical models make of it, held against what its own
+ * readings lead to. Pipeline thread only.
+ */
+final class OwnCourses {
+  private final StoreSet stores;
+  private final PlateauSet plateaus = new PlateauSet(HorizonGrid.secondsAhead());
+
+  OwnCourses(StoreSet stores) {
+    this.stores = stores;
+  }
+
+  /** Takes a sample; those that are no temperature are left aside. */
+  void accept(Sample sample) {
+    plateaus.accept(sample);
+  }
+
+  /**
+   * Moves on to a moment.
+   *
+   * @param kilowatts held; empty if nothing tells the load
+   * @param kilometresPerHour of the road, if it is told
+   */
+  void advance(double seconds, OptionalDouble kilowatts, OptionalDouble kilometresPerHour) {
+    plateaus.advance(seconds, kilowatts, kilometresPerHour);
+  }
+
+  /** Holds model and readings of one channel against each other. */
+  void weigh(Store store, double seconds, Optional<Outlook> outlook, boolean isPowerMeasured) {
+    outlook.ifPresentOrElse(
+        known ->
+            plateaus.weigh(
+                store,
+                seconds,
+                physical(store, known),
+                stores.hasInputs(store) && isPowerMeasured),
+        () -> plateaus.follow(store, seconds));
+  }
+
+  /** As the physical model has it. */
+  Courses physical(Store store, Outlook outlook) {
+    return new Courses(
+        stores.celsius(store).orElseThrow(), outlook.draws(store), outlook.settled(store));
+  }
+
+  /** The same, mended by what the channel's own readings lead to. */
+  Courses corrected(Store store, Outlook outlook) {
+    return plateaus.corrected(store, physical(store, outlook));
+  }
+
+  /** As its own readings have it, without any model; empty if they lead nowhere. */
+  Optional<Courses> alone(Store store, double seconds, double factor) {
+    return plateaus.alone(store, seconds, factor);
+  }
+}
