@@ -45,7 +45,9 @@ final class ChannelEstimate {
     double[] state = new double[process.size()];
     double[] variances = new double[process.size()];
     state[StoreProcess.CELSIUS] = balance.probableStart(outsideCelsius);
+    state[StoreProcess.SHOWN] = state[StoreProcess.CELSIUS];
     variances[StoreProcess.CELSIUS] = HIDDEN_START_KELVIN * HIDDEN_START_KELVIN;
+    variances[StoreProcess.SHOWN] = variances[StoreProcess.CELSIUS];
     variances[StoreProcess.DISTURBANCE] = balance.firstDisturbance() * balance.firstDisturbance();
     for (int i = StoreProcess.FIRST_COORDINATE; i < state.length; i++) {
       Parameter parameter = process.parameter(i - StoreProcess.FIRST_COORDINATE);
@@ -106,9 +108,9 @@ final class ChannelEstimate {
     }
   }
 
-  /** The filtered temperature, degC. */
+  /** The filtered temperature, as its sensor shows it, degC. */
   double celsius() {
-    return estimate.getState().getEntry(StoreProcess.CELSIUS);
+    return estimate.getState().getEntry(StoreProcess.SHOWN);
   }
 
   /** Whether a reading came lately; a hidden store is only believed. */
@@ -116,7 +118,7 @@ final class ChannelEstimate {
     return seconds - lastReadingSeconds <= RESTART_SECONDS;
   }
 
-  /** The state: degC, K/s, then one coordinate per parameter. */
+  /** The state: degC, K/s, degC shown, then one coordinate per parameter. */
   double[] state() {
     return estimate.getState().toArray();
   }
@@ -124,6 +126,19 @@ final class ChannelEstimate {
   /** Physical parameter values of a state, in the order of the balance's parameters. */
   double[] physical(double[] state) {
     return process.physical(state);
+  }
+
+  /**
+   * What is believed of one parameter now.
+   *
+   * @param index in the order of the balance's parameters
+   */
+  Belief belief(int index) {
+    int place = StoreProcess.FIRST_COORDINATE + index;
+    return Belief.of(
+        process.parameter(index),
+        estimate.getState().getEntry(place),
+        Math.sqrt(Math.max(0, estimate.getCovariance().getEntry(place, place))));
   }
 
   /** A matrix whose product with its transpose is the covariance of the state. */
@@ -155,14 +170,21 @@ final class ChannelEstimate {
     RealMatrix covariance = estimate.getCovariance().copy();
     state[StoreProcess.CELSIUS] = celsius;
     state[StoreProcess.DISTURBANCE] = 0;
+    state[StoreProcess.SHOWN] = celsius;
     for (int i = 0; i < state.length; i++) {
       for (int held = 0; held < StoreProcess.FIRST_COORDINATE; held++) {
         covariance.setEntry(i, held, 0);
         covariance.setEntry(held, i, 0);
       }
     }
-    covariance.setEntry(0, 0, FIRST_READING_KELVIN * FIRST_READING_KELVIN);
-    covariance.setEntry(1, 1, balance.firstDisturbance() * balance.firstDisturbance());
+    covariance.setEntry(
+        StoreProcess.CELSIUS, StoreProcess.CELSIUS, FIRST_READING_KELVIN * FIRST_READING_KELVIN);
+    covariance.setEntry(
+        StoreProcess.DISTURBANCE,
+        StoreProcess.DISTURBANCE,
+        balance.firstDisturbance() * balance.firstDisturbance());
+    covariance.setEntry(
+        StoreProcess.SHOWN, StoreProcess.SHOWN, FIRST_READING_KELVIN * FIRST_READING_KELVIN);
     estimate = new ProcessEstimate(seconds, new ArrayRealVector(state), covariance);
     filter = new ExtendedKalmanFilter<>(DECOMPOSER, process, estimate);
   }

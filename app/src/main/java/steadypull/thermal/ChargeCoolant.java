@@ -14,8 +14,9 @@ record ChargeCoolant() implements HeatBalance {
    * Heat capacity in J/K: 6 L of 50/50 coolant is 22 kJ/K (ASHRAE data: 1040 kg/m3, 3.5 kJ/(kg K)),
    * core, hoses and radiator half as much again. Conductance in W/K at 25 m/s: 8 to 30 kW at 30 to
    * 60 K above outside. Share of it at standstill, from a fan. Kelvin that the air before the
-   * radiator is warmer than outside: a condenser of 2 to 6 kW in front of it. Estimated; common
-   * practice.
+   * radiator is warmer than outside: a condenser of 2 to 6 kW in front of it. Lag of the sensor in
+   * seconds: the probe, and half a turn of a circuit of 4 to 14 L at 10 to 30 L/min. Estimated;
+   * common practice.
    */
   @Override
   public List<Parameter> parameters() {
@@ -23,7 +24,8 @@ record ChargeCoolant() implements HeatBalance {
         Parameter.positive(28_000, 0.5),
         Parameter.positive(300, 0.8),
         Parameter.positive(0.35, 0.5),
-        Parameter.free(4, 5));
+        Parameter.free(4, 5),
+        Parameter.positive(8, 0.8));
   }
 
   @Override
@@ -66,6 +68,11 @@ record ChargeCoolant() implements HeatBalance {
   @Override
   public double wander() {
     return 0.05;
+  }
+
+  @Override
+  public double sensorLagSeconds(double[] p) {
+    return p[4];
   }
 
   @Override

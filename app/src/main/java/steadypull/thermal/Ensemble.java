@@ -11,8 +11,8 @@ final class Ensemble {
   private static final int DRAWS = 32;
   private static final int LOAD_DIMENSION = 0;
 
-  /** Temperature, disturbance, six parameters at most, and the disturbance to come. */
-  private static final int DIMENSIONS_PER_STORE = 9;
+  /** Temperature, disturbance, what is shown, six parameters at most, the disturbance to come. */
+  private static final int DIMENSIONS_PER_STORE = 10;
 
   private static final int DISTURBANCE_TO_COME = DIMENSIONS_PER_STORE - 1;
 
@@ -146,18 +146,20 @@ final class Ensemble {
     int store = estimate.store().index();
     int firstDimension = 1 + store * DIMENSIONS_PER_STORE;
     double[] state = estimate.state();
-    double measuredCelsius = state[StoreProcess.CELSIUS];
+    double shown = state[StoreProcess.SHOWN];
     for (int row = 0; row < spread.length; row++) {
       for (int column = 0; column < spread[row].length; column++) {
         state[row] +=
             stretch[store] * spread[row][column] * draws.at(draw, firstDimension + column);
       }
     }
-    now[store] = estimate.isMeasured(seconds) ? measuredCelsius : state[StoreProcess.CELSIUS];
+    now[store] = estimate.isMeasured(seconds) ? shown : state[StoreProcess.SHOWN];
+    double behind = state[StoreProcess.CELSIUS] - state[StoreProcess.SHOWN];
     return new StoreRunner(
         estimate.store(),
         estimate.balance(),
         estimate.physical(state),
+        now[store] + behind,
         state[StoreProcess.DISTURBANCE],
         stretch[store]
             * estimate.disturbance(seconds)
@@ -167,7 +169,13 @@ final class Ensemble {
   private static StoreRunner middle(ChannelEstimate estimate, double[] now) {
     double[] state = estimate.state();
     int store = estimate.store().index();
-    now[store] = state[StoreProcess.CELSIUS];
-    return new StoreRunner(estimate.store(), estimate.balance(), estimate.physical(state), 0, 0);
+    now[store] = state[StoreProcess.SHOWN];
+    return new StoreRunner(
+        estimate.store(),
+        estimate.balance(),
+        estimate.physical(state),
+        state[StoreProcess.CELSIUS],
+        0,
+        0);
   }
 }

@@ -76,6 +76,17 @@ sealed interface HeatBalance
     return 0.7;
   }
 
+  /**
+   * How late the sensor shows what the store does, in seconds, 0 or more: the way of the water to
+   * it and its own lag. Left out, every rise would look as if the store held more heat than it
+   * does.
+   *
+   * @param parameters physical values, in the order of {@link #parameters()}
+   */
+  default double sensorLagSeconds(double[] parameters) {
+    return 0;
+  }
+
   /** Where the store probably stands before its first sample, degC. */
   double probableStart(double outsideCelsius);
 

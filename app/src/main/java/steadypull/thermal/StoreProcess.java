@@ -8,13 +8,14 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 
 /**
- * How the joint state of a store moves: temperature in degC, disturbance in K/s, then one
- * coordinate per parameter. Stateless.
+ * How the joint state of a store moves: temperature in degC, disturbance in K/s, temperature that
+ * its sensor shows in degC, then one coordinate per parameter. Stateless.
  */
 final class StoreProcess implements NonLinearProcess<Observation> {
   static final int CELSIUS = 0;
   static final int DISTURBANCE = 1;
-  static final int FIRST_COORDINATE = 2;
+  static final int SHOWN = 2;
+  static final int FIRST_COORDINATE = 3;
 
   /** An unexplained heat flow (wind, traffic, a fan) goes on for about this long (estimated). */
   static final double DISTURBANCE_SECONDS = 90;
@@ -73,15 +74,15 @@ final class StoreProcess implements NonLinearProcess<Observation> {
         observation.getTime(),
         new ArrayRealVector(after),
         transition(before, after, seconds, observation),
-        noise(seconds, observation.wander(), after[CELSIUS] - before[CELSIUS]),
-        observation.isMeasured() ? temperatureRow() : null);
+        noise(before, seconds, observation.wander(), after[CELSIUS] - before[CELSIUS]),
+        observation.isMeasured() ? shownRow() : null);
   }
 
   @Override
   public RealVector getInnovation(
       Observation observation, NonLinearEvolution evolution, RealMatrix innovationCovariance) {
     double surprise =
-        observation.getValue().getEntry(0) - evolution.getCurrentState().getEntry(CELSIUS);
+        observation.getValue().getEntry(0) - evolution.getCurrentState().getEntry(SHOWN);
     double farthest = FARTHEST_SURPRISE * Math.sqrt(innovationCovariance.getEntry(0, 0));
     return new ArrayRealVector(new double[] {Math.clamp(surprise, -farthest, farthest)});
   }
@@ -101,8 +102,23 @@ final class StoreProcess implements NonLinearProcess<Observation> {
               state[DISTURBANCE],
               step);
       state[DISTURBANCE] *= Math.exp(-step / DISTURBANCE_SECONDS);
+      state[SHOWN] = shown(state[SHOWN], state[CELSIUS], balance.sensorLagSeconds(physical), step);
     }
     return state;
+  }
+
+  /**
+   * What a sensor shows after a step.
+   *
+   * @param before what it showed, degC
+   * @param celsius of the store
+   * @param lagSeconds its lag, 0 or more
+   * @param seconds length of the step
+   */
+  static double shown(double before, double celsius, double lagSeconds, double seconds) {
+    return lagSeconds == 0
+        ? celsius
+        : celsius + (before - celsius) * Math.exp(-seconds / lagSeconds);
   }
 
   private RealMatrix transition(
@@ -114,12 +130,13 @@ final class StoreProcess implements NonLinearProcess<Observation> {
       probed[column] += probe;
       double[] moved = moved(probed, seconds, observation);
       transition.setEntry(CELSIUS, column, (moved[CELSIUS] - after[CELSIUS]) / probe);
+      transition.setEntry(SHOWN, column, (moved[SHOWN] - after[SHOWN]) / probe);
     }
     transition.setEntry(DISTURBANCE, DISTURBANCE, Math.exp(-seconds / DISTURBANCE_SECONDS));
     return transition;
   }
 
-  private RealMatrix noise(double seconds, double wander, double moved) {
+  private RealMatrix noise(double[] before, double seconds, double wander, double moved) {
     double[] variances = new double[size()];
     double beside = UNEVEN_SHARE * moved;
     variances[CELSIUS] =
@@ -131,12 +148,22 @@ final class StoreProcess implements NonLinearProcess<Observation> {
       double drift = PARAMETER_WANDER_PER_HOUR * parameters[i].spread();
       variances[FIRST_COORDINATE + i] = drift * drift * seconds / 3600;
     }
-    return MatrixUtils.createRealDiagonalMatrix(variances);
+    RealMatrix noise = MatrixUtils.createRealDiagonalMatrix(variances);
+    double seen = shareSeen(balance.sensorLagSeconds(physical(before)), seconds);
+    noise.setEntry(SHOWN, SHOWN, seen * seen * variances[CELSIUS]);
+    noise.setEntry(SHOWN, CELSIUS, seen * variances[CELSIUS]);
+    noise.setEntry(CELSIUS, SHOWN, seen * variances[CELSIUS]);
+    return noise;
   }
 
-  private RealMatrix temperatureRow() {
+  /** Share of what wanders in during a step that its sensor shows at its end, 0 to 1. */
+  private static double shareSeen(double lagSeconds, double seconds) {
+    return lagSeconds == 0 ? 1 : 1 + lagSeconds / seconds * Math.expm1(-seconds / lagSeconds);
+  }
+
+  private RealMatrix shownRow() {
     RealMatrix row = MatrixUtils.createRealMatrix(1, size());
-    row.setEntry(0, CELSIUS, 1);
+    row.setEntry(0, SHOWN, 1);
     return row;
   }
 }

@@ -15,6 +15,12 @@ import steadypull.vehicle.CoolingLayout;
 class ChannelEstimateTest {
   private static final double OUTSIDE = 30;
 
+  /** A condenser of 3 kW in 1 kg/s of air. */
+  private static final double FRONT_KELVIN = 3;
+
+  /** A coolant probe; common practice 4 to 10 s, no source. */
+  private static final double PROBE_SECONDS = 6;
+
   /** How much coolant and how big a radiator a simulated circuit has. */
   private record Circuit(double joulesPerKelvin, double wattsPerKelvin) {}
 
@@ -22,10 +28,24 @@ class ChannelEstimateTest {
   // must tell them apart (4.9 L of 50/50 coolant is worth 18 kJ/K, computed).
   @ParameterizedTest
   @CsvSource({"30000, 300", "48000, 300", "30000, 450", "48000, 450"})
-  void heatCapacityAndConductanceAreToldApart(double joulesPerKelvin, double wattsPerKelvin) {
-    double[] found = identified(new Circuit(joulesPerKelvin, wattsPerKelvin), 1500, 7);
-    assertThat(found[0]).isCloseTo(joulesPerKelvin, within(0.15 * joulesPerKelvin));
-    assertThat(found[1]).isCloseTo(wattsPerKelvin, within(0.10 * wattsPerKelvin));
+  void heatCapacityAndConductanceAreFoundWithinTheirIntervals(
+      double joulesPerKelvin, double wattsPerKelvin) {
+    ChannelEstimate found = identified(new Circuit(joulesPerKelvin, wattsPerKelvin), 1500, 7);
+    assertThat(found.belief(0).middle()).isCloseTo(joulesPerKelvin, within(0.12 * joulesPerKelvin));
+    assertThat(found.belief(1).middle()).isCloseTo(wattsPerKelvin, within(0.2 * wattsPerKelvin));
+    assertThat(found.belief(0).holds(joulesPerKelvin)).isTrue();
+    assertThat(found.belief(1).holds(wattsPerKelvin)).isTrue();
+  }
+
+  // One more heat exchanger and 4.9 L more: both effects are there, and each interval excludes what
+  // was before.
+  @Test
+  void aChangedCircuitIsToldFromTheOldOneInBothItsEffects() {
+    ChannelEstimate before = identified(new Circuit(30_000, 300), 1500, 7);
+    ChannelEstimate after = identified(new Circuit(48_000, 450), 1500, 8);
+    assertThat(after.belief(0).low()).isGreaterThan(before.belief(0).high());
+    assertThat(after.belief(1).low()).isGreaterThan(before.belief(1).middle());
+    assertThat(before.belief(1).high()).isLessThan(after.belief(1).middle());
   }
 
   @Test
@@ -132,20 +152,22 @@ class ChannelEstimateTest {
     return Band.fan(ensemble.secondsAhead(), circuit.get(2).celsius(), draws).at(level, 25);
   }
 
-  private static double[] identified(Circuit circuit, int seconds, long seed) {
+  private static ChannelEstimate identified(Circuit circuit, int seconds, long seed) {
     Random random = new Random(seed);
     ChannelEstimate estimate = estimate();
     double celsius = OUTSIDE + 12;
+    double probe = celsius;
     for (int second = 1; second <= seconds; second++) {
       Load load = load(second);
       double outlet = celsius + 12;
       double heat = load.airKilogramsPerSecond() * 1011 * (inlet(second) - outlet);
-      double lost = circuit.wattsPerKelvin() * (celsius - OUTSIDE);
+      double lost = circuit.wattsPerKelvin() * (celsius - OUTSIDE - FRONT_KELVIN);
       celsius += (heat - lost) / circuit.joulesPerKelvin();
-      double shown = Math.floor(celsius + 0.5 + 0.1 * random.nextGaussian());
+      probe += (celsius - probe) / PROBE_SECONDS;
+      double shown = Math.floor(probe + 0.5 + 0.1 * random.nextGaussian());
       estimate.advance(second, load, around(inlet(second), outlet), OptionalDouble.of(shown));
     }
-    return estimate.physical(estimate.state());
+    return estimate;
   }
 
   private static ChannelEstimate estimate() {

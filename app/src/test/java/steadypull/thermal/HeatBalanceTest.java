@@ -97,7 +97,8 @@ class HeatBalanceTest {
     double[] around = around(Store.CHARGE_INLET, 155);
     around[Store.CHARGE_AIR.index()] = 155 - 13_000 / (0.2 * 1011);
     double rate =
-        new ChargeCoolant().kelvinPerSecond(38, new double[] {21_800, 400, 0.3, 0}, CLIMB, around);
+        new ChargeCoolant()
+            .kelvinPerSecond(38, new double[] {21_800, 400, 0.3, 0, 8}, CLIMB, around);
     assertThat(rate).isCloseTo(0.596, within(0.001));
   }
 

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class LoadTest {
-  private static final double[] CIRCUIT = {30_000, 300, 0.35, 0};
+  private static final double[] CIRCUIT = {30_000, 300, 0.35, 0, 8};
   private static final double[] ENGINE = {140_000, 0.2, 85, 1700, 0.3, 99};
 
   // Standard atmosphere (ISO 2533:1975): degC and kPa at 0, 1000, 2000 and 3000 m. Common practice,
