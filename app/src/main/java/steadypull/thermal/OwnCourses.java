@@ -49,9 +49,14 @@ final class OwnCourses {
         stores.celsius(store).orElseThrow(), outlook.draws(store), outlook.settled(store));
   }
 
-  /** The same, mended by what the channel's own readings lead to. */
+  /**
+   * The same, mended by what the channel's own readings lead to. Exhaust is at its plateau within
+   * half a minute of any load: its readings are either there already, and the model with them, or
+   * on a rise so steep that they seem to lead anywhere.
+   */
   Courses corrected(Store store, Outlook outlook) {
-    return plateaus.corrected(store, physical(store, outlook));
+    Courses physical = physical(store, outlook);
+    return store == Store.EXHAUST ? physical : plateaus.corrected(store, physical);
   }
 
   /** As its own readings have it, without any model; empty if they lead nowhere. */
