@@ -191,14 +191,13 @@ public final class DrivePipeline {
 
   private void tick(long timeMicros) {
     nowMicros = timeMicros;
-    for (Sample sample : derived.tick(timeMicros)) {
-      hear(sample);
-      output.entry(new TripEntry.OfSample(sample));
-    }
-    derate = derates.tick(timeMicros);
+    List<Sample> computed = derived.tick(timeMicros);
+    computed.forEach(this::hear);
     watch
         .second(timeMicros, derived.second())
         .ifPresent(news -> output.entry(new TripEntry.OfEvent(news)));
+    computed.forEach(sample -> output.entry(new TripEntry.OfSample(sample)));
+    derate = derates.tick(timeMicros);
     forecaster.accept(watch.ahead());
     forecast = forecaster.tick(timeMicros);
     output.forecast(forecast);

@@ -13,14 +13,22 @@ import steadypull.road.RoadAhead;
 import steadypull.store.TripEvent;
 
 /**
- * What a trip keeps of the road ahead as it was known at a moment, so that the trip can be run again
- * with what was known then and not with what was learned since. Grades and errors are rounded to
- * 0.01 %. No places are kept. Stateless.
+ * What a trip keeps of the road ahead as it was known at a moment, so that the trip can be run
+ * again with what was known then and not with what was learned since. Grades and errors are rounded
+ * to 0.01 %, odds to 0.0001. No places are kept. Stateless.
  */
 final class RoadNews {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String NOTHING = "nothing";
   private static final String UNGRADED = "ungraded";
+
+  /** Nobody is told of more ways to choose from. */
+  private static final int MOST_BRANCHES = 64;
+
+  /** Odds are kept in so many parts of 1. */
+  private static final double ODDS_PARTS = 1e4;
+
+  private static final double MOST_ODDS = 1 + MOST_BRANCHES / ODDS_PARTS;
 
   private RoadNews() {}
 
@@ -41,7 +49,10 @@ final class RoadNews {
     node.put("certain", WayText.write(known.certain()));
     ArrayNode branches = node.putArray("branches");
     for (RoadAhead.Branch branch : known.branches()) {
-      branches.addObject().put("odds", branch.odds()).put("way", WayText.write(branch.profile()));
+      branches
+          .addObject()
+          .put("odds", Math.max(1, Math.rint(branch.odds() * ODDS_PARTS)) / ODDS_PARTS)
+          .put("way", WayText.write(branch.profile()));
     }
   }
 
@@ -63,12 +74,21 @@ final class RoadNews {
   private static RoadAhead known(JsonNode node, RoadAhead.Origin origin) {
     double piece = node.path("piece_m").asDouble();
     GradeProfile certain = WayText.read(node.path("certain").asText(), piece);
+    return new RoadAhead.Known(certain, branches(node.path("branches"), piece), origin);
+  }
+
+  private static List<RoadAhead.Branch> branches(JsonNode told, double piece) {
     List<RoadAhead.Branch> branches = new ArrayList<>();
-    for (JsonNode branch : node.path("branches")) {
+    double odds = 0;
+    for (JsonNode branch : told) {
+      odds += branch.path("odds").asDouble();
+      if (branches.size() == MOST_BRANCHES || odds > MOST_ODDS) {
+        throw new IllegalArgumentException("Ways to choose from are few, their odds 1 at most");
+      }
       branches.add(
           new RoadAhead.Branch(
               branch.path("odds").asDouble(), WayText.read(branch.path("way").asText(), piece)));
     }
-    return new RoadAhead.Known(certain, branches, origin);
+    return branches;
   }
 }

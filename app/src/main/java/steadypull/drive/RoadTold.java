@@ -18,20 +18,6 @@ final class RoadTold {
   /** As far as a forecast reaches at 120 km/h. */
   private static final double FARTHEST_METRES = 20_000;
 
-  /** So much more than what is told is worth a word, metres and share. */
-  private static final double MORE_METRES = 1000;
-
-  private static final double MORE_SHARE = 0.25;
-
-  /** So much less is one at once. */
-  private static final double LESS_METRES = 100;
-
-  /** Grades that differ by more in the mean, a fraction; the first kilometres count. */
-  private static final double OTHER_GRADE = 0.002;
-
-  private static final double COMPARED_METRES = 3000;
-  private static final double OTHER_ODDS = 0.1;
-
   private RoadAhead told = new RoadAhead.Unknown();
   private long toldMicros;
   private double metresSince;
@@ -57,11 +43,12 @@ final class RoadTold {
    */
   Optional<TripEvent> hear(long timeMicros, double metres, RoadAhead known) {
     RoadAhead now = ahead(metresSince + metres);
+    RoadAhead next = near(known);
     boolean isPatient = timeMicros - toldMicros < PATIENCE_MICROS;
-    if (isSame(now, known) && (isPatient || isAsGood(now, known))) {
+    if (RoadChange.isSame(now, next) && (isPatient || RoadChange.isAsGood(now, next))) {
       return Optional.empty();
     }
-    TripEvent event = RoadNews.event(timeMicros - 1, near(known));
+    TripEvent event = RoadNews.event(timeMicros - 1, next);
     take(event);
     return Optional.of(event);
   }
@@ -89,8 +76,7 @@ final class RoadTold {
   private static RoadAhead moved(RoadAhead.Known known, double metres) {
     int pieces = (int) Math.round(metres / known.certain().pieceMetres());
     return pieces <= known.certain().size()
-        ? new RoadAhead.Known(
-            known.certain().from(pieces), known.branches(), known.origin())
+        ? new RoadAhead.Known(known.certain().from(pieces), known.branches(), known.origin())
         : new RoadAhead.Unknown();
   }
 
@@ -98,53 +84,24 @@ final class RoadTold {
     return switch (ahead) {
       case RoadAhead.Unknown unknown -> unknown;
       case RoadAhead.Ungraded ungraded -> ungraded;
-      case RoadAhead.Known known -> {
-        int most = (int) (FARTHEST_METRES / known.certain().pieceMetres());
-        yield known.certain().size() > most
-            ? new RoadAhead.Known(known.certain().first(most), List.of(), known.origin())
-            : known;
-      }
+      case RoadAhead.Known known -> near(known);
     };
   }
 
-  /** Whether the same kind of thing is known, as certain and with the same ways to choose from. */
-  private static boolean isSame(RoadAhead now, RoadAhead next) {
-    if (!(now instanceof RoadAhead.Known before && near(next) instanceof RoadAhead.Known after)) {
-      return now.getClass() == next.getClass();
-    }
-    return before.origin() == after.origin()
-        && isSame(before.branches(), after.branches())
-        && after.certain().lengthMetres() > before.certain().lengthMetres() - LESS_METRES;
+  private static RoadAhead.Known near(RoadAhead.Known known) {
+    int most = (int) (FARTHEST_METRES / known.certain().pieceMetres());
+    GradeProfile certain = first(known.certain(), most);
+    List<RoadAhead.Branch> branches =
+        known.certain().size() > most
+            ? List.of()
+            : known.branches().stream()
+                .map(way -> new RoadAhead.Branch(way.odds(), first(way.profile(), most)))
+                .toList();
+    return new RoadAhead.Known(certain, branches, known.origin());
   }
 
-  private static boolean isSame(List<RoadAhead.Branch> before, List<RoadAhead.Branch> after) {
-    boolean isSame = before.size() == after.size();
-    for (int i = 0; isSame && i < before.size(); i++) {
-      isSame = Math.abs(before.get(i).odds() - after.get(i).odds()) < OTHER_ODDS;
-    }
-    return isSame;
-  }
-
-  private static boolean isAsGood(RoadAhead now, RoadAhead next) {
-    if (!(now instanceof RoadAhead.Known before && near(next) instanceof RoadAhead.Known after)) {
-      return true;
-    }
-    double had = before.certain().lengthMetres();
-    double more = after.certain().lengthMetres() - had;
-    return more < Math.max(MORE_METRES, MORE_SHARE * had)
-        && difference(before.certain(), after.certain()) < OTHER_GRADE;
-  }
-
-  /** Mean difference of grades over the next kilometres. */
-  private static double difference(GradeProfile before, GradeProfile after) {
-    int compared =
-        Math.min(
-            Math.min(before.size(), after.size()),
-            (int) (COMPARED_METRES / before.pieceMetres()));
-    double sum = 0;
-    for (int piece = 0; piece < compared; piece++) {
-      sum += Math.abs(before.grade(piece) - after.grade(piece));
-    }
-    return compared == 0 ? 0 : sum / compared;
+  private static GradeProfile first(GradeProfile profile, int most) {
+    int pieces = Math.min(most, WayText.MOST_PIECES);
+    return profile.size() > pieces ? profile.first(pieces) : profile;
   }
 }

@@ -29,6 +29,7 @@ final class RoadWatch {
   private final PassPieces pieces = new PassPieces();
   private long latitudeMicros = -1;
   private Optional<ClimbAhead> climb = Optional.empty();
+  private Optional<TripEvent> kept = Optional.empty();
 
   /**
    * A watch over a drive.
@@ -43,6 +44,7 @@ final class RoadWatch {
   void accept(TripEvent event) {
     if (sight.isEmpty()) {
       told.take(event);
+      kept = Optional.of(event);
     }
   }
 
@@ -62,7 +64,8 @@ final class RoadWatch {
    * Lets a second pass.
    *
    * @param driven what it told of the road, if it told a speed
-   * @return what the trip has to keep of the road ahead, if that has changed
+   * @return what the trip has to keep of the road ahead, if that has changed, as of a moment before
+   *     the second was over
    */
   Optional<TripEvent> second(long timeMicros, Optional<RoadSecond> driven) {
     double seconds = timeMicros / MICROS_PER_SECOND;
@@ -72,8 +75,10 @@ final class RoadWatch {
     double grade = latest.within(Channels.ROAD_GRADE, timeMicros, FRESH_SECONDS).orElse(0) / 100;
     soFar.moved(seconds, metres, grade);
     Optional<TripEvent> news =
-        sight.flatMap(
-            somebody -> told.hear(timeMicros, metres, ask(somebody, timeMicros, metres, driven)));
+        sight.isEmpty()
+            ? kept
+            : told.hear(timeMicros, metres, ask(sight.get(), timeMicros, metres, driven));
+    kept = Optional.empty();
     told.moved(metres);
     climb =
         switch (told.ahead()) {

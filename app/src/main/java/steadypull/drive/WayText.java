@@ -17,13 +17,24 @@ import steadypull.road.GradeProfile;
  * alphabet). Stateless.
  */
 final class WayText {
-  private static final double STEPS = 1e4;
-  private static final int MOST_PIECES = 4000;
+  /** So many pieces a profile may have. */
+  static final int MOST_PIECES = 4000;
+
+  /** Steps of grades and errors in 100 %. */
+  private static final int MOST_STEPS = 10_000;
+
+  private static final double SHORTEST_METRES = 1;
+  private static final double LONGEST_METRES = 1000;
   private static final int CONTINUES = 0x80;
 
   private WayText() {}
 
-  /** Writes a profile; grades and errors are rounded to 0.01 %. */
+  /**
+   * Writes a profile; grades and errors are rounded to 0.01 %. What is steeper or surely wronger
+   * than 100 % is told as that.
+   *
+   * @param profile of up to {@link #MOST_PIECES} pieces
+   */
   static String write(GradeProfile profile) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION, true);
@@ -31,7 +42,7 @@ final class WayText {
       long before = 0;
       write(out, profile.size());
       for (int piece = 0; piece < profile.size(); piece++) {
-        long step = Math.round(profile.grade(piece) * STEPS);
+        long step = steps(profile.grade(piece));
         write(out, zigzag(step - before));
         before = step;
       }
@@ -47,9 +58,9 @@ final class WayText {
   private static void writeErrors(DeflaterOutputStream out, GradeProfile profile)
       throws IOException {
     for (int piece = 0; piece < profile.size(); ) {
-      long error = error(profile, piece);
+      long error = steps(profile.error(piece));
       int end = piece + 1;
-      while (end < profile.size() && error(profile, end) == error) {
+      while (end < profile.size() && steps(profile.error(end)) == error) {
         end++;
       }
       write(out, end - piece);
@@ -58,17 +69,29 @@ final class WayText {
     }
   }
 
-  private static long error(GradeProfile profile, int piece) {
-    return Math.round(profile.error(piece) * STEPS);
+  private static long steps(double fraction) {
+    return Math.round(Math.clamp(fraction, -1, 1) * MOST_STEPS);
+  }
+
+  private static double fraction(long steps) {
+    if (steps < -MOST_STEPS || steps > MOST_STEPS) {
+      throw new IllegalArgumentException(
+          "A grade lies within 100 %%, found %d steps of 0.01 %%".formatted(steps));
+    }
+    return steps / (double) MOST_STEPS;
   }
 
   /**
    * Reads what {@link #write} wrote.
    *
-   * @param pieceMetres length of each piece, above 0
+   * @param pieceMetres length of each piece, 1 to 1000
    * @throws IllegalArgumentException if the text is no such profile
    */
   static GradeProfile read(String text, double pieceMetres) {
+    if (!(pieceMetres >= SHORTEST_METRES && pieceMetres <= LONGEST_METRES)) {
+      throw new IllegalArgumentException(
+          "A way's pieces are 1 to 1000 m long, found " + pieceMetres);
+    }
     byte[] bytes = Base64.getUrlDecoder().decode(text);
     Inflater inflater = new Inflater(true);
     try (InputStream in = new InflaterInputStream(new ByteArrayInputStream(bytes), inflater)) {
@@ -77,9 +100,13 @@ final class WayText {
       long step = 0;
       for (int piece = 0; piece < size; piece++) {
         step += unzigzag(read(in));
-        grades[piece] = step / STEPS;
+        grades[piece] = fraction(step);
       }
-      return new GradeProfile(pieceMetres, grades, readErrors(in, size));
+      double[] errors = readErrors(in, size);
+      if (in.read() >= 0) {
+        throw new IllegalArgumentException("A way's text goes on behind its end: " + text);
+      }
+      return new GradeProfile(pieceMetres, grades, errors);
     } catch (IOException broken) {
       throw new IllegalArgumentException("A way's text breaks off: " + text, broken);
     } finally {
@@ -91,7 +118,7 @@ final class WayText {
     double[] errors = new double[size];
     for (int piece = 0; piece < size; ) {
       int end = piece + (int) within(read(in), size - piece);
-      double error = read(in) / STEPS;
+      double error = fraction(within(read(in), MOST_STEPS));
       if (end == piece) {
         throw new IllegalArgumentException("A way's errors come in runs of one or more");
       }
@@ -106,7 +133,7 @@ final class WayText {
   private static long within(long count, int most) {
     if (count < 0 || count > most) {
       throw new IllegalArgumentException(
-          "A way has up to %d pieces, found %d".formatted(most, count));
+          "A number of a way's text is 0 to %d, found %d".formatted(most, count));
     }
     return count;
   }

@@ -30,7 +30,8 @@ final class DemoDrives implements AutoCloseable {
             address ->
                 DemoWorld.scenario(address.replaceFirst("^demo:", "").replaceFirst("\\?.*", ""))
                     .map(DemoWorld::vehicleFile),
-            DemoDrives::lasts);
+            DemoDrives::lasts,
+            DemoWorld.receivers());
     drives = new LiveDrives(library, List.of(offer), ENGLISH, InstantSource.fixed(START), "test");
   }
 
