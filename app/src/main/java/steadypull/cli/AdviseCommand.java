@@ -10,17 +10,20 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.advice.AdviceJson;
 import steadypull.advice.RuleSet;
+import steadypull.channel.Channels;
 import steadypull.drive.DriveSetup;
 import steadypull.drive.Replay;
 import steadypull.exchange.IncomingTable;
 import steadypull.exchange.TableException;
 import steadypull.exchange.TransferWatch;
 import steadypull.exchange.VehicleFile;
+import steadypull.road.RoadSight;
 import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
@@ -34,7 +37,9 @@ import steadypull.vehicle.Vehicle;
     header = "Says what would have been said on a trip, as JSON lines.",
     description =
         "Runs a trip of the library, or a trip table, through the forecaster and the rules exactly"
-            + " as the live drive would; no sample is seen before its time.")
+            + " as the live drive would; no sample is seen before its time. A trip knows of the"
+            + " road ahead what it was told on its drive, a table with positions what the library"
+            + " remembers.")
 final class AdviseCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
@@ -77,6 +82,8 @@ final class AdviseCommand implements Callable<Integer> {
       paramLabel = "FILE",
       description = "Rules in place of the shipped ones.")
   private @Nullable Path rules;
+
+  @Mixin private RoadOptions road = new RoadOptions();
 
   @Option(
       names = "--forecasts",
@@ -122,11 +129,25 @@ final class AdviseCommand implements Callable<Integer> {
     Vehicle found = TableVehicle.ofWhole("table", table);
     table.clockWords().forEach(words -> main.err().println(opened.name() + ": " + words));
     Vehicle base = vehicle == null ? found : named(main);
-    end(
-        main,
-        replay(main, inForce, base)
-            .<TableException>run(taker -> table.read(taker::accept, TransferWatch.NONE)));
-    return 0;
+    boolean hasPositions = hasPositions(table);
+    if (!road.remembers(hasPositions)) {
+      run(main, replay(main, inForce, base, Optional.of(road.ofTable(main, hasPositions))), table);
+      return 0;
+    }
+    try (TripLibrary library = main.openLibraryToRead()) {
+      RoadSight sight = road.ofTable(main, file, library);
+      run(main, replay(main, inForce, base, Optional.of(sight)), table);
+      return 0;
+    }
+  }
+
+  private static void run(SteadypullCommand main, Replay replay, IncomingTable table)
+      throws TableException {
+    end(main, replay.<TableException>run(taker -> table.read(taker::accept, TransferWatch.NONE)));
+  }
+
+  private static boolean hasPositions(IncomingTable table) throws TableException {
+    return table.hasSampleOf(Channels.LATITUDE) && table.hasSampleOf(Channels.LONGITUDE);
   }
 
   private static Optional<String> keptMapping(SteadypullCommand main, String headerLine)
@@ -148,7 +169,8 @@ final class AdviseCommand implements Callable<Integer> {
     try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary trip = library.find(what);
       Vehicle base = vehicle == null ? library.vehicleOf(trip.id()) : named(main);
-      end(main, replay(main, inForce, base).run(library, trip));
+      Optional<RoadSight> sight = road.ofTrip(main, trip.channels().contains(Channels.LATITUDE));
+      end(main, replay(main, inForce, base, sight).run(library, trip));
       return DamageWords.tell(main, library.damage(trip.id()));
     }
   }
@@ -171,7 +193,9 @@ final class AdviseCommand implements Callable<Integer> {
     }
   }
 
-  private Replay replay(SteadypullCommand main, RuleSet inForce, Vehicle base) throws Exception {
+  private Replay replay(
+      SteadypullCommand main, RuleSet inForce, Vehicle base, Optional<RoadSight> sight)
+      throws Exception {
     Vehicle judged = base;
     for (Limit limit : limits) {
       judged = judged.withLimit(limit);
@@ -180,6 +204,7 @@ final class AdviseCommand implements Callable<Integer> {
       judged = judged.withRig(VehicleFile.readRig(rig));
     }
     DriveSetup setup = main.words(inForce).setup(judged, false);
-    return new Replay(setup, new AdviceLines(main.out(), Optional.ofNullable(forecastSeconds)));
+    return new Replay(
+        setup, sight, new AdviceLines(main.out(), Optional.ofNullable(forecastSeconds)));
   }
 }

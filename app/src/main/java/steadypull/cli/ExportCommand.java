@@ -44,7 +44,10 @@ final class ExportCommand implements Callable<Integer> {
   @Option(names = "--measured-only", description = "Leaves out the derived channels.")
   private boolean measuredOnly;
 
-  @Option(names = "--no-positions", description = "Leaves out latitude and longitude.")
+  @Option(
+      names = "--no-positions",
+      description =
+          "Leaves out latitude and longitude, and of a .trip file what was told of the road ahead.")
   private boolean noPositions;
 
   @Override

@@ -16,6 +16,7 @@ import steadypull.cli.TableOpening.Opened;
 import steadypull.exchange.IncomingTable;
 import steadypull.exchange.MappingText;
 import steadypull.exchange.TableException;
+import steadypull.exchange.TransferWatch;
 import steadypull.exchange.TripTable;
 import steadypull.store.AddedTrip;
 import steadypull.store.LibraryException;
@@ -23,11 +24,14 @@ import steadypull.store.NewTrip;
 import steadypull.store.TripAdder;
 import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
+import steadypull.store.TripSummary;
 import steadypull.vehicle.Rig;
 import steadypull.vehicle.Vehicle;
 
 /** Trip tables on their way into the library. One thread. */
 final class TableImport {
+  private static final String ORIGIN = "table/";
+
   /**
    * What is said of all tables.
    *
@@ -126,13 +130,19 @@ final class TableImport {
     return trip.seal(endMicros);
   }
 
+  /** The trip that a table was taken in as, if it was. */
+  static Optional<TripSummary> known(Path table, TripLibrary library)
+      throws TableException, LibraryException {
+    return library.findOrigin(ORIGIN + TripTable.digest(table, TransferWatch.NONE));
+  }
+
   /**
    * The own id of a table's trip: its content's, so that the same table is known again; another one
    * if it is to be taken once more.
    */
   private String origin(TripAdder adder, Opened opened) throws TableException, CommandFailure {
     String origin =
-        "table/"
+        ORIGIN
             + TripTable.digest(
                 opened.file(),
                 progress.watch("Looking through " + opened.name(), opened.table().bytes()));

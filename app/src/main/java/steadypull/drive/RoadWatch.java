@@ -92,6 +92,9 @@ final class RoadWatch {
   private RoadAhead ask(
       RoadSight somebody, long timeMicros, double metres, Optional<RoadSecond> driven) {
     somebody.moved(timeMicros / MICROS_PER_SECOND, metres);
+    latest
+        .within(Channels.ROAD_GRADE, timeMicros, A_SECOND)
+        .ifPresent(percent -> somebody.climbing(percent / 100));
     Optional<PositionFix> fix = fix(timeMicros);
     if (somebody.learnsOnTheWay()) {
       driven.ifPresentOrElse(

@@ -18,6 +18,13 @@ public interface RoadSight {
   void moved(double seconds, double metres);
 
   /**
+   * Takes the grade that the vehicle itself shows in this second, where it shows one.
+   *
+   * @param grade rise over run, a fraction
+   */
+  default void climbing(double grade) {}
+
+  /**
    * Takes a piece of what this trip has driven, smoothed, so that it is known when it is driven
    * again; each goes on where the one before ended.
    */

@@ -3,6 +3,7 @@ package steadypull.store;
 import java.util.function.Predicate;
 import org.jdbi.v3.core.JdbiException;
 import steadypull.channel.Channel;
+import steadypull.channel.Channels;
 
 /**
  * Copies a trip's entries from one library into another. A fault of the library that takes is told
@@ -12,7 +13,8 @@ final class TripCopy {
   private TripCopy() {}
 
   /**
-   * Adds all events, and the samples of the chosen channels.
+   * Adds all events, and the samples of the chosen channels. Without places what was told of the
+   * road ahead stays behind too.
    *
    * @param from holds the trip
    * @return what of it cannot be read
@@ -35,7 +37,9 @@ final class TripCopy {
   private static boolean isChosen(TripEntry entry, Predicate<Channel> chosen) {
     return switch (entry) {
       case TripEntry.OfSample(var sample) -> chosen.test(sample.channel());
-      case TripEntry.OfEvent _ -> true;
+      // Grades of a road that somebody else drove may tell which it is: they go with the places.
+      case TripEntry.OfEvent(TripEvent event) ->
+          event.kind() != TripEvent.Kind.ROAD || chosen.test(Channels.LATITUDE);
     };
   }
 

@@ -1,8 +1,10 @@
 package steadypull.road.memory;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import steadypull.road.GradeProfile;
 import steadypull.road.PassPoint;
 import steadypull.road.RoadPass;
 import steadypull.road.Route;
@@ -13,7 +15,9 @@ import steadypull.road.Route;
  */
 public final class RouteLine {
   /** A grade that may be wrong by more than that is not told (our choice). */
-  static final double LARGEST_ERROR = 0.05;
+  public static final double LARGEST_ERROR = 0.05;
+
+  private static final double PIECE_METRES = 50;
 
   private static final double LONGEST_BRIDGE_METRES = 200;
 
@@ -69,6 +73,31 @@ public final class RouteLine {
       told += pass.points().stream().filter(point -> isTold(point.gradeError())).count();
     }
     return all == 0 ? 0 : (double) told / all;
+  }
+
+  /**
+   * The grades of the whole route from its first point on, with its own elevations, by metres
+   * alone. A piece of which no grade is told has an error of {@link #LARGEST_ERROR} or more.
+   */
+  public GradeProfile profile() {
+    List<PassPoint> points = passes.stream().flatMap(pass -> pass.points().stream()).toList();
+    double from = points.isEmpty() ? 0 : points.getFirst().metres();
+    int pieces = points.isEmpty() ? 0 : 1 + piece(points.getLast().metres() - from);
+    double[] grades = new double[pieces];
+    double[] errors = new double[pieces];
+    int[] counts = new int[pieces];
+    for (PassPoint point : points) {
+      int piece = piece(point.metres() - from);
+      counts[piece]++;
+      grades[piece] += (point.grade() - grades[piece]) / counts[piece];
+      errors[piece] = Math.max(errors[piece], point.gradeError());
+    }
+    Arrays.setAll(errors, piece -> counts[piece] == 0 ? LARGEST_ERROR : errors[piece]);
+    return new GradeProfile(PIECE_METRES, grades, errors);
+  }
+
+  private static int piece(double metres) {
+    return (int) (metres / PIECE_METRES);
   }
 
   /**
