@@ -77,11 +77,7 @@ final class AdviseCommand implements Callable<Integer> {
   @Option(names = "--rig", paramLabel = "RIG.json", description = "What was towed.")
   private @Nullable Path rig;
 
-  @Option(
-      names = "--rules",
-      paramLabel = "FILE",
-      description = "Rules in place of the shipped ones.")
-  private @Nullable Path rules;
+  @Mixin private RulesOption rules = new RulesOption();
 
   @Mixin private RoadOptions road = new RoadOptions();
 
@@ -95,7 +91,7 @@ final class AdviseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
-    RuleSet inForce = rules == null ? RuleSet.shipped() : loaded(rules);
+    RuleSet inForce = rules.inForce();
     return isTable(what) ? table(main, inForce, Path.of(what)) : trip(main, inForce);
   }
 
@@ -105,15 +101,6 @@ final class AdviseCommand implements Callable<Integer> {
         || what.indexOf(File.separatorChar) >= 0
         || what.indexOf('.') >= 0
         || Files.isRegularFile(Path.of(what));
-  }
-
-  private static RuleSet loaded(Path file) throws Exception {
-    if (!Files.exists(file)) {
-      throw new CommandFailure(
-          "Could not read rules from %s: expected a rule file, found no file of that name. Check the path."
-              .formatted(file));
-    }
-    return RuleSet.load(file);
   }
 
   /** A table is read to its end before the first word, so that a faulty one says nothing else. */

@@ -54,6 +54,7 @@ import steadypull.store.TripLibrary;
       ImportCommand.class,
       PortsCommand.class,
       RecordCommand.class,
+      RehearseCommand.class,
       RestoreCommand.class,
       RoadLoadCommand.class,
       ScenariosCommand.class,

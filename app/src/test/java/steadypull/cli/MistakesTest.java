@@ -48,6 +48,8 @@ class MistakesTest {
       advise x --route                           | expected --route R.gpx    | nothing in its place
       advise x --route ''                        | --route                   | blank
       advise x --no-memory=maybe                 | expected --no-memory      | "maybe"
+      rehearse --rules                           | expected --rules FILE     | nothing in its place
+      rehearse --jsn                             | Did you mean --json?      | "--jsn"
       scenarios --at pty                         | --serve NAME beside       | --at alone
       record --port tcp://x --vehicle V          | tcp://host:port           | another form
       record --port tcp://x:99999 --vehicle V    | a port from 1 to 65535    | another form
@@ -153,6 +155,9 @@ class MistakesTest {
           advise FOLDER/a.csv --rig FOLDER/bad.json  | Did you mean mass kg      | an unknown key
           advise FOLDER/a.csv --route FOLDER/no.gpx  | no.gpx                    | no file of that name
           advise FOLDER/a.csv --route FOLDER         | expected a GPX file       | found a folder
+          rehearse --rules FOLDER/bad.toml           | bad.toml:2                | No rule of this file
+          rehearse --rules FOLDER/no.toml            | no.toml                   | no file of that name
+          rehearse nosuch                            | Could not find a trip     | "nosuch"
           import FOLDER                              | expected a file           | found a folder
           import FOLDER/nosuch.csv                   | nosuch.csv                | no file of that name
           import FOLDER/a.csv --rig FOLDER/bad.json  | bad.json                  | an unknown key

@@ -1,0 +1,99 @@
+package steadypull.cli;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import steadypull.review.ForecastScore;
+
+/** The scores of rehearsed trips, for people and for machines. Stateless. */
+final class RehearseText {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private RehearseText() {}
+
+  /** Keys are stable; more may be added. What cannot be told has no key. */
+  static String json(RehearsalScores scores) {
+    ObjectNode node = JSON.createObjectNode();
+    node.put("trips", scores.trips());
+    node.put("hours", rounded(scores.hours(), 2));
+    node.put("derates", scores.derates());
+    ArrayNode rows = node.putArray("rows");
+    scores.rows().forEach((who, score) -> describe(who, score, rows.addObject()));
+    node.putObject("followed")
+        .put("trips", scores.followedTrips())
+        .put("hours", rounded(scores.followedHours(), 2));
+    return node.toString();
+  }
+
+  private static void describe(String who, ForecastScore score, ObjectNode row) {
+    row.put("forecaster", who);
+    row.put("warned", score.warned());
+    score.leadSeconds(0.1).ifPresent(lead -> row.put("lead_p10_s", rounded(lead, 1)));
+    score.leadSeconds(0.5).ifPresent(lead -> row.put("lead_p50_s", rounded(lead, 1)));
+    row.put("advisories", score.advisories());
+    score.falsePerHour().ifPresent(each -> row.put("false_per_h", rounded(each, 2)));
+  }
+
+  private static BigDecimal rounded(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+  }
+
+  /** A table, a line for each forecaster; empty if there is no trip. */
+  static String table(RehearsalScores scores) {
+    if (scores.trips() + scores.followedTrips() == 0) {
+      return "";
+    }
+    StringBuilder text = new StringBuilder();
+    line(text, "%s, %.1f h, %s%n", trips(scores.trips()), scores.hours(), derates(scores));
+    if (scores.followedTrips() > 0) {
+      line(
+          text,
+          "apart: %s, %.1f h, on which the driver eased the load after advice%n",
+          trips(scores.followedTrips()),
+          scores.followedHours());
+    }
+    line(
+        text,
+        "%n%-14s %8s %10s %12s %11s %13s%n",
+        "forecaster",
+        "warned",
+        "lead p10",
+        "lead median",
+        "advisories",
+        "false an hour");
+    scores.rows().forEach((who, score) -> row(text, who, score));
+    return text.toString();
+  }
+
+  private static void row(StringBuilder text, String who, ForecastScore score) {
+    line(
+        text,
+        "%-14s %8s %10s %12s %11d %13s%n",
+        who,
+        score.warned() + "/" + score.derates(),
+        figure(score.leadSeconds(0.1), "%.0f s"),
+        figure(score.leadSeconds(0.5), "%.0f s"),
+        score.advisories(),
+        figure(score.falsePerHour(), "%.2f"));
+  }
+
+  private static String trips(int count) {
+    return count == 1 ? "1 trip" : count + " trips";
+  }
+
+  private static String derates(RehearsalScores scores) {
+    return scores.derates() == 1 ? "1 derate" : scores.derates() + " derates";
+  }
+
+  private static String figure(OptionalDouble value, String format) {
+    return value.isPresent() ? String.format(Locale.ROOT, format, value.getAsDouble()) : "-";
+  }
+
+  private static void line(StringBuilder text, String format, Object... values) {
+    text.append(String.format(Locale.ROOT, format, values));
+  }
+}
