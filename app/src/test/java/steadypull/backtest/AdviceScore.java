@@ -1,75 +1,71 @@
 package steadypull.backtest;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import steadypull.advice.AdviceEvent;
 import steadypull.advice.Level;
 import steadypull.channel.Channel;
-import steadypull.channel.Channels;
+import steadypull.review.ForecastScore;
+import steadypull.review.ScoredDrive;
+import steadypull.review.Warning;
+import steadypull.vehicle.Limit;
 
 /**
- * How well advice warned of derates. An advisory counts for a derate if it is active from at least 5
- * s before it begins. It is false if its channel does not come within 2 K of its limit in the 180 s
- * after it was raised, 600 s for engine coolant and the oils. The first two minutes do not count.
+ * How well advice warned of derates in invented worlds, by the score that {@code rehearse} goes by,
+ * against what the plant says came.
  */
 final class AdviceScore {
-  private static final Set<Channel> SLOW =
-      Set.of(
-          Channels.ENGINE_COOLANT_TEMP, Channels.ENGINE_OIL_TEMP, Channels.TRANSMISSION_FLUID_TEMP);
-
   private static final int UNSCORED_SECONDS = 120;
-  private static final int LEAST_LEAD_SECONDS = 5;
-  private static final double NEAR_KELVIN = 2;
 
-  /** An advisory: what it was about, and from when to when it stood. */
-  record Advisory(Channel channel, double limit, int from, int until) {}
-
-  private final List<Double> leads = new ArrayList<>();
+  private final ForecastScore score = new ForecastScore();
   private final List<String> misses = new ArrayList<>();
   private final List<String> lies = new ArrayList<>();
-  private int derates;
-  private int advisories;
-  private double hours;
 
   void add(WorldDrive drive) {
-    List<Advisory> said = advisories(drive);
-    for (int[] derate : drive.derates()) {
-      if (derate[0] >= UNSCORED_SECONDS) {
-        derates++;
-        lead(drive, said, derate);
+    List<Warning> said = warnings(drive);
+    ScoredDrive came = came(drive);
+    score.add(came, said);
+    for (ScoredDrive.Derated derate : came.derates()) {
+      if (derate.fromSeconds() >= UNSCORED_SECONDS) {
+        noteMiss(drive, said, derate);
       }
     }
-    for (Advisory each : said) {
-      if (each.from() >= UNSCORED_SECONDS) {
-        advisories++;
-        double nearest = nearest(drive, each);
-        if (nearest > NEAR_KELVIN) {
-          lies.add(
-              "world %d: %s at %d s, nearest %.1f K"
-                  .formatted(drive.world().number(), each.channel().id(), each.from(), nearest));
-        }
+    for (Warning each : said) {
+      if (each.fromSecond() >= UNSCORED_SECONDS && ForecastScore.isUntrue(came, each)) {
+        lies.add(
+            "world %d: %s at %d s"
+                .formatted(drive.world().number(), each.channel().id(), each.fromSecond()));
       }
     }
-    hours += (drive.seconds() - UNSCORED_SECONDS) / 3600.0;
   }
 
-  private void lead(WorldDrive drive, List<Advisory> said, int[] derate) {
-    double lead =
-        said.stream()
-            .filter(
-                each -> each.from() <= derate[0] - LEAST_LEAD_SECONDS && each.until() >= derate[0])
-            .mapToDouble(each -> derate[0] - each.from())
-            .max()
-            .orElse(0);
-    if (lead > 0) {
-      leads.add(lead);
+  private static ScoredDrive came(WorldDrive drive) {
+    Map<Channel, Double> limits = new HashMap<>();
+    for (Limit limit : drive.world().vehicle().limits().values()) {
+      limits.put(limit.channel(), limit.celsius());
     }
+    return new ScoredDrive(
+        drive.seconds(),
+        drive.derates().stream()
+            .map(derate -> new ScoredDrive.Derated(derate[0], derate[1]))
+            .toList(),
+        drive.celsius(),
+        limits);
+  }
+
+  private void noteMiss(WorldDrive drive, List<Warning> said, ScoredDrive.Derated derate) {
+    double lead = ForecastScore.lead(said, derate.fromSeconds()).orElse(0);
     if (lead < 80) {
       misses.add(
-          "world %d: derate at %d to %d s, lead %.0f s, %s"
-              .formatted(drive.world().number(), derate[0], derate[1], lead, hot(drive, derate[0])));
+          "world %d: derate at %.0f to %.0f s, lead %.0f s, %s"
+              .formatted(
+                  drive.world().number(),
+                  derate.fromSeconds(),
+                  derate.untilSeconds(),
+                  lead,
+                  hot(drive, (int) derate.fromSeconds())));
     }
   }
 
@@ -77,14 +73,17 @@ final class AdviceScore {
   private static String hot(WorldDrive drive, int second) {
     return drive.world().vehicle().limits().values().stream()
         .filter(limit -> drive.celsius().containsKey(limit.channel()))
-        .filter(limit -> drive.celsius().get(limit.channel())[second] > limit.celsius() - 3)
+        .filter(
+            limit ->
+                drive.celsius().getOrDefault(limit.channel(), new double[second + 1])[second]
+                    > limit.celsius() - 3)
         .map(limit -> limit.channel().id())
         .toList()
         .toString();
   }
 
-  private static List<Advisory> advisories(WorldDrive drive) {
-    List<Advisory> advisories = new ArrayList<>();
+  private static List<Warning> warnings(WorldDrive drive) {
+    List<Warning> advisories = new ArrayList<>();
     AdviceEvent open = null;
     for (AdviceEvent event : drive.events()) {
       boolean isAsking =
@@ -117,42 +116,29 @@ final class AdviceScore {
     return advisories;
   }
 
-  private static Advisory advisory(AdviceEvent raised, int until) {
-    return new Advisory(
+  private static Warning advisory(AdviceEvent raised, int until) {
+    return new Warning(
         raised.channel().orElseThrow(),
         raised.limit().orElseThrow(),
         (int) (raised.timeMicros() / 1_000_000),
         until);
   }
 
-  private static double nearest(WorldDrive drive, Advisory advisory) {
-    int horizon = SLOW.contains(advisory.channel()) ? 600 : 180;
-    double[] celsius = drive.celsius().get(advisory.channel());
-    double nearest = Double.POSITIVE_INFINITY;
-    for (int second = advisory.from();
-        second <= Math.min(drive.seconds(), advisory.from() + horizon);
-        second++) {
-      nearest = Math.min(nearest, advisory.limit() - celsius[second]);
-    }
-    return nearest;
-  }
-
   int derates() {
-    return derates;
+    return score.derates();
   }
 
   int warned() {
-    return leads.size();
+    return score.warned();
   }
 
   double falsePerHour() {
-    return lies.size() / hours;
+    return score.falsePerHour().orElse(0);
   }
 
   /** A quantile of the leads, s; 0 without any. */
   double lead(double level) {
-    Collections.sort(leads);
-    return leads.isEmpty() ? 0 : leads.get((int) (level * (leads.size() - 1)));
+    return score.leadSeconds(level).orElse(0);
   }
 
   List<String> misses() {
@@ -167,6 +153,12 @@ final class AdviceScore {
   public String toString() {
     return "%.1f h, warned %d of %d, lead p10 %.0f s, median %.0f s, %d advisories, false %.2f an hour"
         .formatted(
-            hours, warned(), derates, lead(0.1), lead(0.5), advisories, falsePerHour());
+            score.hours(),
+            warned(),
+            derates(),
+            lead(0.1),
+            lead(0.5),
+            score.advisories(),
+            falsePerHour());
   }
 }
