@@ -29,6 +29,14 @@ public final class LatestSamples {
     return OptionalDouble.of(sample.value());
   }
 
+  /**
+   * The last value that came in the second which ends at a moment: at its beginning or later, and
+   * before its end. Who asks at each whole second gets every value at most once.
+   */
+  public OptionalDouble inSecondBefore(Channel channel, long timeMicros) {
+    return within(channel, timeMicros, 1);
+  }
+
   /** The last value however old, or empty if none ever came. */
   public OptionalDouble ever(Channel channel) {
     return within(channel, Long.MAX_VALUE, Double.POSITIVE_INFINITY);

@@ -1,6 +1,8 @@
 package steadypull.road;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import steadypull.channel.Channels;
 
 /**
  * Where a satellite receiver believed to be at a moment. WGS 84. Immutable.
@@ -15,11 +17,33 @@ public record PositionFix(
     double latitudeDegrees,
     double longitudeDegrees,
     OptionalDouble altitudeMetres) {
+  private static final double MICROS_PER_SECOND = 1e6;
+
   public PositionFix {
     if (!(Math.abs(latitudeDegrees) <= 90 && Math.abs(longitudeDegrees) <= 180)) {
       throw new IllegalArgumentException(
           "A place lies between -90 and 90 degrees north and -180 and 180 degrees east, found %s, %s"
               .formatted(latitudeDegrees, longitudeDegrees));
     }
+  }
+
+  /**
+   * The fix of the second that ends at a moment; empty if none was told in it. Who asks at each
+   * whole second gets each fix once.
+   *
+   * @param told latitude, longitude and altitude that came before that moment
+   * @param timeMicros microseconds since the trip began
+   */
+  public static Optional<PositionFix> ofSecondBefore(LatestSamples told, long timeMicros) {
+    OptionalDouble latitude = told.inSecondBefore(Channels.LATITUDE, timeMicros);
+    OptionalDouble longitude = told.inSecondBefore(Channels.LONGITUDE, timeMicros);
+    return latitude.isPresent() && longitude.isPresent()
+        ? Optional.of(
+            new PositionFix(
+                timeMicros / MICROS_PER_SECOND,
+                latitude.getAsDouble(),
+                longitude.getAsDouble(),
+                told.inSecondBefore(Channels.ALTITUDE, timeMicros)))
+        : Optional.empty();
   }
 }

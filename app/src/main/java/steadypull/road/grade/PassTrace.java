@@ -3,7 +3,6 @@ package steadypull.road.grade;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.road.LatestSamples;
@@ -19,7 +18,6 @@ import steadypull.vehicle.Vehicle;
  */
 public final class PassTrace {
   private static final long SECOND_MICROS = 1_000_000;
-  private static final double A_SECOND = 0.999;
 
   /** Points lie no closer together, m. */
   private static final double POINT_METRES = 20;
@@ -64,20 +62,7 @@ public final class PassTrace {
 
   private void add(RoadSecond second) {
     seconds.add(second);
-    fixes.add(fix(second.seconds()));
-  }
-
-  private Optional<PositionFix> fix(double time) {
-    OptionalDouble latitude = located.within(Channels.LATITUDE, nextMicros, A_SECOND);
-    OptionalDouble longitude = located.within(Channels.LONGITUDE, nextMicros, A_SECOND);
-    return latitude.isPresent() && longitude.isPresent()
-        ? Optional.of(
-            new PositionFix(
-                time,
-                latitude.getAsDouble(),
-                longitude.getAsDouble(),
-                located.within(Channels.ALTITUDE, nextMicros, A_SECOND)))
-        : Optional.empty();
+    fixes.add(PositionFix.ofSecondBefore(located, nextMicros));
   }
 
   private void finishPass() {

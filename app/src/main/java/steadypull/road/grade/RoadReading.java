@@ -5,15 +5,13 @@ import java.util.OptionalDouble;
 import steadypull.channel.Channels;
 import steadypull.road.EnginePower;
 import steadypull.road.LatestSamples;
+import steadypull.road.PositionFix;
 import steadypull.road.RoadLoad;
 import steadypull.road.StandardAtmosphere;
 import steadypull.vehicle.Rig;
 
 /** Reads from a vehicle's samples what each second tells of the road. Pipeline thread only. */
 final class RoadReading {
-  /** An altitude is used once. */
-  private static final double A_SECOND = 0.999;
-
   /** Under this engine power the brakes may be on or the engine may brake. */
   private static final double LEAST_PULL_KILOWATTS = 8;
 
@@ -60,17 +58,15 @@ final class RoadReading {
         metresPerSecond >= LOWEST_PULLING_METRES_PER_SECOND
             ? traction(timeMicros, metresPerSecond, wheelKilowatts)
             : Optional.empty(),
-        samples.within(Channels.ALTITUDE, timeMicros, A_SECOND),
+        samples.inSecondBefore(Channels.ALTITUDE, timeMicros),
         turn(timeMicros));
   }
 
   private Optional<Turn> turn(long timeMicros) {
-    OptionalDouble latitude = samples.within(Channels.LATITUDE, timeMicros, A_SECOND);
-    OptionalDouble longitude = samples.within(Channels.LONGITUDE, timeMicros, A_SECOND);
-    return latitude.isPresent() && longitude.isPresent()
-        ? course.turned(
-            timeMicros / MICROS_PER_SECOND, latitude.getAsDouble(), longitude.getAsDouble())
-        : Optional.empty();
+    return PositionFix.ofSecondBefore(samples, timeMicros)
+        .flatMap(
+            fix ->
+                course.turned(fix.seconds(), fix.latitudeDegrees(), fix.longitudeDegrees()));
   }
 
   private Optional<Traction> traction(

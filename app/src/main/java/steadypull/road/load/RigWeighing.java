@@ -24,7 +24,6 @@ import steadypull.vehicle.Vehicle;
  */
 public final class RigWeighing {
   private static final long SECOND_MICROS = 1_000_000;
-  private static final double A_SECOND = 0.999;
   private static final double LONGEST_STEP_SECONDS = 3;
 
   /** Where nobody has entered a mass, the search begins here; the trip decides where it ends. */
@@ -77,20 +76,10 @@ public final class RigWeighing {
     if (now.isPresent() && before.isPresent()) {
       HeadStep step = step(before.get(), now.get());
       steps.add(step);
-      places.accept(step.metres(), fix(step.seconds()));
+      places.accept(step.metres(), PositionFix.ofSecondBefore(located, nextMicros));
     }
     before = now;
     nextMicros += SECOND_MICROS;
-  }
-
-  private Optional<PositionFix> fix(double seconds) {
-    OptionalDouble latitude = located.within(Channels.LATITUDE, nextMicros, A_SECOND);
-    OptionalDouble longitude = located.within(Channels.LONGITUDE, nextMicros, A_SECOND);
-    return latitude.isPresent() && longitude.isPresent()
-        ? Optional.of(
-            new PositionFix(
-                seconds, latitude.getAsDouble(), longitude.getAsDouble(), OptionalDouble.empty()))
-        : Optional.empty();
   }
 
   private static HeadStep step(RoadSecond from, RoadSecond to) {

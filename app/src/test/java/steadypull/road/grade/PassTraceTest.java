@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import steadypull.channel.Channels;
+import steadypull.channel.Sample;
 import steadypull.demo.road.Country;
 import steadypull.demo.road.Road;
 import steadypull.road.FlatGround;
@@ -25,9 +26,8 @@ class PassTraceTest {
             .filter(point -> point.place().isPresent())
             .filter(point -> apart(point, drive) > 3 * error(point))
             .count();
-    long placed = pass.points().stream().filter(point -> point.place().isPresent()).count();
-    assertThat(placed).isGreaterThan(200);
-    assertThat(beside).isLessThan(placed / 25);
+    assertThat(placed(pass)).isGreaterThan(200);
+    assertThat(beside).isLessThan(placed(pass) / 25);
   }
 
   @Test
@@ -69,6 +69,27 @@ class PassTraceTest {
         .forEach(trace::accept);
 
     assertThat(trace.finish()).hasSize(2);
+  }
+
+  /** Loggers that write a row each second write whole ones: a place at 7 s counts as any other. */
+  @Test
+  void placesAtWholeSecondsCount() {
+    TourDrive drive = TourDrive.of(Country.larkmoor().alongBrambleLane(), 1);
+    PassTrace rows = new PassTrace(drive.vehicle());
+    drive.samples().stream()
+        .map(
+            sample ->
+                new Sample(
+                    sample.channel(),
+                    sample.timeMicros() / 1_000_000 * 1_000_000,
+                    sample.value()))
+        .forEach(rows::accept);
+
+    assertThat(placed(only(rows.finish()))).isCloseTo(placed(only(trace(drive))), within(3L));
+  }
+
+  private static long placed(RoadPass pass) {
+    return pass.points().stream().filter(point -> point.place().isPresent()).count();
   }
 
   private static List<RoadPass> trace(TourDrive drive) {
