@@ -20,7 +20,7 @@ public record PositionFix(
   private static final double MICROS_PER_SECOND = 1e6;
 
   public PositionFix {
-    if (!(Math.abs(latitudeDegrees) <= 90 && Math.abs(longitudeDegrees) <= 180)) {
+    if (!isOnEarth(latitudeDegrees, longitudeDegrees)) {
       throw new IllegalArgumentException(
           "A place lies between -90 and 90 degrees north and -180 and 180 degrees east, found %s, %s"
               .formatted(latitudeDegrees, longitudeDegrees));
@@ -28,8 +28,8 @@ public record PositionFix(
   }
 
   /**
-   * The fix of the second that ends at a moment; empty if none was told in it. Who asks at each
-   * whole second gets each fix once.
+   * The fix of the second that ends at a moment; empty if none was told in it, or one off the
+   * earth, as loggers write without a fix. Who asks at each whole second gets each fix once.
    *
    * @param told latitude, longitude and altitude that came before that moment
    * @param timeMicros microseconds since the trip began
@@ -37,7 +37,7 @@ public record PositionFix(
   public static Optional<PositionFix> ofSecondBefore(LatestSamples told, long timeMicros) {
     OptionalDouble latitude = told.inSecondBefore(Channels.LATITUDE, timeMicros);
     OptionalDouble longitude = told.inSecondBefore(Channels.LONGITUDE, timeMicros);
-    return latitude.isPresent() && longitude.isPresent()
+    return isOnEarth(latitude.orElse(Double.NaN), longitude.orElse(Double.NaN))
         ? Optional.of(
             new PositionFix(
                 timeMicros / MICROS_PER_SECOND,
@@ -45,5 +45,9 @@ public record PositionFix(
                 longitude.getAsDouble(),
                 told.inSecondBefore(Channels.ALTITUDE, timeMicros)))
         : Optional.empty();
+  }
+
+  private static boolean isOnEarth(double latitudeDegrees, double longitudeDegrees) {
+    return Math.abs(latitudeDegrees) <= 90 && Math.abs(longitudeDegrees) <= 180;
   }
 }

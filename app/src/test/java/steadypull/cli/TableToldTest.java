@@ -46,6 +46,29 @@ class TableToldTest {
     return desk.type("trips").out().lines().count();
   }
 
+  /** Learning takes the oldest trip first: one that broke it would keep all others waiting. */
+  @Test
+  void placesOffTheEarthTeachNothingAndStopNobody() throws Exception {
+    Path nowhere = Files.writeString(folder.resolve("nowhere.csv"), TABLE.replace(",1.5", ",91.5"));
+
+    Desk.Answer answer = importing(nowhere, "--start", "2026-07-01T10:00:00Z");
+    Desk.Answer next = importing(longWay(), "--start", "2026-07-02T10:00:00Z");
+
+    assertThat(answer.status()).isZero();
+    assertThat(desk.type("climbs", answer.line()).status()).isZero();
+    assertThat(next.status()).isZero();
+    assertThat(next.err()).contains("Learned the roads of 1 trip.");
+  }
+
+  /** A minute north, a row each second. */
+  private Path longWay() throws Exception {
+    StringBuilder rows = new StringBuilder(TABLE.lines().findFirst().orElseThrow());
+    for (int second = 0; second < 60; second++) {
+      rows.append("\n%d,72,%s,2.5".formatted(second, 1.5 + second * 0.00018));
+    }
+    return Files.writeString(folder.resolve("way.csv"), rows);
+  }
+
   @Test
   void aTableThatWasImportedBeforeIsToldWithItsTrip() throws Exception {
     String trip = importing(table).line();

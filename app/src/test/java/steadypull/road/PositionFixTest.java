@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -46,6 +47,17 @@ class PositionFixTest {
   void halfAPlaceIsNone() {
     LatestSamples told = new LatestSamples();
     told.accept(new Sample(Channels.LATITUDE, 0, 10));
+
+    assertThat(PositionFix.ofSecondBefore(told, SECOND_MICROS)).isEmpty();
+  }
+
+  /** Some loggers write 91, 181 or 999 where they have no fix. */
+  @ParameterizedTest
+  @CsvSource({"91, 20", "-90.5, 20", "10, 180.5", "999, 999"})
+  void aPlaceOffTheEarthIsNone(double latitude, double longitude) {
+    LatestSamples told = new LatestSamples();
+    told.accept(new Sample(Channels.LATITUDE, 0, latitude));
+    told.accept(new Sample(Channels.LONGITUDE, 0, longitude));
 
     assertThat(PositionFix.ofSecondBefore(told, SECOND_MICROS)).isEmpty();
   }

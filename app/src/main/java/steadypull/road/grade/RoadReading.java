@@ -65,8 +65,7 @@ final class RoadReading {
   private Optional<Turn> turn(long timeMicros) {
     return PositionFix.ofSecondBefore(samples, timeMicros)
         .flatMap(
-            fix ->
-                course.turned(fix.seconds(), fix.latitudeDegrees(), fix.longitudeDegrees()));
+            fix -> course.turned(fix.seconds(), fix.latitudeDegrees(), fix.longitudeDegrees()));
   }
 
   private Optional<Traction> traction(

@@ -80,9 +80,7 @@ class PassTraceTest {
         .map(
             sample ->
                 new Sample(
-                    sample.channel(),
-                    sample.timeMicros() / 1_000_000 * 1_000_000,
-                    sample.value()))
+                    sample.channel(), sample.timeMicros() / 1_000_000 * 1_000_000, sample.value()))
         .forEach(rows::accept);
 
     assertThat(placed(only(rows.finish()))).isCloseTo(placed(only(trace(drive))), within(3L));
