@@ -73,20 +73,23 @@ final class ForgetCommand implements Callable<Integer> {
     QuietPlace around = wish.around;
     Integer number = wish.rememberAgain;
     if (around != null) {
-      main.out().println(told(main, roads.forget(around)) + " No road is kept there any more.");
+      main.out()
+          .println(
+              told(main, roads.forget(around), "No road was remembered there.")
+                  + " No road is kept there any more.");
     } else if (number != null) {
       rememberAgain(main, roads, number);
     } else if (wish.list) {
       list(main, roads.quietPlaces());
     } else if (wish.roads) {
-      main.out().println(told(main, roads.forgetAll()));
+      main.out().println(told(main, roads.forgetAll(), "No road was remembered."));
     }
   }
 
   /** The two ways of a road count each for itself. */
-  private static String told(SteadypullCommand main, Forgotten forgotten) {
+  private static String told(SteadypullCommand main, Forgotten forgotten, String nothing) {
     if (forgotten.pieces() == 0 && forgotten.climbs() == 0) {
-      return "No road was remembered there.";
+      return nothing;
     }
     return "Forgot %s of road, both ways together, in %s, and %s."
         .formatted(
@@ -97,10 +100,11 @@ final class ForgetCommand implements Callable<Integer> {
 
   private static void rememberAgain(SteadypullCommand main, KnownRoads roads, int number)
       throws Exception {
-    if (number < 1 || !roads.rememberAgain(number)) {
+    List<QuietPlace> before = roads.quietPlaces();
+    if (number < 1 || number > before.size() || !roads.rememberAgain(number)) {
       throw new CommandFailure(
           "Could not learn roads again at place %d: expected the number of a place that is kept out, of which there are %d, found another. forget --list shows them."
-              .formatted(number, roads.quietPlaces().size()));
+              .formatted(number, before.size()));
     }
     main.out().println("Roads there are learned again, from trips that come.");
   }

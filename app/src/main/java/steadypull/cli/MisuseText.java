@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.MutuallyExclusiveArgsException;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
@@ -27,6 +28,11 @@ record MisuseText(String tried, String complaint, String remedy) {
       case UnmatchedArgumentException unmatched -> unmatched(unmatched);
       case MissingParameterException missing -> missing(missing);
       case OverwrittenOptionException twice -> twice(twice);
+      case MutuallyExclusiveArgsException several ->
+          of(
+              several,
+              complaint("one of several options", "more than one"),
+              "Leave all but one away");
       default -> unreadable(misuse);
     };
   }
@@ -66,9 +72,19 @@ record MisuseText(String tried, String complaint, String remedy) {
   }
 
   private static MisuseText missing(MissingParameterException misuse) {
+    List<ArgSpec> all = misuse.getMissing();
+    boolean isOneWanted = all.stream().anyMatch(MisuseText::isAlternative);
     String wanted =
-        misuse.getMissing().stream().map(MisuseText::form).collect(Collectors.joining(" and "));
-    return of(misuse, complaint(wanted, "nothing in its place"), "Add it");
+        all.stream()
+            .map(MisuseText::form)
+            .collect(Collectors.joining(isOneWanted ? " or " : " and "));
+    return of(
+        misuse, complaint(wanted, "nothing in its place"), isOneWanted ? "Add one" : "Add it");
+  }
+
+  /** Whether it is one of a group of which one is to be said. */
+  private static boolean isAlternative(ArgSpec argument) {
+    return argument.group() != null && argument.group().exclusive();
   }
 
   private static MisuseText twice(OverwrittenOptionException misuse) {

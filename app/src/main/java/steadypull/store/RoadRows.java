@@ -49,6 +49,7 @@ final class RoadRows {
     handle.createUpdate(Sql.of("insertAllRoadLearned")).execute();
   }
 
+  /** Keeps a place quiet, once. */
   static void keepQuiet(Handle handle, QuietPlace place) {
     handle
         .createUpdate(Sql.of("insertRoadQuiet"))

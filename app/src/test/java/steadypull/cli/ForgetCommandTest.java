@@ -31,7 +31,7 @@ class ForgetCommandTest {
 
     assertThat(answer.status()).isZero();
     assertThat(answer.line()).matches("Forgot \\d+\\.\\d km of road, both ways .* pieces, .*");
-    assertThat(desk.type("forget", "--roads").line()).isEqualTo("No road was remembered there.");
+    assertThat(desk.type("forget", "--roads").line()).isEqualTo("No road was remembered.");
   }
 
   @Test
@@ -46,6 +46,17 @@ class ForgetCommandTest {
     assertThat(desk.type("forget", "--remember-again", "2").status()).isEqualTo(1);
     assertThat(desk.type("forget", "--remember-again", "1").status()).isZero();
     assertThat(desk.type("forget", "--list").out()).isEmpty();
+  }
+
+  /** Otherwise one lift would leave the other, and the home would stay unknown. */
+  @Test
+  void aPlaceThatIsForgottenTwiceIsKeptOutOnce() {
+    desk.type("forget", "--around", "-41.5,-118.0,2000");
+    desk.type("forget", "--around", "-41.5,-118.0,500");
+    desk.type("forget", "--around", "-41.5,-118.0,2000");
+
+    assertThat(desk.type("forget", "--list").lines())
+        .containsExactly("1  -41.500000,-118.000000,2000", "2  -41.500000,-118.000000,500");
   }
 
   @ParameterizedTest
@@ -68,8 +79,15 @@ class ForgetCommandTest {
 
   @Test
   void whatIsToBeForgottenMustBeSaid() {
-    assertThat(desk.type("forget").status()).isEqualTo(2);
-    assertThat(desk.type("forget", "--roads", "--list").status()).isEqualTo(2);
+    Desk.Answer nothing = desk.type("forget");
+    Desk.Answer both = desk.type("forget", "--roads", "--list");
+
+    assertThat(nothing.status()).isEqualTo(2);
+    assertThat(nothing.err())
+        .contains("expected --around LAT,LON,RADIUS_M or --roads or --list", "Add one.");
+    assertThat(both.status()).isEqualTo(2);
+    assertThat(both.err())
+        .contains("expected one of several options, found more than one. Leave all but one away.");
   }
 
   private void learnATour() throws LibraryException {
