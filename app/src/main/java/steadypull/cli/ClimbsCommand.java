@@ -17,7 +17,7 @@ import steadypull.store.TripSummary;
     mixinStandardHelpOptions = true,
     header = "Tells the climbs of a trip, and what each asked of the vehicle.",
     description = {
-      "A climb rises 40 m or more over 500 m or more, by 2 % or more on average; a dip or 600 m of"
+      "A climb rises 40 m or more over 500 m or more, by 2 %% or more on average; a dip or 600 m of"
           + " level road end it. One that was driven again, by whichever vehicle, has the same id;"
           + " the way down is none. Needs vehicle speed, and a receiver's altitude or the torque"
           + " and mass of the rig."

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
 import steadypull.road.RoadLoad;
 import steadypull.road.StandardAtmosphere;
@@ -124,15 +123,20 @@ final class RoadLoadCommand implements Callable<Integer> {
             .filter(Optional::isPresent)
             .count();
     if (said != 1) {
-      throw new ParameterException(
-          main.commandLine().getSubcommands().get("road-load"),
-          "expected one of --grade, --wheel-power and --wheel-torque, found "
-              + (said == 0 ? "none" : "several"));
+      throw Misuse.of(
+          main,
+          "road-load",
+          "one of --grade, --wheel-power and --wheel-torque",
+          said == 0 ? "none" : "several",
+          said == 0 ? "Say one" : "Leave all but one away");
     }
     if (name == null && kilograms == null) {
-      throw new ParameterException(
-          main.commandLine().getSubcommands().get("road-load"),
-          "expected --vehicle or --mass, found neither: nobody knows what is being moved");
+      throw Misuse.of(
+          main,
+          "road-load",
+          "--vehicle or --mass",
+          "neither, so that nobody knows what is being moved",
+          "Say one");
     }
   }
 

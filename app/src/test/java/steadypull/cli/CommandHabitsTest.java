@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** What all commands have in common, and those that need no drive. */
 class CommandHabitsTest {
@@ -58,6 +63,27 @@ class CommandHabitsTest {
     assertThat(answer.err()).isEmpty();
     assertThat(answer.out()).contains("Usage: steadypull", "--library=DIR", "--help");
     assertThat(answer.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  /** The parser formats them, and complains of a "%" past our streams, on standard error. */
+  @Test
+  void noTextOfTheHelpIsABrokenFormat() {
+    List<CommandSpec> commands =
+        Stream.of(SteadypullCommand.class.getAnnotation(Command.class).subcommands())
+            .map(CommandSpec::forAnnotatedObject)
+            .toList();
+
+    assertThat(commands).hasSizeGreaterThan(12);
+    assertThat(commands.stream().flatMap(CommandHabitsTest::texts))
+        .hasSizeGreaterThan(100)
+        .allSatisfy(text -> assertThat(String.format(text)).doesNotContain("%%"));
+  }
+
+  private static Stream<String> texts(CommandSpec command) {
+    return Stream.concat(
+            Stream.of(command.usageMessage().header(), command.usageMessage().description()),
+            command.args().stream().map(ArgSpec::description))
+        .flatMap(Stream::of);
   }
 
   @Test

@@ -185,11 +185,13 @@ class RoadLoadCommandTest {
     Desk.Answer nobody = desk.type("road-load", "--grade", "5", "--speed", "60");
 
     assertThat(none.status()).isEqualTo(2);
-    assertThat(none.err()).contains("--wheel-power", "found none", "road-load --help");
+    assertThat(none.err())
+        .contains("--wheel-torque, found none. Say one.", "road-load --help")
+        .doesNotContain("expected what");
     assertThat(both.status()).isEqualTo(2);
     assertThat(both.err()).contains("found several");
     assertThat(nobody.status()).isEqualTo(2);
-    assertThat(nobody.err()).contains("--vehicle or --mass");
+    assertThat(nobody.err()).contains("expected --vehicle or --mass, found neither");
   }
 
   @ParameterizedTest
