@@ -120,6 +120,7 @@ final class ImportCommand implements Callable<Integer> {
           files.size() + " files",
           "Import them one after the other");
     }
+    refuseVehicle(main);
   }
 
   private void take(SteadypullCommand main) throws Exception {
@@ -146,7 +147,6 @@ final class ImportCommand implements Callable<Integer> {
       for (String file : files) {
         opened.add(open(main, file, tables, trips));
       }
-      refuseVehicle(main, trips);
       IdleOptions.words(main, opened.stream().map(Taking::kind).collect(Collectors.toSet()))
           .forEach(main.err()::println);
       List<String> ids = take(library, opened, tables);
@@ -195,8 +195,9 @@ final class ImportCommand implements Callable<Integer> {
     }
   }
 
-  private void refuseVehicle(SteadypullCommand main, IncomingTrips trips) {
-    if (!trips.isEmpty() && (vehicle != null || rig != null || start != null)) {
+  private void refuseVehicle(SteadypullCommand main) {
+    if ((vehicle != null || rig != null || start != null)
+        && files.stream().anyMatch(file -> isTripFile(main, file))) {
       throw Misuse.of(
           main,
           "import",
@@ -204,5 +205,10 @@ final class ImportCommand implements Callable<Integer> {
           "a trip file, which brings its own vehicle and start",
           "Leave these options away, or import the trip file by itself");
     }
+  }
+
+  private static boolean isTripFile(SteadypullCommand main, String name) {
+    return !SeasonImport.isMeant(name)
+        && IncomingFile.of(path(main, name)) instanceof IncomingFile.Trip;
   }
 }

@@ -46,10 +46,6 @@ final class IncomingTrips implements AutoCloseable {
         });
   }
 
-  boolean isEmpty() {
-    return opened.isEmpty();
-  }
-
   @Override
   public void close() {
     opened.forEach(PortableTrip::close);

@@ -95,5 +95,6 @@ class TripFileCommandTest {
 
     assertThat(answer.status()).isEqualTo(2);
     assertThat(answer.err()).contains("--vehicle", "brings its own vehicle");
+    assertThat(folder.resolve("other")).as("no library for a mistake").doesNotExist();
   }
 }
