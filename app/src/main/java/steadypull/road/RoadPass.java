@@ -20,4 +20,21 @@ public record RoadPass(List<PassPoint> points) {
   public double lengthMetres() {
     return points.getLast().metres() - points.getFirst().metres();
   }
+
+  /** The same road as it is for somebody who drives it the other way, from 0 s and 0 m on. */
+  public RoadPass backwards() {
+    PassPoint end = points.getLast();
+    return new RoadPass(
+        points.reversed().stream()
+            .map(
+                point ->
+                    new PassPoint(
+                        end.seconds() - point.seconds(),
+                        end.metres() - point.metres(),
+                        point.place(),
+                        point.heightMetres(),
+                        -point.grade(),
+                        point.gradeError()))
+            .toList());
+  }
 }

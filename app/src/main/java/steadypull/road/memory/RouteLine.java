@@ -31,14 +31,20 @@ public final class RouteLine {
    * to the one that looks ahead; immutable then.
    */
   public static final class Grades {
-    private final RoadGraph chain;
+    private final RoadGraph forwards;
+    private final RoadGraph backwards;
 
-    private Grades(RoadGraph chain) {
-      this.chain = chain;
+    private Grades(RoadGraph forwards, RoadGraph backwards) {
+      this.forwards = forwards;
+      this.backwards = backwards;
     }
 
-    RoadGraph chain() {
-      return chain;
+    RoadGraph forwards() {
+      return forwards;
+    }
+
+    RoadGraph backwards() {
+      return backwards;
     }
   }
 
@@ -101,21 +107,25 @@ public final class RouteLine {
   }
 
   /**
-   * The grades along the route where it leads along roads that are remembered, and its own
-   * elsewhere: at each place whichever errs less. Takes some milliseconds for each 10 km that are
-   * remembered.
+   * The grades along the route, both ways, where it leads along roads that are remembered, and its
+   * own elsewhere: at each place whichever errs less. Takes some milliseconds for each 10 km that
+   * are remembered.
    *
    * @param memory used by nobody else meanwhile
    */
   public Grades gradedBy(RoadMemory memory) {
     Alignment alignment = new Alignment(memory.graph());
+    return new Grades(graded(passes, alignment), graded(RouteSight.backwards(passes), alignment));
+  }
+
+  private static RoadGraph graded(List<RoadPass> passes, Alignment alignment) {
     List<RoadPass> graded = new ArrayList<>();
     for (RoadPass pass : passes) {
       for (PassCurve curve : PassCurve.of(pass)) {
         graded.add(graded(curve.spots(), alignment.of(curve)));
       }
     }
-    return new Grades(RouteSight.chain(graded));
+    return RouteDirection.chain(graded);
   }
 
   private static RoadPass graded(

@@ -1,7 +1,6 @@
 package steadypull.road.memory;
 
 import java.util.List;
-import steadypull.road.GradeProfile;
 import steadypull.road.PositionFix;
 import steadypull.road.RoadAhead;
 import steadypull.road.RoadPass;
@@ -10,20 +9,18 @@ import steadypull.road.Route;
 
 /**
  * Looks ahead along one way that is known: an imported route. The way is followed in its order, so
- * that a place it passes twice is no parting of ways, and in its direction. It counts while the
- * vehicle is on it; beside it nothing is known, and when the vehicle comes back it counts again.
- * Where neither the route nor {@link #take} tells a grade, the look ahead ends. Pipeline thread
- * only.
+ * that a place it passes twice is no parting of ways; where the vehicle is not on it in its
+ * direction, it is followed backwards, with the opposite grades. It counts while the vehicle is on
+ * it; beside it nothing is known, and when the vehicle comes back it counts again. Where neither
+ * the route nor {@link #take} tells a grade, the look ahead ends. Pipeline thread only.
  */
 public final class RouteSight implements RoadSight {
-  private final RoadGraph way;
-  private final RoadMatcher matcher;
-  private RoadGraph graded;
+  private final RouteDirection forwards;
+  private final RouteDirection backwards;
 
-  private RouteSight(RoadGraph way) {
-    this.way = way;
-    this.graded = way;
-    this.matcher = new RoadMatcher(way);
+  private RouteSight(List<RoadPass> passes) {
+    forwards = new RouteDirection(passes);
+    backwards = new RouteDirection(backwards(passes));
   }
 
   /** The sight along a route that is followed with its own elevations. */
@@ -33,76 +30,35 @@ public final class RouteSight implements RoadSight {
 
   /** The sight along passes, one after the other. */
   static RouteSight of(List<RoadPass> passes) {
-    return new RouteSight(chain(passes));
+    return new RouteSight(passes);
   }
 
-  /** The same passes give the same nodes, whatever their grades are. */
-  static RoadGraph chain(List<RoadPass> passes) {
-    RoadMemory memory = new RoadMemory(RoadMemory.shelfInMemory());
-    passes.forEach(memory::append);
-    return memory.graph();
+  /** The same passes as they are for somebody who drives them the other way. */
+  static List<RoadPass> backwards(List<RoadPass> passes) {
+    return passes.reversed().stream().map(RoadPass::backwards).toList();
   }
 
   /** Looks ahead with these grades of the same route from now on. */
   public void take(RouteLine.Grades grades) {
-    graded = grades.chain();
+    forwards.take(grades.forwards());
+    backwards.take(grades.backwards());
   }
 
   @Override
   public void fixed(PositionFix fix) {
-    matcher.fixed(fix);
+    forwards.fixed(fix);
+    backwards.fixed(fix);
   }
 
   @Override
   public void moved(double seconds, double metres) {
-    matcher.moved(seconds, metres);
+    forwards.moved(seconds, metres);
+    backwards.moved(seconds, metres);
   }
 
   @Override
   public RoadAhead ahead() {
-    return switch (matcher.ahead(graded)) {
-      case RoadAhead.Unknown unknown -> unknown;
-      case RoadAhead.Ungraded ungraded -> ungraded;
-      case RoadAhead.Known known -> told(known);
-    };
-  }
-
-  private RoadAhead told(RoadAhead.Known known) {
-    GradeProfile certain = upToUntold(known.certain());
-    boolean isWhole = certain.size() == known.certain().size();
-    List<RoadAhead.Branch> branches =
-        isWhole
-            ? known.branches().stream()
-                .map(branch -> new RoadAhead.Branch(branch.odds(), upToUntold(branch.profile())))
-                .filter(branch -> branch.profile().size() > 0)
-                .toList()
-            : List.of();
-    return certain.size() == 0 && branches.isEmpty()
-        ? new RoadAhead.Ungraded()
-        : new RoadAhead.Known(certain, branches, origin(certain));
-  }
-
-  /** Nodes without a grade have an error beyond all others; a piece that touches one has some. */
-  private static GradeProfile upToUntold(GradeProfile profile) {
-    int told = 0;
-    while (told < profile.size() && profile.error(told) < RouteLine.LARGEST_ERROR) {
-      told++;
-    }
-    return profile.first(told);
-  }
-
-  /** A piece whose error is not the route's own is known from before. */
-  private RoadAhead.Origin origin(GradeProfile certain) {
-    if (graded == way || !(matcher.ahead(way) instanceof RoadAhead.Known own)) {
-      return RoadAhead.Origin.ROUTE;
-    }
-    int pieces = Math.min(certain.size(), own.certain().size());
-    int driven = 0;
-    for (int piece = 0; piece < pieces; piece++) {
-      driven += certain.error(piece) == own.certain().error(piece) ? 0 : 1;
-    }
-    return driven == 0
-        ? RoadAhead.Origin.ROUTE
-        : driven == pieces ? RoadAhead.Origin.DRIVEN : RoadAhead.Origin.ROUTE_AND_DRIVEN;
+    RoadAhead ahead = forwards.ahead();
+    return ahead instanceof RoadAhead.Unknown ? backwards.ahead() : ahead;
   }
 }
