@@ -1,7 +1,6 @@
 package steadypull.road.memory;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -13,20 +12,6 @@ import steadypull.road.FlatGround;
 
 /** Writes what a pass tells into the graph. One thread. */
 final class PassLearner {
-  /** Nodes of a straight road lie so far apart, m. */
-  static final double NODE_METRES = 50;
-
-  /** In bends they are closer, at every turn by so much, but never closer than that. */
-  private static final double NODE_TURN = Math.toRadians(22);
-
-  private static final double NEAREST_NODE_METRES = 12;
-
-  /** A node so near to where a road is left or met belongs to it, m. */
-  private static final double BORDER_METRES = 15;
-
-  /** So near the pass went by a node, m. */
-  private static final double PASSED_METRES = 10;
-
   /** Two nodes farther apart than that are not neighbours, m. */
   private static final double LONGEST_LINK_METRES = 150;
 
@@ -39,13 +24,6 @@ final class PassLearner {
   private final int day;
   private final Set<Long> heard = new HashSet<>();
   private Optional<Long> first = Optional.empty();
-
-  /**
-   * What happens at some metres of the pass.
-   *
-   * @param node that is passed; empty: a new one
-   */
-  private record Event(double metres, Optional<Long> node) {}
 
   /**
    * A learner for one pass.
@@ -74,13 +52,13 @@ final class PassLearner {
             : curve.spots().stream().map(_ -> Optional.<Alignment.Place>empty()).toList();
     heard.clear();
     Optional<Long> last = before;
-    List<Event> events = events(curve, places);
-    Map<Event, Agreement> agreements = agreements(curve, events);
-    for (Event event : events) {
-      PassCurve.Spot spot = curve.at(event.metres);
+    List<PassEvents.Event> events = new PassEvents(graph, curve, places).all();
+    Map<PassEvents.Event, Agreement> agreements = agreements(curve, events);
+    for (PassEvents.Event event : events) {
+      PassCurve.Spot spot = curve.at(event.metres());
       Optional<Long> node =
-          event.node.isPresent()
-              ? event.node.filter(id -> hears(id, spot, agreements.get(event)))
+          event.node().isPresent()
+              ? event.node().filter(id -> hears(id, spot, agreements.get(event)))
               : made(spot);
       if (node.isPresent()) {
         link(last, node.get());
@@ -97,152 +75,31 @@ final class PassLearner {
   }
 
   /** For the known nodes among the events. */
-  private Map<Event, Agreement> agreements(PassCurve curve, List<Event> events) {
-    List<Event> known = new ArrayList<>();
+  private Map<PassEvents.Event, Agreement> agreements(
+      PassCurve curve, List<PassEvents.Event> events) {
+    List<PassEvents.Event> known = new ArrayList<>();
     List<Agreement.Difference> differences = new ArrayList<>();
-    for (Event event : events) {
+    for (PassEvents.Event event : events) {
       event
-          .node
+          .node()
           .flatMap(graph::node)
           .ifPresent(
               node -> {
-                PassCurve.Spot spot = curve.at(event.metres);
+                PassCurve.Spot spot = curve.at(event.metres());
                 known.add(event);
                 differences.add(
                     new Agreement.Difference(
-                        event.metres,
+                        event.metres(),
                         SightCosts.deviations(
                             spot.grade() - node.grade(), spot.gradeError(), node.gradeError())));
               });
     }
     Agreement[] found = Agreement.of(differences);
-    Map<Event, Agreement> agreements = new HashMap<>();
+    Map<PassEvents.Event, Agreement> agreements = new HashMap<>();
     for (int i = 0; i < found.length; i++) {
       agreements.put(known.get(i), found[i]);
     }
     return agreements;
-  }
-
-  private List<Event> events(PassCurve curve, List<Optional<Alignment.Place>> places) {
-    List<Event> known = passed(curve, places);
-    List<Event> all = new ArrayList<>();
-    List<PassCurve.Spot> spots = curve.spots();
-    int next = 0;
-    while (next < spots.size()) {
-      int from = next;
-      while (next < spots.size() && places.get(next).isEmpty()) {
-        next++;
-      }
-      if (next > from) {
-        if (from > 0) {
-          left(curve, places.get(from - 1).orElseThrow(), spots.get(from - 1))
-              .ifPresent(known::add);
-        }
-        if (next < spots.size()) {
-          met(curve, places.get(next).orElseThrow(), spots.get(next)).ifPresent(known::add);
-        }
-        double begin = spots.get(Math.max(0, from - 1)).metres();
-        double end = spots.get(Math.min(spots.size() - 1, next)).metres();
-        all.addAll(fresh(curve, begin, end, known));
-      }
-      next++;
-    }
-    places.getFirst().flatMap(place -> met(curve, place, spots.getFirst())).ifPresent(known::add);
-    places.getLast().flatMap(place -> left(curve, place, spots.getLast())).ifPresent(known::add);
-    all.addAll(known);
-    all.sort(Comparator.comparingDouble(Event::metres));
-    return all;
-  }
-
-  /** The node ahead of where a known road is left, if the pass still went by: above all its end. */
-  private static Optional<Event> left(PassCurve curve, Alignment.Place place, PassCurve.Spot spot) {
-    double metres = spot.metres() + (1 - place.share()) * place.stretch().metres();
-    return border(curve, metres, spot.metres(), place.stretch().to());
-  }
-
-  /**
-   * The node behind where a known road is met, if the pass went by already: above all its begin.
-   */
-  private static Optional<Event> met(PassCurve curve, Alignment.Place place, PassCurve.Spot spot) {
-    double metres = spot.metres() - place.share() * place.stretch().metres();
-    return border(curve, metres, spot.metres(), place.stretch().from());
-  }
-
-  private static Optional<Event> border(
-      PassCurve curve, double metres, double placeMetres, RoadNode node) {
-    PassCurve.Spot there = curve.at(metres);
-    FlatGround.Spot beside =
-        Alignment.ground(there).spot(node.latitudeDegrees(), node.longitudeDegrees());
-    boolean isPassed =
-        Math.abs(metres - placeMetres) <= BORDER_METRES
-            || Math.hypot(beside.east(), beside.north()) <= PASSED_METRES;
-    return isPassed ? Optional.of(new Event(metres, Optional.of(node.id()))) : Optional.empty();
-  }
-
-  /** The known nodes that the pass went by. */
-  private List<Event> passed(PassCurve curve, List<Optional<Alignment.Place>> places) {
-    List<Event> events = new ArrayList<>();
-    for (int i = 1; i < places.size(); i++) {
-      Optional<Alignment.Place> from = places.get(i - 1);
-      Optional<Alignment.Place> to = places.get(i);
-      if (from.isPresent() && to.isPresent()) {
-        events.addAll(
-            between(curve.spots().get(i - 1), from.get(), curve.spots().get(i), to.get()));
-      }
-    }
-    return events;
-  }
-
-  private List<Event> between(
-      PassCurve.Spot here, Alignment.Place from, PassCurve.Spot there, Alignment.Place to) {
-    FlatGround ground = Alignment.ground(here);
-    double driven = there.metres() - here.metres();
-    Ways ways = new Ways(graph, from, driven, ground);
-    double metres = ways.metresTo(to).orElse(0);
-    List<Event> events = new ArrayList<>();
-    if (metres <= 0) {
-      return events;
-    }
-    double reached = (1 - from.share()) * from.stretch().metres();
-    Optional<RoadNode> last = Optional.empty();
-    for (long id : ways.nodesTo(to)) {
-      RoadNode node = graph.node(id).orElseThrow();
-      reached += last.map(before -> Stretch.of(before, node, ground).metres()).orElse(0.0);
-      events.add(
-          new Event(here.metres() + driven * Math.min(1, reached / metres), Optional.of(id)));
-      last = Optional.of(node);
-    }
-    return events;
-  }
-
-  /** New nodes between two metres of the pass, clear of the known ones before and after. */
-  private static List<Event> fresh(PassCurve curve, double begin, double end, List<Event> known) {
-    double last =
-        known.stream()
-            .mapToDouble(Event::metres)
-            .filter(metres -> metres <= begin + NODE_METRES)
-            .max()
-            .orElse(begin - NODE_METRES);
-    double most =
-        known.stream()
-            .mapToDouble(Event::metres)
-            .filter(metres -> metres > last && metres >= end - NODE_METRES)
-            .map(metres -> metres - NEAREST_NODE_METRES)
-            .min()
-            .orElse(end);
-    List<Event> events = new ArrayList<>();
-    double before = last;
-    double heading = curve.at(Math.max(last, begin)).heading();
-    for (double metres = Math.max(begin, last + NEAREST_NODE_METRES); metres <= most; metres += 4) {
-      double turned = Math.IEEEremainder(curve.at(metres).heading() - heading, 2 * Math.PI);
-      if (metres - before >= NODE_METRES || Math.abs(turned) >= NODE_TURN) {
-        events.add(new Event(metres, Optional.empty()));
-        before = metres;
-        heading = curve.at(metres).heading();
-        metres += NEAREST_NODE_METRES - 4;
-      }
-    }
-    return events;
   }
 
   /** Lets a known node hear of the pass, once: it tells nothing new a second time. */
@@ -273,7 +130,7 @@ final class PassLearner {
         .beginningNear(
             spot.latitudeDegrees(),
             spot.longitudeDegrees(),
-            BESIDE_METRES + NODE_METRES + NEAREST_NODE_METRES,
+            BESIDE_METRES + PassEvents.NODE_METRES + PassEvents.NEAREST_NODE_METRES,
             ground)
         .stream()
         .filter(stretch -> stretch.from().passes() > 0)

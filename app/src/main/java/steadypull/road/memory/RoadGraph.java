@@ -1,13 +1,8 @@
 package steadypull.road.memory;
 
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import steadypull.road.FlatGround;
 
 /**
@@ -19,11 +14,7 @@ final class RoadGraph {
   static final double GRADE_STEPS = 1e5;
   static final double PLACE_STEPS_PER_METRE = 2;
 
-  private static final int INDEX_BITS = 24;
   private static final double METRES_PER_DEGREE = 110_574; // of latitude at the equator: the least
-
-  /** Tiles kept in memory: those around a vehicle and along what lies 15 km ahead. */
-  private static final int TILES_AT_HAND = 48;
 
   /** No link leads farther north or south, 1e-6 degrees: some 330 m. */
   private static final int LINK_MICROS = 3000;
@@ -31,19 +22,21 @@ final class RoadGraph {
   /** From the middle of a tile to beyond the links into it, m. */
   private static final double HALF_TILE_METRES = 4500;
 
-  private final TileShelf shelf;
-  private final Map<TileKey, Tile> atHand = new LinkedHashMap<>(64, 0.75f, true);
-  private final Set<TileKey> changed = new LinkedHashSet<>();
-  private final Map<TileKey, DamagedTileException> damaged = new LinkedHashMap<>();
+  private final TilesAtHand tiles;
 
   RoadGraph(TileShelf shelf) {
-    this.shelf = shelf;
+    tiles = new TilesAtHand(shelf);
+  }
+
+  /** Where the tiles come from and go to. */
+  TilesAtHand tiles() {
+    return tiles;
   }
 
   /** What is known at a node, or empty if it was forgotten or never was. */
   Optional<RoadNode> node(long id) {
-    Tile tile = tile(key(id));
-    int index = index(id);
+    Tile tile = tiles.tile(NodeId.key(id));
+    int index = NodeId.index(id);
     return tile.isKnown(index) ? Optional.of(node(id, tile, index)) : Optional.empty();
   }
 
@@ -60,9 +53,9 @@ final class RoadGraph {
 
   /** The ways on from a node; empty where knowledge ends. */
   List<RoadLink> links(long id) {
-    TileKey key = key(id);
-    Tile tile = tile(key);
-    int index = index(id);
+    TileKey key = NodeId.key(id);
+    Tile tile = tiles.tile(key);
+    int index = NodeId.index(id);
     if (!tile.isKnown(index) || tile.linkTo[index] == Tile.NO_LINK) {
       return List.of();
     }
@@ -82,8 +75,8 @@ final class RoadGraph {
       return;
     }
     TileKey there = new TileKey(row, Math.floorMod(key.column() + step % 3 - 1, TileKey.COLUMNS));
-    if (isNear(tile(key), index, tile(there), to)) {
-      links.add(new RoadLink(id(there, to), count));
+    if (isNear(tiles.tile(key), index, tiles.tile(there), to)) {
+      links.add(new RoadLink(NodeId.of(there, to), count));
     }
   }
 
@@ -111,8 +104,8 @@ final class RoadGraph {
     double north = metres / METRES_PER_DEGREE;
     double east = north / Math.max(0.01, Math.cos(Math.toRadians(latitudeDegrees)));
     List<Long> found = new ArrayList<>();
-    for (TileKey key : keysAround(latitudeDegrees, longitudeDegrees, north, east)) {
-      Tile tile = tile(key);
+    for (TileKey key : TilesAround.of(latitudeDegrees, longitudeDegrees, metres)) {
+      Tile tile = tiles.tile(key);
       int middleNorth = micros(latitudeDegrees);
       int middleEast = micros(longitudeDegrees);
       int farNorth = micros(north);
@@ -121,7 +114,7 @@ final class RoadGraph {
         if (Math.abs(tile.latitudeMicros[index] - middleNorth) <= farNorth
             && Math.abs(around(tile.longitudeMicros[index] - (long) middleEast)) <= farEast
             && tile.isKnown(index)) {
-          found.add(id(key, index));
+          found.add(NodeId.of(key, index));
         }
       }
     }
@@ -134,36 +127,22 @@ final class RoadGraph {
         : longitudeMicros < -180_000_000 ? longitudeMicros + 360_000_000 : longitudeMicros;
   }
 
-  private static Set<TileKey> keysAround(
-      double latitude, double longitude, double north, double east) {
-    TileKey southWest = TileKey.of(Math.max(-90, latitude - north), longitude - east);
-    TileKey northEast = TileKey.of(Math.min(90, latitude + north), longitude + east);
-    int columns = Math.floorMod(northEast.column() - southWest.column(), TileKey.COLUMNS);
-    Set<TileKey> keys = new LinkedHashSet<>();
-    for (int row = southWest.row(); row <= northEast.row(); row++) {
-      for (int column = 0; column <= columns; column++) {
-        keys.add(new TileKey(row, (southWest.column() + column) % TileKey.COLUMNS));
-      }
-    }
-    return keys;
-  }
-
   /** Adds a node and says its id, or empty if its tile takes none. */
   Optional<Long> add(double latitudeDegrees, double longitudeDegrees) {
     TileKey key = TileKey.of(latitudeDegrees, longitudeDegrees);
-    Tile tile = tile(key);
-    if (damaged.containsKey(key) || tile.size >= Tile.MOST_NODES) {
+    Tile tile = tiles.tile(key);
+    if (tiles.isDamaged(key) || tile.size >= Tile.MOST_NODES) {
       return Optional.empty();
     }
     int index = tile.grow();
-    changed.add(key);
-    return Optional.of(id(key, index));
+    tiles.changed(key);
+    return Optional.of(NodeId.of(key, index));
   }
 
   /** Writes what is known at a node, with the day of the last pass in days since 1970. */
   void set(RoadNode node, int day) {
-    Tile tile = tile(key(node.id()));
-    int index = index(node.id());
+    Tile tile = tiles.tile(NodeId.key(node.id()));
+    int index = NodeId.index(node.id());
     tile.latitudeMicros[index] = micros(node.latitudeDegrees());
     tile.longitudeMicros[index] = micros(Math.IEEEremainder(node.longitudeDegrees(), 360));
     tile.placeError[index] =
@@ -173,33 +152,35 @@ final class RoadGraph {
         (short) Math.clamp(Math.round(node.gradeError() * GRADE_STEPS), 1, 65_535);
     tile.passes[index] = Tile.capped(node.passes());
     tile.day[index] = (short) Math.max(tile.day[index] & 0xFFFF, Math.clamp(day, 0, 65_535));
-    changed.add(key(node.id()));
+    tiles.changed(NodeId.key(node.id()));
   }
 
   /** Counts a way from one node to another, of the same tile or a neighbouring one. */
   void link(long from, long to, int times) {
-    TileKey here = key(from);
-    TileKey there = key(to);
+    TileKey here = NodeId.key(from);
+    TileKey there = NodeId.key(to);
     int rows = there.row() - here.row();
     int columns = Math.floorMod(there.column() - here.column() + 1, TileKey.COLUMNS) - 1;
     if (from != to && Math.abs(rows) <= 1 && columns <= 1) {
-      tile(here).link(index(from), (rows + 1) * 3 + columns + 1, index(to), times);
-      changed.add(here);
+      tiles
+          .tile(here)
+          .link(NodeId.index(from), (rows + 1) * 3 + columns + 1, NodeId.index(to), times);
+      tiles.changed(here);
     }
   }
 
   /** Wipes a node; links to it end to exist. */
   void wipe(long id) {
-    tile(key(id)).wipe(index(id));
-    changed.add(key(id));
+    tiles.tile(NodeId.key(id)).wipe(NodeId.index(id));
+    tiles.changed(NodeId.key(id));
   }
 
   /** Ends links that lead nowhere, from nodes in a square around a place. */
   void unlinkLost(double latitudeDegrees, double longitudeDegrees, double metres) {
     for (long id : nodesNear(latitudeDegrees, longitudeDegrees, metres)) {
       List<RoadLink> alive = links(id);
-      Tile tile = tile(key(id));
-      int index = index(id);
+      Tile tile = tiles.tile(NodeId.key(id));
+      int index = NodeId.index(id);
       boolean isAnyLost =
           tile.linkTo[index] != Tile.NO_LINK
               && alive.size()
@@ -207,7 +188,7 @@ final class RoadGraph {
       if (isAnyLost) {
         tile.linkTo[index] = Tile.NO_LINK;
         tile.extras.removeIf(extra -> extra.from() == index);
-        changed.add(key(id));
+        tiles.changed(NodeId.key(id));
         alive.forEach(link -> link(id, link.to(), link.count()));
       }
     }
@@ -216,119 +197,18 @@ final class RoadGraph {
   /** Gives up tiles around a place that could not be read, so that they may be learnt anew. */
   void giveUpDamaged(double latitudeDegrees, double longitudeDegrees, double metres) {
     nodesNear(latitudeDegrees, longitudeDegrees, metres); // has them all read
-    double north = metres / METRES_PER_DEGREE;
-    double east = north / Math.max(0.01, Math.cos(Math.toRadians(latitudeDegrees)));
-    for (TileKey key : keysAround(latitudeDegrees, longitudeDegrees, north, east)) {
-      if (damaged.remove(key) != null) {
+    for (TileKey key : TilesAround.of(latitudeDegrees, longitudeDegrees, metres)) {
+      if (tiles.giveUp(key)) {
         unlinkLost(
             (key.row() + 0.5) / TileKey.TILES_PER_DEGREE - 90,
             (key.column() + 0.5) / TileKey.TILES_PER_DEGREE - 180,
             HALF_TILE_METRES);
-        changed.add(key);
-      }
-    }
-  }
-
-  /** Puts what has changed on the shelf and says which tiles these were. */
-  Set<TileKey> save() {
-    Set<TileKey> saved = new HashSet<>(changed);
-    saved.removeAll(damaged.keySet());
-    if (!saved.isEmpty()) {
-      Map<TileKey, byte[]> filled = new LinkedHashMap<>();
-      Set<TileKey> emptied = new LinkedHashSet<>();
-      for (TileKey key : saved) {
-        Tile tile = tile(key);
-        if (tile.isEmpty()) {
-          emptied.add(key);
-        } else {
-          filled.put(key, TileFormat.encode(key, tile));
-        }
-      }
-      shelf.save(filled, emptied);
-      emptied.forEach(atHand::remove);
-    }
-    changed.clear();
-    trim();
-    return saved;
-  }
-
-  /** Forgets all that was not saved. */
-  void drop() {
-    atHand.clear();
-    damaged.clear();
-    changed.clear();
-  }
-
-  /** Reads those tiles anew when they are asked for. */
-  void reread(Set<TileKey> keys) {
-    keys.forEach(
-        key -> {
-          atHand.remove(key);
-          damaged.remove(key);
-        });
-  }
-
-  /** Tiles that could not be read, with what was found. */
-  List<DamagedTileException> damaged() {
-    return List.copyOf(damaged.values());
-  }
-
-  /** Octets of the tiles in memory, about. */
-  long octets() {
-    return atHand.values().stream().mapToLong(Tile::octets).sum();
-  }
-
-  /** How many tiles are in memory. */
-  int tilesAtHand() {
-    return atHand.size();
-  }
-
-  private Tile tile(TileKey key) {
-    Tile tile = atHand.get(key);
-    if (tile == null) {
-      tile = load(key);
-      trim();
-      atHand.put(key, tile);
-    }
-    return tile;
-  }
-
-  private Tile load(TileKey key) {
-    Optional<byte[]> octets = shelf.load(key);
-    if (octets.isEmpty() || damaged.containsKey(key)) {
-      return new Tile();
-    }
-    try {
-      return TileFormat.decode(key, octets.get());
-    } catch (DamagedTileException broken) {
-      damaged.put(key, broken);
-      return new Tile();
-    }
-  }
-
-  private void trim() {
-    if (changed.isEmpty()) {
-      var eldest = atHand.keySet().iterator();
-      while (atHand.size() >= TILES_AT_HAND && eldest.hasNext()) {
-        eldest.next();
-        eldest.remove();
+        tiles.changed(key);
       }
     }
   }
 
   private static int micros(double degrees) {
     return (int) Math.round(degrees * MICROS_PER_DEGREE);
-  }
-
-  private static long id(TileKey key, int index) {
-    return ((long) key.number() << INDEX_BITS) | index;
-  }
-
-  private static TileKey key(long id) {
-    return TileKey.ofNumber((int) (id >> INDEX_BITS));
-  }
-
-  private static int index(long id) {
-    return (int) (id & (Tile.MOST_NODES - 1));
   }
 }

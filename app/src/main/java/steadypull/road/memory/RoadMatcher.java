@@ -23,11 +23,6 @@ public final class RoadMatcher implements RoadSight {
   /** What is less likely than that is not told as certain. */
   private static final double SURE = 0.9;
 
-  /** In a second somebody on an unknown road comes upon a known one, or the reverse (estimated). */
-  private static final double ENTERS_PER_SECOND = 0.03;
-
-  private static final double LEAVES_PER_SECOND = 0.002;
-
   /** A receiver's wandering, m (estimated on open drives). */
   private static final double FIX_METRES = 4;
 
@@ -37,21 +32,16 @@ public final class RoadMatcher implements RoadSight {
   /** How much of the difference along the road is taken over from each fix. */
   private static final double ALONG_GAIN = 0.1;
 
-  private static final double SAME_PLACE_METRES = 60;
-
   /** Without a fix for longer than that nobody knows where the vehicle is, m. */
   private static final double BLIND_METRES = 4000;
 
   private static final double GROUND_METRES = 8000;
-  private static final double LEAST_WEIGHT = 1e-6;
-  private static final int MOST_HYPOTHESES = 24;
   private static final double LEAST_TOLD = 0.03;
 
   private final RoadGraph graph;
   private final FixTrail trail = new FixTrail();
   private final JumpWatch jumps = new JumpWatch();
-  private List<Hypothesis> hypotheses = new ArrayList<>();
-  private double unknownWeight = 1;
+  private final Whereabouts places = new Whereabouts();
   private @Nullable FlatGround ground;
 
   private double odometer;
@@ -74,20 +64,9 @@ public final class RoadMatcher implements RoadSight {
     if (here == null || metres <= 0) {
       return;
     }
-    List<Hypothesis> there = new ArrayList<>();
-    double before = 0;
-    double after = 0;
-    for (Hypothesis hypothesis : hypotheses) {
-      before += hypothesis.weight();
-      for (Hypothesis moved : hypothesis.moved(metres, graph, here)) {
-        after += moved.weight();
-        there.add(moved);
-      }
-    }
-    unknownWeight += Math.max(0, before - after);
-    hypotheses = merged(there);
+    places.goOn(hypothesis -> hypothesis.moved(metres, graph, here));
     if (odometer - fixOdometer > BLIND_METRES) {
-      lose();
+      places.lose();
     }
   }
 
@@ -96,23 +75,12 @@ public final class RoadMatcher implements RoadSight {
    * stays as far as it is still known.
    */
   public void changed(Set<TileKey> keys) {
-    graph.reread(keys);
+    graph.tiles().reread(keys);
     FlatGround here = ground;
     if (here == null || keys.isEmpty()) {
       return;
     }
-    List<Hypothesis> known = new ArrayList<>();
-    for (Hypothesis hypothesis : hypotheses) {
-      Optional<Hypothesis> still = hypothesis.still(graph, here);
-      still.ifPresent(known::add);
-      unknownWeight += still.isPresent() ? 0 : hypothesis.weight();
-    }
-    hypotheses = known;
-  }
-
-  private void lose() {
-    hypotheses.clear();
-    unknownWeight = 1;
+    places.keep(hypothesis -> hypothesis.still(graph, here));
   }
 
   @Override
@@ -125,7 +93,7 @@ public final class RoadMatcher implements RoadSight {
     FlatGround.Spot told = here.spot(fix.latitudeDegrees(), fix.longitudeDegrees());
     boolean isStanding = odometer - fixOdometer < 0.5;
     if (jumps.wasCarried()) {
-      lose();
+      places.lose();
     }
     FlatGround.Spot spot = trail.accept(fix.seconds(), odometer, told);
     fixSeconds = fix.seconds();
@@ -134,9 +102,9 @@ public final class RoadMatcher implements RoadSight {
     if (isStanding || heading.isEmpty()) {
       return;
     }
-    enter(spot, heading.getAsDouble(), seconds, here);
+    places.enter(near(spot, heading.getAsDouble(), here), seconds);
     weigh(spot, heading.getAsDouble(), SightCosts.liveWeight(seconds), here);
-    normalise();
+    places.normalise();
   }
 
   private FlatGround groundAround(PositionFix fix) {
@@ -150,43 +118,8 @@ public final class RoadMatcher implements RoadSight {
     FlatGround fresh = FlatGround.around(fix.latitudeDegrees(), fix.longitudeDegrees());
     ground = fresh;
     trail.restart();
-    hypotheses.replaceAll(hypothesis -> hypothesis.on(fresh));
+    places.on(fresh);
     return fresh;
-  }
-
-  /** Some of what was on unknown roads comes upon known ones near the fix, and the reverse. */
-  private void enter(FlatGround.Spot spot, double heading, double seconds, FlatGround here) {
-    List<Hypothesis> found = near(spot, heading, here);
-    double left = 0;
-    for (int i = 0; i < hypotheses.size(); i++) {
-      double leaves = hypotheses.get(i).weight() * LEAVES_PER_SECOND * seconds;
-      left += leaves;
-      hypotheses.set(i, hypotheses.get(i).weighed(1 - LEAVES_PER_SECOND * seconds));
-    }
-    double enters = found.isEmpty() ? 0 : unknownWeight * ENTERS_PER_SECOND * seconds;
-    unknownWeight += left - enters;
-    double often = found.stream().mapToDouble(RoadMatcher::often).sum();
-    for (Hypothesis candidate : found) {
-      place(candidate.weighed(enters * often(candidate) / often));
-    }
-  }
-
-  /** A road that was driven often is likelier. */
-  private static double often(Hypothesis candidate) {
-    return candidate.stretch().from().passes() + 0.5;
-  }
-
-  private void place(Hypothesis candidate) {
-    for (int i = 0; i < hypotheses.size(); i++) {
-      Hypothesis known = hypotheses.get(i);
-      if (known.isBeside(candidate)
-          && known.spot().distanceTo(candidate.spot()) < SAME_PLACE_METRES) {
-        hypotheses.set(
-            i, new Hypothesis(known.stretch(), known.share(), known.weight() + candidate.weight()));
-        return;
-      }
-    }
-    hypotheses.add(candidate);
   }
 
   /** The nearest place on each road around, of weight 1. */
@@ -215,24 +148,35 @@ public final class RoadMatcher implements RoadSight {
   }
 
   private void weigh(FlatGround.Spot spot, double heading, double weight, FlatGround here) {
-    List<Hypothesis> weighed = new ArrayList<>();
-    for (Hypothesis hypothesis : hypotheses) {
-      Stretch stretch = hypothesis.stretch();
-      double direction = stretch.heading();
-      FlatGround.Spot at = hypothesis.spot();
-      double east = spot.east() - at.east();
-      double north = spot.north() - at.north();
-      double along = east * Math.cos(direction) + north * Math.sin(direction);
-      double across = -east * Math.sin(direction) + north * Math.cos(direction);
-      double cost =
-          SightCosts.across(
-                  Math.hypot(across, beyond(along)),
-                  Math.hypot(FIX_METRES, stretch.placeErrorMetres(hypothesis.share())))
-              + SightCosts.heading(Math.IEEEremainder(heading - direction, 2 * Math.PI));
-      weighed.addAll(
-          hypothesis.weighed(Math.exp(-weight * cost)).moved(ALONG_GAIN * along, graph, here));
-    }
-    hypotheses = merged(weighed);
+    places.weigh(
+        hypothesis -> {
+          double along = along(hypothesis, spot);
+          double cost = cost(hypothesis, spot, along, heading);
+          return hypothesis
+              .weighed(Math.exp(-weight * cost))
+              .moved(ALONG_GAIN * along, graph, here);
+        });
+  }
+
+  private static double along(Hypothesis hypothesis, FlatGround.Spot spot) {
+    double direction = hypothesis.stretch().heading();
+    FlatGround.Spot at = hypothesis.spot();
+    return (spot.east() - at.east()) * Math.cos(direction)
+        + (spot.north() - at.north()) * Math.sin(direction);
+  }
+
+  private static double cost(
+      Hypothesis hypothesis, FlatGround.Spot spot, double along, double heading) {
+    Stretch stretch = hypothesis.stretch();
+    double direction = stretch.heading();
+    FlatGround.Spot at = hypothesis.spot();
+    double across =
+        -(spot.east() - at.east()) * Math.sin(direction)
+            + (spot.north() - at.north()) * Math.cos(direction);
+    return SightCosts.across(
+            Math.hypot(across, beyond(along)),
+            Math.hypot(FIX_METRES, stretch.placeErrorMetres(hypothesis.share())))
+        + SightCosts.heading(Math.IEEEremainder(heading - direction, 2 * Math.PI));
   }
 
   /** What is too far ahead or behind to be the odometer's error counts like metres aside. */
@@ -240,40 +184,10 @@ public final class RoadMatcher implements RoadSight {
     return Math.max(0, Math.abs(along) - 25);
   }
 
-  private static List<Hypothesis> merged(List<Hypothesis> all) {
-    all.sort(Comparator.comparingDouble(Hypothesis::weight).reversed());
-    List<Hypothesis> merged = new ArrayList<>();
-    for (Hypothesis one : all) {
-      int same = 0;
-      while (same < merged.size() && !merged.get(same).isOnSameStretch(one)) {
-        same++;
-      }
-      if (same < merged.size()) {
-        Hypothesis kept = merged.get(same);
-        merged.set(
-            same, new Hypothesis(kept.stretch(), kept.share(), kept.weight() + one.weight()));
-      } else if (merged.size() < MOST_HYPOTHESES) {
-        merged.add(one);
-      }
-    }
-    return merged;
-  }
-
-  private void normalise() {
-    double all = total();
-    hypotheses.removeIf(hypothesis -> hypothesis.weight() < LEAST_WEIGHT * all);
-    hypotheses.replaceAll(hypothesis -> hypothesis.weighed(1 / all));
-    unknownWeight = Math.max(LEAST_WEIGHT * 100, unknownWeight / all);
-  }
-
-  private double total() {
-    return unknownWeight + hypotheses.stream().mapToDouble(Hypothesis::weight).sum();
-  }
-
   /** The node nearest to where the vehicle most likely is; empty where nothing was recognised. */
   Optional<RoadNode> likeliest() {
-    return hypotheses.stream()
-        .max(Comparator.comparingDouble(Hypothesis::weight))
+    return places
+        .likeliest()
         .map(best -> best.share() < 0.5 ? best.stretch().from() : best.stretch().to());
   }
 
@@ -285,24 +199,23 @@ public final class RoadMatcher implements RoadSight {
   /** The same with the grades of another graph, which has the same nodes. */
   RoadAhead ahead(RoadGraph graded) {
     FlatGround here = ground;
-    if (here == null || hypotheses.isEmpty()) {
+    Optional<Hypothesis> likeliest = places.likeliest();
+    if (here == null || likeliest.isEmpty()) {
       return new RoadAhead.Unknown();
     }
     LookAhead look = new LookAhead(graded, here);
-    Hypothesis best =
-        hypotheses.stream().max(Comparator.comparingDouble(Hypothesis::weight)).orElseThrow();
-    double sure =
-        hypotheses.stream().filter(best::isBeside).mapToDouble(Hypothesis::weight).sum() / total();
-    return sure >= SURE ? look.from(best.stretch(), best.share()) : undecided(look);
+    Hypothesis best = likeliest.get();
+    return places.sureness(best) >= SURE
+        ? look.from(best.stretch(), best.share())
+        : undecided(look);
   }
 
   /** Several roads may be under the vehicle: each is a way that may be taken. */
   private RoadAhead undecided(LookAhead look) {
-    double all = total();
     List<RoadAhead.Branch> branches = new ArrayList<>();
     double known = 0;
-    for (Hypothesis hypothesis : hypotheses) {
-      double odds = hypothesis.weight() / all;
+    for (Hypothesis hypothesis : places.odds()) {
+      double odds = hypothesis.weight();
       if (odds >= LEAST_TOLD) {
         known += odds;
         GradeProfile profile = look.certainFrom(hypothesis.stretch(), hypothesis.share());

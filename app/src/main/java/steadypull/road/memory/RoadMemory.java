@@ -48,9 +48,9 @@ public final class RoadMemory {
         learn(curve, true, true, day);
         learn(curve.reversed(OTHER_WAY_GRADE, OTHER_WAY_METRES), false, true, day);
       }
-      return graph.save();
+      return graph.tiles().save();
     } catch (RuntimeException failed) {
-      graph.drop(); // what was half learnt is not kept
+      graph.tiles().drop(); // what was half learnt is not kept
       throw failed;
     }
   }
@@ -75,10 +75,10 @@ public final class RoadMemory {
         reached =
             new PassSoFar(own.last().or(reached::lastThere), other.first().or(reached::firstBack));
       }
-      graph.save();
+      graph.tiles().save();
       return reached;
     } catch (RuntimeException failed) {
-      graph.drop();
+      graph.tiles().drop();
       throw failed;
     }
   }
@@ -138,21 +138,21 @@ public final class RoadMemory {
             .ifPresent(_ -> graph.wipe(id));
       }
       graph.unlinkLost(latitudeDegrees, longitudeDegrees, metres + METRES_AROUND_LINKS);
-      return graph.save();
+      return graph.tiles().save();
     } catch (RuntimeException failed) {
-      graph.drop();
+      graph.tiles().drop();
       throw failed;
     }
   }
 
   /** Tiles that could not be read so far; roads there count as unknown. */
   public List<DamagedTileException> damaged() {
-    return graph.damaged();
+    return graph.tiles().damaged();
   }
 
   /** Octets that the tiles at hand take in memory, about. */
   public long octetsAtHand() {
-    return graph.octets();
+    return graph.tiles().octets();
   }
 
   RoadGraph graph() {

@@ -59,7 +59,7 @@ class RoadMemoryBenchTest {
       roads.add(road(new Random(road)));
       world.append(roads.getLast());
     }
-    world.graph().save();
+    world.graph().tiles().save();
     double pieces = ROADS * ROAD_METRES / 50;
     double stored = tiles.values().stream().mapToLong(octets -> octets.length).sum() / pieces;
     double inMemory = allInMemory() / pieces;
