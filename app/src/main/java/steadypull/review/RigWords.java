@@ -11,7 +11,7 @@ import steadypull.road.load.Interval;
 import steadypull.road.load.RigFinding;
 import steadypull.vehicle.Rig;
 
-/** Says how a rig differs from what was entered, in the reader's language and units. Immutable. */
+/** Compares a rig with what was entered, in the reader's language and units. Immutable. */
 public final class RigWords {
   private final ResourceBundle bundle;
   private final Locale locale;
@@ -29,7 +29,7 @@ public final class RigWords {
   }
 
   /**
-   * The sentences; empty if nothing is known, or if what was entered may well be right.
+   * The sentences; empty if nothing is known.
    *
    * @param entered what the finding is compared with
    */
@@ -50,6 +50,9 @@ public final class RigWords {
       said.add(differs(who, weighed.massKilograms(), both.getAsDouble()));
     }
     boolean isOfMass = !said.isEmpty();
+    if (!isOfMass) {
+      said.add(fits(weighed.massKilograms(), both.getAsDouble()));
+    }
     entered.dragAreaSquareMetres().stream()
         .filter(area -> !weighed.dragAreaSquareMetres().holds(area))
         .mapToObj(area -> drag(weighed.dragAreaSquareMetres(), area))
@@ -59,6 +62,11 @@ public final class RigWords {
       said.add(bundle.getString("scale"));
     }
     return List.copyOf(said);
+  }
+
+  /** So that nobody takes silence for a narrow "right". */
+  private String fits(Interval mass, double entered) {
+    return say("fits", mass(entered, false), mass(mass.p05(), false), mass(mass.p95(), false));
   }
 
   private String differs(String who, Interval mass, double entered) {
