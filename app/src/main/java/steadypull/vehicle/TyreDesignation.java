@@ -32,9 +32,15 @@ final class TyreDesignation {
   private static final String CONSTRUCTION = "\\s*(?:Z?(R)F?|[BD-])\\s*";
   private static final String RIM = "(\\d{2}(?:\\.5)?)";
 
-  /** Commercial tyre, load index with speed letter, extra load: none changes the size. */
+  /**
+   * Commercial tyre, load index with speed letter, load range, plies, extra load, mud and snow:
+   * none changes the size (common practice, no source).
+   */
   private static final String REST =
-      "\\s*(?:C|LT|ST)?\\s*(?:\\(?\\d{2,3}(?:/\\d{2,3})?\\s*[A-Y]\\d?\\)?)?\\s*(?:XL|RF|C|LT)?";
+      "(?:[\\s/]*(?:CP|C|LT|ST|XL|RF|M\\+S"
+          + "|\\(?\\d{2,3}(?:/\\d{2,3})?\\s*[A-Y]\\d?\\)?"
+          + "|\\d{1,2}\\s*PR"
+          + "|[B-HJ-N](?![A-Z\\d]))){0,5}";
 
   private static final Pattern METRIC =
       Pattern.compile("(?:P|LT|ST|T)?\\s*(\\d{3})\\s*/\\s*(\\d{2,3})" + CONSTRUCTION + RIM + REST);
@@ -44,7 +50,7 @@ final class TyreDesignation {
       Pattern.compile("(\\d{1,2}(?:\\.\\d{1,2})?)" + CONSTRUCTION + RIM + REST);
   private static final Pattern FLOTATION =
       Pattern.compile(
-          "(\\d{2}(?:\\.\\d{1,2})?)\\s*[X*]\\s*(\\d{1,2}(?:\\.\\d{1,2})?)"
+          "(?:LT)?\\s*(\\d{2}(?:\\.\\d{1,2})?)\\s*[X*]\\s*(\\d{1,2}(?:\\.\\d{1,2})?)"
               + CONSTRUCTION
               + RIM
               + REST);

@@ -26,7 +26,16 @@ class TyreSizeTest {
     "lt235/85r16, 805.9",
     "295/80R22.5 152/148M, 1043.5",
     "35x12.50R17LT 121Q, 889.0",
-    "35X12.50R17, 889.0"
+    "35X12.50R17, 889.0",
+    "LT275/70R18E, 842.2",
+    "LT275/70R18 E, 842.2",
+    "LT275/70R18/E 125/122S, 842.2",
+    "LT275/70R18 125/122S E, 842.2",
+    "275/70R18 125/122S 10PR, 842.2",
+    "275/70R18 116H M+S, 842.2",
+    "225/70R19.5 G, 810.3",
+    "225/65R16CP 112/110R, 698.9",
+    "LT37x13.50R17 D, 939.8"
   })
   void theDesignationGivesTheFreeDiameter(String designation, double millimetres) {
     assertThat(TyreSize.of(designation).freeDiameterMetres() * 1000)
@@ -78,6 +87,9 @@ class TyreSizeTest {
         "275/70R",
         "27/70R18",
         "275/70R18 hello",
+        "275/70R18 bell",
+        "275/70R18/2",
+        "275/70R18 HLHLHLHLHLHLHLHLHLHLHLHLHLHLHLHL!",
         "big",
         "35x",
         "275/70R18 123/120S;rm"
