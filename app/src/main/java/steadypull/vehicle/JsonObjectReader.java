@@ -101,6 +101,18 @@ final class JsonObjectReader {
     return numbers;
   }
 
+  /** The texts of a list; an absent list is empty. */
+  List<String> texts(String key) throws VehicleFileException {
+    List<String> texts = new ArrayList<>();
+    for (JsonValue value : items(key)) {
+      if (!(value instanceof JsonValue.Text text)) {
+        throw fault(file, value.place(), path + key, "a list of texts", value.shown(), "");
+      }
+      texts.add(text.value());
+    }
+    return texts;
+  }
+
   /** The objects of a list; an absent list is empty. */
   List<JsonObjectReader> objects(String key) throws VehicleFileException {
     List<JsonObjectReader> objects = new ArrayList<>();

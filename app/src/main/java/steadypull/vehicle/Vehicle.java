@@ -21,6 +21,8 @@ import steadypull.channel.Channel;
  * @param speeds speeds that advice may name
  * @param sources sensor roles that differ from the usual ones
  * @param signals the vehicle's own signals
+ * @param configurations how it is and was fitted and what was learnt then, in the order in which
+ *     they began; empty: as it came, and nothing was learnt
  */
 public record Vehicle(
     String name,
@@ -30,7 +32,8 @@ public record Vehicle(
     Driveline driveline,
     SpeedRange speeds,
     List<SignalSource> sources,
-    List<VehicleSignal> signals) {
+    List<VehicleSignal> signals,
+    List<Configuration> configurations) {
   public Vehicle {
     Objects.requireNonNull(layout);
     Objects.requireNonNull(rig);
@@ -43,6 +46,21 @@ public record Vehicle(
     limits.forEach(Vehicle::requireOwnKey);
     sources = List.copyOf(sources);
     signals = List.copyOf(signals);
+    configurations = List.copyOf(configurations);
+    requireOrder(configurations);
+  }
+
+  /** A vehicle as it came, of which no trip has taught anything. */
+  public Vehicle(
+      String name,
+      CoolingLayout layout,
+      Map<String, Limit> limits,
+      Rig rig,
+      Driveline driveline,
+      SpeedRange speeds,
+      List<SignalSource> sources,
+      List<VehicleSignal> signals) {
+    this(name, layout, limits, rig, driveline, speeds, sources, signals, List.of());
   }
 
   /** The limit of a channel, or empty if the channel has none. */
@@ -65,7 +83,8 @@ public record Vehicle(
 
   /** The same vehicle under another name. */
   public Vehicle withName(String other) {
-    return new Vehicle(other, layout, limits, rig, driveline, speeds, sources, signals);
+    return new Vehicle(
+        other, layout, limits, rig, driveline, speeds, sources, signals, configurations);
   }
 
   /** The same vehicle with one limit set; a limit of that channel keeps its place. */
@@ -87,27 +106,31 @@ public record Vehicle(
     limits.values().stream()
         .filter(limit -> limit.provenance().kind() != Provenance.Kind.DEFAULT)
         .forEach(limit -> changed.put(limit.channel().id(), limit));
-    return new Vehicle(name, other, changed, rig, driveline, speeds, sources, signals);
+    return new Vehicle(
+        name, other, changed, rig, driveline, speeds, sources, signals, configurations);
   }
 
   /** The same vehicle moving another rig. */
   public Vehicle withRig(Rig other) {
-    return new Vehicle(name, layout, limits, other, driveline, speeds, sources, signals);
+    return new Vehicle(
+        name, layout, limits, other, driveline, speeds, sources, signals, configurations);
   }
 
   /** The same vehicle with another driveline. */
   public Vehicle withDriveline(Driveline other) {
-    return new Vehicle(name, layout, limits, rig, other, speeds, sources, signals);
+    return new Vehicle(name, layout, limits, rig, other, speeds, sources, signals, configurations);
   }
 
   /** The same vehicle with other advisable speeds. */
   public Vehicle withSpeeds(SpeedRange other) {
-    return new Vehicle(name, layout, limits, rig, driveline, other, sources, signals);
+    return new Vehicle(
+        name, layout, limits, rig, driveline, other, sources, signals, configurations);
   }
 
   /** The same vehicle with other sensor roles. */
   public Vehicle withSources(List<SignalSource> others) {
-    return new Vehicle(name, layout, limits, rig, driveline, speeds, others, signals);
+    return new Vehicle(
+        name, layout, limits, rig, driveline, speeds, others, signals, configurations);
   }
 
   /** The same vehicle with one sensor's role set; another role of that channel goes. */
@@ -130,13 +153,40 @@ public record Vehicle(
 
   /** The same vehicle with other signals of its own. */
   public Vehicle withSignals(List<VehicleSignal> others) {
-    return new Vehicle(name, layout, limits, rig, driveline, speeds, sources, others);
+    return new Vehicle(
+        name, layout, limits, rig, driveline, speeds, sources, others, configurations);
+  }
+
+  /** How it is fitted now. */
+  public Configuration configuration() {
+    return configurations.isEmpty() ? Configuration.FIRST : configurations.getLast();
+  }
+
+  /** What is known of its heat as it is fitted now. */
+  public LearntHeat learnt() {
+    return configuration().learnt();
+  }
+
+  /** The same vehicle, fitted otherwise now or earlier. */
+  public Vehicle withConfigurations(List<Configuration> others) {
+    return new Vehicle(name, layout, limits, rig, driveline, speeds, sources, signals, others);
+  }
+
+  private static void requireOrder(List<Configuration> configurations) {
+    for (int i = 1; i < configurations.size(); i++) {
+      if (!configurations.get(i).since().isAfter(configurations.get(i - 1).since())) {
+        throw new IllegalArgumentException(
+            "Configurations stand in the order in which they began, found %s after %s"
+                .formatted(configurations.get(i).since(), configurations.get(i - 1).since()));
+      }
+    }
   }
 
   private Vehicle withLimits(Consumer<Map<String, Limit>> change) {
     Map<String, Limit> changed = new LinkedHashMap<>(limits);
     change.accept(changed);
-    return new Vehicle(name, layout, changed, rig, driveline, speeds, sources, signals);
+    return new Vehicle(
+        name, layout, changed, rig, driveline, speeds, sources, signals, configurations);
   }
 
   private static void requireOwnKey(String id, Limit limit) {

@@ -43,7 +43,8 @@ public final class VehicleJson {
         "driveline",
         "advisable_speed_km_h",
         "sensor_roles",
-        "signals");
+        "signals",
+        "configurations");
     CoolingLayout layout = layout(root);
     String name = root.text("name");
     Map<String, Limit> limits = root.has("limits") ? limits(root) : DefaultLimits.of(layout);
@@ -52,8 +53,11 @@ public final class VehicleJson {
     SpeedRange speeds = speeds(root);
     List<SignalSource> sources = sources(root);
     List<VehicleSignal> signals = signals(root);
+    List<Configuration> configurations = HeatJson.configurations(root);
     return root.build(
-        () -> new Vehicle(name, layout, limits, rig, driveline, speeds, sources, signals));
+        () ->
+            new Vehicle(
+                name, layout, limits, rig, driveline, speeds, sources, signals, configurations));
   }
 
   /**

@@ -42,6 +42,9 @@ final class VehicleJsonWriter {
             number(vehicle.speeds().highestKilometresPerHour())));
     fields.put("sensor_roles", vehicle.sources().stream().map(VehicleJsonWriter::role).toList());
     fields.put("signals", vehicle.signals().stream().map(VehicleJsonWriter::signal).toList());
+    if (!vehicle.configurations().isEmpty()) {
+      fields.put("configurations", HeatJson.fields(vehicle.configurations()));
+    }
     return fields;
   }
 
