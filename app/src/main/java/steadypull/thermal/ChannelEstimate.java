@@ -8,6 +8,7 @@ import org.hipparchus.linear.CholeskyDecomposer;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.SemiDefinitePositiveCholeskyDecomposition;
+import steadypull.vehicle.LearntHeat;
 
 /**
  * What is known about one store: its temperature, the disturbance that acts on it, its parameters,
@@ -32,16 +33,24 @@ final class ChannelEstimate {
   private final Store store;
   private final HeatBalance balance;
   private final StoreProcess process;
+  private final LearntBeliefs beliefs;
   private ProcessEstimate estimate;
   private ExtendedKalmanFilter<Observation> filter;
   private double lastReadingSeconds = Double.NEGATIVE_INFINITY;
   private double metSeconds = Double.POSITIVE_INFINITY;
 
-  /** Begins hidden, where the store probably stands. */
+  /** Begins hidden, where the store probably stands, with what its layout leads one to believe. */
   ChannelEstimate(Store store, HeatBalance balance, double seconds, double outsideCelsius) {
+    this(store, balance, LearntHeat.NOTHING, seconds, outsideCelsius);
+  }
+
+  /** Begins hidden, where the store probably stands, with what the vehicle's trips have taught. */
+  ChannelEstimate(
+      Store store, HeatBalance balance, LearntHeat learnt, double seconds, double outsideCelsius) {
     this.store = store;
     this.balance = balance;
     this.process = new StoreProcess(balance);
+    this.beliefs = new LearntBeliefs(store, balance, learnt);
     double[] state = new double[process.size()];
     double[] variances = new double[process.size()];
     state[StoreProcess.CELSIUS] = balance.probableStart(outsideCelsius);
@@ -50,9 +59,9 @@ final class ChannelEstimate {
     variances[StoreProcess.SHOWN] = variances[StoreProcess.CELSIUS];
     variances[StoreProcess.DISTURBANCE] = balance.firstDisturbance() * balance.firstDisturbance();
     for (int i = StoreProcess.FIRST_COORDINATE; i < state.length; i++) {
-      Parameter parameter = process.parameter(i - StoreProcess.FIRST_COORDINATE);
-      state[i] = parameter.usualCoordinate();
-      variances[i] = parameter.spread() * parameter.spread();
+      int parameter = i - StoreProcess.FIRST_COORDINATE;
+      state[i] = beliefs.coordinate(parameter);
+      variances[i] = beliefs.spread(parameter) * beliefs.spread(parameter);
     }
     this.estimate =
         new ProcessEstimate(
@@ -86,6 +95,21 @@ final class ChannelEstimate {
       lastReadingSeconds = seconds;
     }
     keepWithinReason();
+    doubt();
+  }
+
+  /** What earlier trips have taught counts no more where this one is clearly elsewhere. */
+  private void doubt() {
+    double[] widened = beliefs.doubted(state());
+    if (widened.length > 0) {
+      RealMatrix covariance = estimate.getCovariance().copy();
+      for (int i = 0; i < widened.length; i++) {
+        covariance.addToEntry(
+            StoreProcess.FIRST_COORDINATE + i, StoreProcess.FIRST_COORDINATE + i, widened[i]);
+      }
+      estimate = new ProcessEstimate(estimate.getTime(), estimate.getState(), covariance);
+      filter = new ExtendedKalmanFilter<>(DECOMPOSER, process, estimate);
+    }
   }
 
   /**
@@ -121,6 +145,16 @@ final class ChannelEstimate {
   /** The state: degC, K/s, degC shown, then one coordinate per parameter. */
   double[] state() {
     return estimate.getState().toArray();
+  }
+
+  /** Variances of the state, in its order. */
+  double[] variances() {
+    RealMatrix covariance = estimate.getCovariance();
+    double[] variances = new double[covariance.getRowDimension()];
+    for (int i = 0; i < variances.length; i++) {
+      variances[i] = covariance.getEntry(i, i);
+    }
+    return variances;
   }
 
   /** Physical parameter values of a state, in the order of the balance's parameters. */

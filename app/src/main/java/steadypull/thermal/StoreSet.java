@@ -12,6 +12,7 @@ import java.util.Set;
 import steadypull.channel.Channel;
 import steadypull.channel.Sample;
 import steadypull.vehicle.CoolingLayout;
+import steadypull.vehicle.LearntHeat;
 
 /**
  * The stores of one vehicle: those whose channel was heard, and the hidden ones without which they
@@ -19,12 +20,20 @@ import steadypull.vehicle.CoolingLayout;
  */
 final class StoreSet {
   private final CoolingLayout layout;
+  private final LearntHeat learnt;
   private final Map<Store, ChannelEstimate> estimates = new EnumMap<>(Store.class);
   private final Map<Store, Double> readings = new EnumMap<>(Store.class);
   private final Set<Store> heard = EnumSet.noneOf(Store.class);
 
+  /** Of a vehicle of which nothing is known but its layout. */
   StoreSet(CoolingLayout layout) {
+    this(layout, LearntHeat.NOTHING);
+  }
+
+  /** Of a vehicle whose earlier trips have taught something. */
+  StoreSet(CoolingLayout layout, LearntHeat learnt) {
     this.layout = layout;
+    this.learnt = learnt;
   }
 
   /** Takes a sample if it shows a store's temperature. */
@@ -64,7 +73,8 @@ final class StoreSet {
   void advance(double seconds, Load load) {
     for (Store store : needed()) {
       estimates.computeIfAbsent(
-          store, each -> new ChannelEstimate(each, balance(each), seconds, load.outsideCelsius()));
+          store,
+          each -> new ChannelEstimate(each, balance(each), learnt, seconds, load.outsideCelsius()));
     }
     double[] around = new double[Store.COUNT];
     estimates.values().forEach(each -> around[each.store().index()] = each.celsius());

@@ -51,12 +51,12 @@ public final class ThermalForecaster implements Forecaster {
   private boolean isLoadKnown;
   private long lastTickMicros = -1;
 
-  /** A forecaster that knows nothing of this vehicle yet but its layout, limits and rig. */
+  /** A forecaster that knows of this vehicle its layout, limits, rig and what trips have taught. */
   public ThermalForecaster(Vehicle vehicle) {
     this.vehicle = vehicle;
     this.watched = new WatchedChannels(vehicle);
     this.derived = new DerivedChannels(vehicle);
-    this.stores = new StoreSet(vehicle.layout());
+    this.stores = new StoreSet(vehicle.layout(), vehicle.learnt());
     this.courses = new OwnCourses(stores);
   }
 

@@ -29,8 +29,8 @@ import steadypull.vehicle.Vehicle;
 
 /**
  * An hour of towing with a rig, a road and a weather drawn at random: engine and trailer that more
- * or less fit each other, coolers of many sizes, some of them dirty, weak fans, slow sensors, gusts,
- * high country. The same number gives the same world.
+ * or less fit each other, coolers of many sizes, some of them dirty, weak fans, slow sensors,
+ * gusts, high country. The same number gives the same world.
  *
  * @param number of the world
  * @param scenario the rig, the road and how it is driven
@@ -62,7 +62,28 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle, Set<Channel> 
 
   static TowingWorld of(int number) {
     Random random = new Random(number * 104_729L + 17);
-    Rig rig = rig(random);
+    return drawn(number, rig(random), random);
+  }
+
+  /**
+   * Another drive of a world's vehicle, on another road in another weather, some with the air
+   * conditioning on.
+   *
+   * @param trip from 1 on; the same number gives the same drive
+   */
+  TowingWorld again(int trip) {
+    Random random = new Random(number * 7919L + trip * 1_000_003L);
+    Rig rig =
+        scenario
+            .rig()
+            .with(
+                RigTrait.AIR_CONDITIONING_W,
+                random.nextBoolean() ? 0 : between(random, 2000, 6000));
+    Scenario other = drawn(number, rig, random).scenario();
+    return new TowingWorld(number, other, vehicle);
+  }
+
+  private static TowingWorld drawn(int number, Rig rig, Random random) {
     Scenario usual = DemoWorld.scenario("long-hot-grade").orElseThrow();
     Scenario scenario =
         new Scenario(
