@@ -22,7 +22,9 @@ enum KeptTable {
   ROAD_TILE("road_tile", "remembered roads"),
   ROAD_LEARNED("road_learned", "notes of what was learned from trips"),
   ROAD_QUIET("road_quiet", "places kept out of the memory of roads"),
-  CLIMB("climb", "climbs");
+  CLIMB("climb", "climbs"),
+  CONFIGURATION("configuration", "what was fitted to vehicles"),
+  TRIP_HEAT("trip_heat", "what trips have taught of vehicles' heat");
 
   private final String table;
   private final String things;
@@ -94,6 +96,8 @@ enum KeptTable {
       case ROAD_LEARNED -> finds.roadLearned().size();
       case ROAD_QUIET -> finds.quietPlaces().size();
       case CLIMB -> finds.climbs().size();
+      case CONFIGURATION -> finds.configurationRows();
+      case TRIP_HEAT -> finds.tripHeat().size();
     };
   }
 

@@ -24,7 +24,7 @@ public final class KnownRoads {
   KnownRoads(TripLibrary library, LibraryConnection connection) {
     this.connection = connection;
     this.learning = new RoadLearning(library, connection);
-    this.thread = new LearningThread(learning);
+    this.thread = new LearningThread("roads", learning);
     this.forgetting = new RoadForgetting(connection);
   }
 
@@ -45,7 +45,7 @@ public final class KnownRoads {
    * @return empty if no trip waits, or after {@link #stopLearning}
    */
   public Optional<LearnedTrip> learnNext() throws LibraryException {
-    return learning.next();
+    return learning.nextTrip();
   }
 
   /** Ends learning at once, for as long as the library is open: trips wait for the next time. */

@@ -3,16 +3,18 @@ package steadypull.store;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Learns the roads of trips that wait, beside everything else. A fault of the library leaves them
- * waiting for the next time. Any thread.
+ * Learns from trips that wait, beside everything else. A fault of the library leaves them waiting
+ * for the next time. Any thread.
  */
 final class LearningThread {
-  private final RoadLearning learning;
+  private final String name;
+  private final Learning learning;
   private @Nullable Thread running;
   private boolean isWanted;
   private boolean isClosed;
 
-  LearningThread(RoadLearning learning) {
+  LearningThread(String name, Learning learning) {
+    this.name = name;
     this.learning = learning;
   }
 
@@ -23,7 +25,7 @@ final class LearningThread {
     }
     isWanted = true;
     if (running == null) {
-      running = Thread.ofPlatform().daemon().name("roads").start(this::run);
+      running = Thread.ofPlatform().daemon().name(name).start(this::run);
     }
   }
 
@@ -62,7 +64,7 @@ final class LearningThread {
     try {
       boolean isMore = true;
       while (isMore) {
-        isMore = learning.next().isPresent();
+        isMore = learning.next();
       }
     } catch (LibraryException e) {
       // The trips are safe; they still wait, and are learned when the library is opened again.

@@ -1,5 +1,6 @@
 package steadypull.store;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import steadypull.channel.Channel;
 import steadypull.road.climb.KnownClimb;
 import steadypull.store.page.DatabasePages;
+import steadypull.vehicle.Configuration;
 
 /**
  * Everything of a library that can be read from its pages, samples excepted: of these it is known
@@ -34,6 +36,9 @@ final class LibraryFinds {
   private final Map<String, Long> roadLearned = new HashMap<>();
   private final SortedMap<Long, QuietPlace> quietPlaces = new TreeMap<>();
   private final Map<String, KnownClimb> climbs = new HashMap<>();
+
+  private final Map<String, SortedMap<Instant, Configuration>> configurations = new HashMap<>();
+  private final Map<String, LibraryRow.OfTripHeat> tripHeat = new HashMap<>();
 
   private LibraryFinds() {}
 
@@ -65,6 +70,11 @@ final class LibraryFinds {
       case LibraryRow.OfRoadLearned(String origin, long passes) -> roadLearned.put(origin, passes);
       case LibraryRow.OfRoadQuiet(long key, QuietPlace place) -> quietPlaces.put(key, place);
       case LibraryRow.OfClimb(KnownClimb climb) -> climbs.put(climb.id(), climb);
+      case LibraryRow.OfConfiguration(String vehicleName, Configuration configuration) ->
+          configurations
+              .computeIfAbsent(vehicleName, _ -> new TreeMap<>())
+              .put(configuration.since(), configuration);
+      case LibraryRow.OfTripHeat told -> tripHeat.put(told.origin(), told);
     }
   }
 
@@ -162,6 +172,22 @@ final class LibraryFinds {
 
   List<KnownClimb> climbs() {
     return List.copyOf(climbs.values());
+  }
+
+  /** How vehicles were fitted, by their names, in order. */
+  Map<String, List<Configuration>> configurations() {
+    Map<String, List<Configuration>> all = new HashMap<>();
+    configurations.forEach((name, each) -> all.put(name, List.copyOf(each.values())));
+    return all;
+  }
+
+  /** How many configurations there are, of all vehicles. */
+  long configurationRows() {
+    return configurations.values().stream().mapToLong(each -> each.size()).sum();
+  }
+
+  List<LibraryRow.OfTripHeat> tripHeat() {
+    return List.copyOf(tripHeat.values());
   }
 
   /** Whether there is anything that only a trip library holds. */

@@ -1,11 +1,13 @@
 package steadypull.store;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import steadypull.channel.Channel;
 import steadypull.road.climb.KnownClimb;
 import steadypull.store.page.FoundRow;
+import steadypull.vehicle.Configuration;
 
 /** What a row found in the pages of a library says. Immutable. */
 sealed interface LibraryRow {
@@ -99,6 +101,21 @@ sealed interface LibraryRow {
   record OfClimb(KnownClimb climb) implements LibraryRow {
     public OfClimb {
       Objects.requireNonNull(climb);
+    }
+  }
+
+  /** How a vehicle was fitted. */
+  record OfConfiguration(String vehicleName, Configuration configuration) implements LibraryRow {
+    public OfConfiguration {
+      Objects.requireNonNull(configuration);
+    }
+  }
+
+  /** What a trip has told of its vehicle's heat. */
+  record OfTripHeat(String origin, String vehicleName, Instant start, String told)
+      implements LibraryRow {
+    public OfTripHeat {
+      Objects.requireNonNull(start);
     }
   }
 

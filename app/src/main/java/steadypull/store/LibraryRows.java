@@ -31,6 +31,9 @@ final class LibraryRows {
   static final RowForm ROAD_QUIET = new RowForm("nrrr");
   static final RowForm CLIMB = new RowForm("nttbrr");
 
+  static final RowForm CONFIGURATION = new RowForm("nttitt");
+  static final RowForm TRIP_HEAT = new RowForm("nttit");
+
   private static final RowForm TRIP_ID_INDEX = new RowForm("ti");
   private static final RowForm CHANNEL_INDEX = new RowForm("tti");
   private static final Pattern TRIP_ID = Pattern.compile("\\d{8}T\\d{6}Z-[a-z0-9]{4}");
@@ -96,7 +99,7 @@ final class LibraryRows {
         .or(() -> ofRoads(row));
   }
 
-  /** What the library knows of roads. */
+  /** What the library knows of roads and of vehicles' heat. */
   private static Optional<LibraryRow> ofRoads(FoundRow row) {
     return ROAD_TILE
         .read(row)
@@ -109,7 +112,20 @@ final class LibraryRows {
                     .read(row)
                     .map(it -> new LibraryRow.OfRoadLearned(it.skip().text(), it.whole())))
         .or(() -> ROAD_QUIET.read(row).map(it -> quiet(row.key(), it.skip())))
-        .or(() -> CLIMB.read(row).flatMap(it -> climb(it.skip())));
+        .or(() -> CLIMB.read(row).flatMap(it -> climb(it.skip())))
+        .or(() -> CONFIGURATION.read(row).flatMap(it -> configuration(it.skip())))
+        .or(() -> TRIP_HEAT.read(row).map(it -> tripHeat(it.skip())));
+  }
+
+  private static Optional<LibraryRow> configuration(RowForm.Columns row) {
+    String vehicleName = row.text();
+    return HeatRows.configuration(row.text(), row.whole(), row.text(), row.text())
+        .map(it -> new LibraryRow.OfConfiguration(vehicleName, it));
+  }
+
+  private static LibraryRow tripHeat(RowForm.Columns row) {
+    return new LibraryRow.OfTripHeat(
+        row.text(), row.text(), HeatRows.instant(row.whole()), row.text());
   }
 
   private static LibraryRow quiet(long key, RowForm.Columns row) {

@@ -18,7 +18,7 @@ import steadypull.store.TileDraft.UnreadableTile;
  * with what was learned, so that a program that is killed between leaves the trip waiting. Any
  * thread; the work is done on the caller's.
  */
-final class RoadLearning {
+final class RoadLearning implements Learning {
   private final TripLibrary library;
   private final LibraryConnection connection;
 
@@ -34,8 +34,13 @@ final class RoadLearning {
     return connection.ask("count the trips whose roads are not learned", RoadRows::waitingCount);
   }
 
+  @Override
+  public boolean next() throws LibraryException {
+    return nextTrip().isPresent();
+  }
+
   /** Learns from the oldest trip that waits; empty if none does, or if learning is to end. */
-  Optional<LearnedTrip> next() throws LibraryException {
+  Optional<LearnedTrip> nextTrip() throws LibraryException {
     Optional<RoadRows.Waiting> waiting =
         isStopped
             ? Optional.empty()
@@ -43,8 +48,8 @@ final class RoadLearning {
     return waiting.isPresent() ? learn(waiting.get()) : Optional.empty();
   }
 
-  /** Lets learning end soon. */
-  void stop() {
+  @Override
+  public void stop() {
     isStopped = true;
   }
 

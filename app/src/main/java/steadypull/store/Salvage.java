@@ -118,7 +118,21 @@ final class Salvage {
     }
     finds.climbs().forEach(climb -> ClimbRows.save(handle, climb));
     addRoads(handle);
+    addHeat(handle);
     return true;
+  }
+
+  /** What a trip has told is the trip's: where a row is lost, the trip is looked at again. */
+  private void addHeat(Handle handle) {
+    finds
+        .configurations()
+        .forEach((name, all) -> all.forEach(each -> HeatRows.keep(handle, name, each)));
+    finds
+        .tripHeat()
+        .forEach(
+            each ->
+                HeatRows.told(
+                    handle, each.origin(), each.vehicleName(), each.start(), each.told()));
   }
 
   /** Where it is not known from which trips the roads were learned, none is learned twice. */

@@ -10,7 +10,7 @@ import steadypull.store.LibraryException.Reason;
 
 /** Brings a library file to the present form, one numbered migration file after the other. */
 final class Schema {
-  static final int NEWEST = 4;
+  static final int NEWEST = 5;
 
   /** What each version does to the one before, the first to an empty file. */
   private static final List<Consumer<Handle>> STEPS =
@@ -22,7 +22,8 @@ final class Schema {
             OldTrips.moveIntoSegments(handle);
             run(handle, "V3end");
           },
-          handle -> run(handle, "V4"));
+          handle -> run(handle, "V4"),
+          handle -> run(handle, "V5"));
 
   private static final int NEW_FILE = 0;
 

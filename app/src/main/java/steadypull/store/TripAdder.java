@@ -1,11 +1,11 @@
 package steadypull.store;
 
+import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import org.jdbi.v3.core.Handle;
 import steadypull.vehicle.Vehicle;
-import steadypull.vehicle.VehicleJson;
 
 /**
  * Adds finished trips and their vehicles inside one transaction of {@link TripLibrary#addTrips}.
@@ -20,7 +20,12 @@ public final class TripAdder {
 
   /** Keeps a vehicle in place of the one of the same name; it is now the last used. */
   public void save(Vehicle vehicle) {
-    VehicleRows.save(handle, vehicle.name(), VehicleJson.write(vehicle));
+    VehicleRows.save(handle, vehicle);
+  }
+
+  /** A vehicle as a trip of that start begins with it; see {@link KnownHeat#settingOut}. */
+  public Vehicle settingOut(Vehicle vehicle, Instant start) {
+    return HeatRows.settingOut(handle, vehicle, start);
   }
 
   /**

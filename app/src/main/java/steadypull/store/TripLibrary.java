@@ -29,12 +29,14 @@ public final class TripLibrary implements AutoCloseable {
   private final TripList trips;
   private final List<String> recovered;
   private final KnownRoads roads;
+  private final KnownHeat heat;
 
   private TripLibrary(LibraryConnection connection, List<String> recovered) {
     this.connection = connection;
     this.trips = new TripList(connection);
     this.recovered = List.copyOf(recovered);
     this.roads = new KnownRoads(this, connection);
+    this.heat = new KnownHeat(this, connection);
   }
 
   /** Opens the library in a folder, or begins one; an older form is brought to the present one. */
@@ -67,6 +69,7 @@ public final class TripLibrary implements AutoCloseable {
   public void close() {
     try (connection) {
       roads.close();
+      heat.close();
       trips.purge();
     } catch (LibraryException e) {
       // They stay thrown away, only their room is not free yet.
@@ -79,11 +82,20 @@ public final class TripLibrary implements AutoCloseable {
     return recovered;
   }
 
-  /** The vehicle of that name, or empty if there is none. */
+  /** The vehicle of that name with all that was learnt of it, or empty if there is none. */
   public Optional<Vehicle> vehicle(String name) throws LibraryException {
-    Optional<String> text =
-        connection.ask("read vehicle " + name, handle -> VehicleRows.file(handle, name));
-    return text.isEmpty() ? Optional.empty() : Optional.of(parse(text.get(), "vehicle " + name));
+    Optional<KeptVehicle> kept =
+        connection.ask("read vehicle " + name, handle -> KeptVehicle.find(handle, name));
+    return kept.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            parse(kept.get().file(), "vehicle " + name)
+                .withConfigurations(kept.get().configurations()));
+  }
+
+  /** What this library knows of vehicles' heat. */
+  public KnownHeat heat() {
+    return heat;
   }
 
   /** What this library knows of roads. */
@@ -96,13 +108,16 @@ public final class TripLibrary implements AutoCloseable {
     return connection.ask("list the vehicles", VehicleRows::names);
   }
 
-  /** Keeps a vehicle in place of the one of the same name; it is now the last used. */
+  /**
+   * Keeps a vehicle in place of the one of the same name; it is now the last used. How it is fitted
+   * and what was learnt of it stay as they are here.
+   */
   public void save(Vehicle vehicle) throws LibraryException {
     String name = vehicle.name();
     connection.change(
         "save vehicle " + name,
         handle -> {
-          VehicleRows.save(handle, name, VehicleJson.write(vehicle));
+          VehicleRows.save(handle, vehicle);
           return name;
         });
   }

@@ -8,7 +8,6 @@ import java.util.regex.Pattern;
 import org.jdbi.v3.core.Handle;
 import steadypull.store.MergedTrip.Way;
 import steadypull.vehicle.Vehicle;
-import steadypull.vehicle.VehicleJson;
 
 /**
  * Takes a trip that came as a file into a library, inside somebody else's transaction. A trip is
@@ -78,7 +77,7 @@ final class TripMerge {
   /** A vehicle that is known here stays as it is here. */
   private void saveUnknown(Vehicle vehicle) {
     if (VehicleRows.file(handle, vehicle.name()).isEmpty()) {
-      VehicleRows.save(handle, vehicle.name(), VehicleJson.write(vehicle));
+      VehicleRows.save(handle, vehicle);
     }
   }
 

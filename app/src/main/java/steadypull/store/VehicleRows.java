@@ -3,6 +3,8 @@ package steadypull.store;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import steadypull.vehicle.Vehicle;
+import steadypull.vehicle.VehicleJson;
 
 /** The vehicles of a library as rows. Inside somebody else's transaction. */
 final class VehicleRows {
@@ -18,6 +20,11 @@ final class VehicleRows {
 
   static List<String> names(Handle handle) {
     return handle.createQuery(Sql.of("selectVehicleNames")).mapTo(String.class).list();
+  }
+
+  /** What was learnt of a vehicle lies elsewhere. */
+  static void save(Handle handle, Vehicle vehicle) {
+    save(handle, vehicle.name(), VehicleJson.write(vehicle.withConfigurations(List.of())));
   }
 
   static void save(Handle handle, String name, String vehicleFile) {

@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,7 +31,10 @@ import steadypull.road.RoadPass;
 import steadypull.road.climb.ClimbLine;
 import steadypull.road.climb.KnownClimb;
 import steadypull.road.memory.RoadMemory;
+import steadypull.vehicle.Circuit;
+import steadypull.vehicle.Configuration;
 import steadypull.vehicle.CoolingLayout;
+import steadypull.vehicle.LearntHeat;
 import steadypull.vehicle.Vehicle;
 
 /**
@@ -47,16 +51,25 @@ class DamagedPagesTest {
 
   /** Tables of which a row can go without another row telling so, and what they hold. */
   private static final Map<String, String> THINGS =
-      Map.of(
-          "trip", "trips",
-          "event", "events",
-          "route", "routes",
-          "table_mapping", "mappings",
-          "vehicle", "vehicles",
-          "road_tile", "remembered roads",
-          "road_learned", "notes of what was learned from trips",
-          "road_quiet", "places kept out of the memory of roads",
-          "climb", "climbs");
+      Map.ofEntries(
+          Map.entry("trip", "trips"),
+          Map.entry("event", "events"),
+          Map.entry("route", "routes"),
+          Map.entry("table_mapping", "mappings"),
+          Map.entry("vehicle", "vehicles"),
+          Map.entry("road_tile", "remembered roads"),
+          Map.entry("road_learned", "notes of what was learned from trips"),
+          Map.entry("road_quiet", "places kept out of the memory of roads"),
+          Map.entry("climb", "climbs"),
+          Map.entry("configuration", "what was fitted to vehicles"),
+          Map.entry("trip_heat", "what trips have taught of vehicles' heat"));
+
+  private static final Configuration FITTED =
+      new Configuration(
+          "second fan",
+          Instant.parse("2026-06-01T08:00:00Z"),
+          Set.of(Circuit.ENGINE_COOLANT),
+          LearntHeat.NOTHING);
 
   private static final QuietPlace HOME = new QuietPlace(-41.4, -118.25, 300);
 
@@ -72,6 +85,7 @@ class DamagedPagesTest {
   @TempDir Path place;
 
   private int remembered;
+  private int heatLessons;
 
   private Path folder = Path.of("");
   private final Map<String, List<TripEntry>> written = new HashMap<>();
@@ -87,6 +101,10 @@ class DamagedPagesTest {
       record(library, "Banksia", 600, 20, true);
       record(library, "Wattle 2", 900, 15, false);
       ToldTours.learn(library);
+      library.heat().fit("Banksia", FITTED);
+      while (library.heat().learnNext(new KnownHeatTest.LastTemperature())) {
+        heatLessons++;
+      }
     }
     keepRoads();
     try (TripLibrary library = TripLibrary.openToRead(folder)) {
@@ -123,7 +141,9 @@ class DamagedPagesTest {
             Map.entry("road_tile", LibraryRows.ROAD_TILE),
             Map.entry("road_learned", LibraryRows.ROAD_LEARNED),
             Map.entry("road_quiet", LibraryRows.ROAD_QUIET),
-            Map.entry("climb", LibraryRows.CLIMB));
+            Map.entry("climb", LibraryRows.CLIMB),
+            Map.entry("configuration", LibraryRows.CONFIGURATION),
+            Map.entry("trip_heat", LibraryRows.TRIP_HEAT));
     try (Connection connection =
             DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("library.sqlite"));
         Statement statement = connection.createStatement()) {
@@ -190,6 +210,16 @@ class DamagedPagesTest {
           assertThat(salvaged.roads().quietPlaces()).containsExactly(HOME);
           assertThat(salvaged.roads().waiting()).as("only what had not ended").isLessThan(2);
         }
+        if (!page.table.equals("configuration")) {
+          assertThat(salvaged.vehicle("Banksia").map(each -> each.configuration().fitted()))
+              .as("%s", page)
+              .isIn(Optional.of("second fan"), Optional.empty());
+        }
+        int heatKept =
+            salvaged.heat().lessons("Wattle 2").size() + salvaged.heat().lessons("Banksia").size();
+        if (!page.table.equals("trip_heat")) {
+          assertThat(heatKept).as("%s", page).isEqualTo(heatLessons);
+        }
         if (!page.table.equals("road_tile")) {
           assertThat(remembered(salvaged)).as("%s", page).isEqualTo(remembered);
         }
@@ -210,7 +240,9 @@ class DamagedPagesTest {
             "road_tile",
             "road_learned",
             "road_quiet",
-            "climb");
+            "climb",
+            "configuration",
+            "trip_heat");
   }
 
   @Test

@@ -18,13 +18,20 @@ import org.junit.jupiter.params.provider.ValueSource;
  * A library that an earlier program has left opens with everything that is in it. The second form
  * was written by the program of 25 November 2026, the first is the same with what the second added
  * taken out; the table is what that program exported. The third is the second as the program of 28
- * November 2026 left it, which took a route in besides.
+ * November 2026 left it, which took a route in besides; the fourth is the third as the next program
+ * of that day left it, in which somebody keeps a place out of the memory of roads.
  */
 class OlderLibrariesTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"library-v1.sqlite.gz", "library-v2.sqlite.gz", "library-v3.sqlite.gz"})
+  @ValueSource(
+      strings = {
+        "library-v1.sqlite.gz",
+        "library-v2.sqlite.gz",
+        "library-v3.sqlite.gz",
+        "library-v4.sqlite.gz"
+      })
   void everyOlderFormOpensWithEverythingThatIsInIt(String resource) throws Exception {
     Files.write(folder.resolve("library.sqlite"), resource(resource));
 
@@ -44,6 +51,8 @@ class OlderLibrariesTest {
       assertThat(entries.stream().filter(TripEntry.OfSample.class::isInstance)).hasSize(3885);
       // The link that connected, the advice and what was shown, each where it was.
       assertThat(entries.getFirst()).isInstanceOf(TripEntry.OfEvent.class);
+      assertThat(library.roads().quietPlaces()).hasSize(resource.contains("v4") ? 1 : 0);
+      assertThat(library.heat().waiting()).as("its trip can still teach").isEqualTo(1);
       assertThat(cells(entries))
           .isEqualTo(cells(new String(resource("library-v1-v2.csv.gz"), StandardCharsets.UTF_8)));
     }

@@ -1,0 +1,1 @@
+delete from configuration where vehicle_name = :name

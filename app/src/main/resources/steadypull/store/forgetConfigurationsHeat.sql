@@ -1,0 +1,1 @@
+update configuration set learnt = '' where vehicle_name = :name

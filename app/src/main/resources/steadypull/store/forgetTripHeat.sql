@@ -1,0 +1,1 @@
+update trip_heat set told = '' where vehicle_name = :name and told <> ''
