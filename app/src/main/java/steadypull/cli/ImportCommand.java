@@ -154,6 +154,7 @@ final class ImportCommand implements Callable<Integer> {
       ids.forEach(main.out()::println);
       main.out().flush();
       new RoadLessons(library.roads(), main.err()).learn();
+      new HeatLearned(library.heat(), main.err()).learn();
     }
   }
 

@@ -136,6 +136,7 @@ final class RecordCommand implements Callable<Integer> {
               new EndedTrips(main.out(), main.err(), observer));
       int status = StoppableDrive.await(drive, outcome -> report(main, outcome));
       library.roads().awaitLearned();
+      library.heat().awaitLearned();
       return status;
     }
   }

@@ -103,7 +103,7 @@ final class TableImport {
     AddedTrip trip =
         adder.begin(
             new NewTrip(
-                vehicle,
+                adder.settingOut(vehicle, start.moment()),
                 start.moment(),
                 start.offset(),
                 wishes.details(),

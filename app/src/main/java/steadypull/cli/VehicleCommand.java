@@ -115,21 +115,33 @@ final class VehicleCommand implements Callable<Integer> {
   @Option(names = "--confirm-roles", description = "Confirms all that --propose-roles tells.")
   private boolean confirmsRoles;
 
+  @Mixin private LearntOptions learnt = new LearntOptions();
+
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
+    learnt.refuseContradictions(main);
     try (TripLibrary library = main.openLibrary()) {
       Vehicle vehicle = confirmed(changed(base(library)), library);
       if (isChange()) {
         library.save(vehicle);
       }
-      if (exportTo != null) {
-        VehicleFile.write(exportTo, vehicle);
+      if (importFrom != null && !vehicle.configurations().isEmpty()) {
+        library.heat().keep(name, vehicle.configurations());
       }
-      main.out().print(proposesRoles ? proposals(vehicle, library) : VehicleText.of(vehicle));
+      Optional<String> done =
+          learnt.apply(vehicle, library.heat(), main.program().wall().instant());
+      if (exportTo != null) {
+        VehicleFile.write(exportTo, library.vehicle(name).orElse(vehicle));
+      }
+      main.out().print(done.isPresent() ? done.get() + "\n" : shown(vehicle, library));
       main.out().flush();
     }
     return 0;
+  }
+
+  private String shown(Vehicle vehicle, TripLibrary library) throws LibraryException {
+    return proposesRoles ? proposals(vehicle, library) : VehicleText.of(vehicle);
   }
 
   private String proposals(Vehicle vehicle, TripLibrary library) throws LibraryException {

@@ -26,6 +26,7 @@ final class VehicleText {
     vehicle.driveline().tyreSize().ifPresent(size -> describe(size, text));
     vehicle.limits().values().forEach(limit -> describe(limit, text));
     vehicle.sources().forEach(source -> describe(source, text));
+    text.append(HeatText.of(vehicle));
     return text.toString();
   }
 

@@ -7,6 +7,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.Pace;
+import steadypull.vehicle.Circuit;
 import steadypull.vehicle.CoolingLayout;
 
 /** Reads one of a closed set of words, in whatever case. */
@@ -47,6 +48,18 @@ abstract class WordOption<T> implements ITypeConverter<T> {
 
     @Override
     String word(CoolingLayout value) {
+      return value.word();
+    }
+  }
+
+  /** A part of a vehicle's cooling. */
+  static final class CircuitWord extends WordOption<Circuit> {
+    CircuitWord() {
+      super(List.of(Circuit.values()));
+    }
+
+    @Override
+    String word(Circuit value) {
       return value.word();
     }
   }

@@ -118,6 +118,7 @@ final class DriveLog {
     if (sealed.isPresent()) {
       sensors.keep();
       keeping.library().roads().learnBeside();
+      keeping.library().heat().learnBeside(new TripTeacher());
     }
     unkept = unkept.or(() -> failure(trip.recording()));
     return sealed;

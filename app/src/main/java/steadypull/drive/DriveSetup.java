@@ -23,4 +23,9 @@ public record DriveSetup(
     Objects.requireNonNull(locale);
     Objects.requireNonNull(units);
   }
+
+  /** The same with another vehicle. */
+  DriveSetup with(Vehicle other) {
+    return new DriveSetup(other, rules, locale, units, demo);
+  }
 }

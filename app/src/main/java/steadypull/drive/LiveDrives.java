@@ -203,6 +203,7 @@ public final class LiveDrives implements DriveDesk {
     LiveDrive drive = prepared(route, request.details(), observer);
     // What earlier trips could not teach before their program ended.
     library.roads().learnBeside();
+    library.heat().learnBeside(new TripTeacher());
     drive.start();
     return drive;
   }

@@ -8,8 +8,10 @@ import steadypull.adapter.link.LinkClock;
 import steadypull.adapter.position.PositionReport;
 import steadypull.channel.Sample;
 import steadypull.channel.UnitSystem;
+import steadypull.store.LibraryException;
 import steadypull.store.LinkIdentity;
 import steadypull.store.NewTrip;
+import steadypull.store.TripDetails;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
 import steadypull.tablet.TabletNews;
@@ -23,6 +25,7 @@ final class TripUnderWay {
   private static final long LAST_MICROS = 2_500_000;
 
   private final DriveRoute route;
+  private final DriveSetup setup;
   private final DriveLog.Keeping keeping;
   private final PipelineOutput observer;
   private final boolean begun;
@@ -42,6 +45,7 @@ final class TripUnderWay {
   TripUnderWay(
       DriveRoute route, DriveLog.Keeping keeping, TripClock clock, PipelineOutput observer) {
     this.route = route;
+    this.setup = route.setup();
     this.keeping = keeping;
     this.observer = observer;
     this.clock = clock;
@@ -50,7 +54,8 @@ final class TripUnderWay {
     this.standing = List.of();
     this.intake = new ReadingIntake(route.roles());
     this.output = new TripOutput(begun, observer, Optional.empty());
-    this.pipeline = new DrivePipeline(route.setup(), clock.start(), Optional.of(route.roads().get()), output);
+    this.pipeline =
+        new DrivePipeline(setup, clock.start(), Optional.of(route.roads().get()), output);
     this.units = route.setup().units();
     this.link = new LinkEvent(0, LinkSummary.State.OPENING, "", 0);
   }
@@ -64,9 +69,11 @@ final class TripUnderWay {
     this.startNanos = nanoTime;
     this.begun = begun;
     this.standing = before.pipeline.tablet().standing();
+    this.setup = begun ? knowing(route.setup(), keeping, clock) : route.setup();
     this.intake = new ReadingIntake(route.roles());
     this.output = new TripOutput(begun, observer, before.shown());
-    this.pipeline = new DrivePipeline(route.setup(), clock.start(), Optional.of(route.roads().get()), output);
+    this.pipeline =
+        new DrivePipeline(setup, clock.start(), Optional.of(route.roads().get()), output);
     this.units = before.units;
     this.link =
         new LinkEvent(0, before.link.state(), before.link.detail(), before.link.expectedChannels());
@@ -94,12 +101,33 @@ final class TripUnderWay {
     standing.forEach(news -> pipeline.accept(new TripEntry.OfEvent(TabletText.event(0, news))));
   }
 
+  /**
+   * What trips before have taught, the one that has just ended among them. It is kept with the
+   * trip, so that a replay begins as the drive did, whatever the vehicle has learnt since.
+   */
+  private static DriveSetup knowing(DriveSetup setup, DriveLog.Keeping keeping, TripClock clock) {
+    try {
+      return setup.with(keeping.library().heat().settingOut(setup.vehicle(), clock.start()));
+    } catch (LibraryException unreadable) {
+      // The drive begins with what its layout leads one to believe, and learns on the way.
+      return setup;
+    }
+  }
+
+  /** What is fitted goes along with each trip, unless somebody has said it otherwise. */
+  private TripDetails details() {
+    TripDetails said = keeping.details();
+    return said.fitted().isEmpty()
+        ? said.withFitted(setup.vehicle().configuration().fitted())
+        : said;
+  }
+
   private NewTrip newTrip() {
     return new NewTrip(
-        route.setup().vehicle(),
+        setup.vehicle(),
         clock.start(),
         Optional.of(keeping.zone().getRules().getOffset(clock.start())),
-        keeping.details(),
+        details(),
         route.source().address(),
         keeping.softwareVersion());
   }

@@ -1,0 +1,187 @@
+package steadypull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import steadypull.channel.Channels;
+import steadypull.channel.Sample;
+import steadypull.store.HeatTeacher;
+import steadypull.store.NewTrip;
+import steadypull.store.TripEntry;
+import steadypull.store.TripLibrary;
+import steadypull.vehicle.Circuit;
+import steadypull.vehicle.CoolingLayout;
+import steadypull.vehicle.HeatQuantity;
+import steadypull.vehicle.HeatTold;
+import steadypull.vehicle.TripHeat;
+import steadypull.vehicle.Vehicle;
+
+/** What a vehicle has learnt of its cooling, as somebody at a terminal sees it. */
+class LearntVehicleTest {
+  private static final Vehicle WATTLE = Vehicle.unknown("Wattle 2", CoolingLayout.WATER_TO_AIR);
+  private static final Instant FIRST = Desk.NOW.minus(Duration.ofDays(40));
+
+  @TempDir private Path folder;
+
+  private Path libraryFolder() {
+    return folder.resolve("library");
+  }
+
+  private Desk desk() {
+    return new Desk(libraryFolder());
+  }
+
+  /** Every trip tells a circuit of 21 kJ/K that moves 610 W/K, and little of the oil. */
+  private static final class Invented implements HeatTeacher {
+    @Override
+    public Look begin(Vehicle vehicle) {
+      return new Look() {
+        @Override
+        public void accept(TripEntry entry) {
+          // Whatever the trip says, the teacher knows better.
+        }
+
+        @Override
+        public TripHeat finish() {
+          return new TripHeat(
+              0.9,
+              List.of(
+                  told(
+                      "charge_coolant.heat_capacity_J_per_K",
+                      Circuit.CHARGE_AIR,
+                      28_000,
+                      0.5,
+                      21_000),
+                  told("charge_coolant.conductance_W_per_K", Circuit.CHARGE_AIR, 300, 0.8, 610),
+                  told("engine_oil.above_coolant_K_per_hundred_kW", Circuit.ENGINE_OIL, 4, 0.4, 5)),
+              List.of());
+        }
+      };
+    }
+
+    private static HeatTold told(
+        String id, Circuit circuit, double usual, double spread, double value) {
+      return new HeatTold(
+          new HeatQuantity(id, circuit, true, Math.log(usual), spread), Math.log(value), 0.05);
+    }
+  }
+
+  @BeforeEach
+  void nineTripsHaveTaught() throws Exception {
+    try (TripLibrary library = TripLibrary.open(libraryFolder())) {
+      library.save(WATTLE);
+      for (int trip = 0; trip < 9; trip++) {
+        List<Sample> samples = new ArrayList<>();
+        samples.add(new Sample(Channels.ENGINE_COOLANT_TEMP, 1_000_000, 88));
+        NewTrip kept = new NewTrip(WATTLE, FIRST.plus(Duration.ofDays(trip)), "", "test", "0.1.0");
+        library.keep(kept, samples, 2_000_000);
+      }
+      Invented teacher = new Invented();
+      while (library.heat().learnNext(teacher)) {
+        // One trip after the other.
+      }
+    }
+  }
+
+  @Test
+  void itIsToldInPlainWordsWithIntervalUnitAndTrips() {
+    Desk.Answer shown = desk().type("vehicle", "Wattle 2");
+
+    assertThat(shown.status()).isZero();
+    assertThat(shown.err()).isEmpty();
+    assertThat(shown.out())
+        .containsPattern(
+            "charge cooler's circuit: 21 kJ/K \\(1\\d to 2\\d\\), moves 610 W/K \\(5\\d0 to"
+                + " 7\\d0\\) at 90 km/h, from 9 trips")
+        .containsPattern(
+            "engine oil: (4.9|5.0) K \\(.* to .*\\) above coolant for each 100 kW of fuel, from 9"
+                + " trips");
+  }
+
+  @Test
+  void whatIsFittedOpensItsCircuitAndLeavesTheOthers() {
+    Desk.Answer fitted = desk().type("vehicle", "Wattle 2", "--fitted", "second charge cooler");
+
+    assertThat(fitted.status()).isZero();
+    assertThat(fitted.out())
+        .contains("second charge cooler", "Learnt anew: charge cooler's circuit.");
+    assertThat(desk().type("vehicle", "Wattle 2").out())
+        .contains("fitted since 2026-07-15: second charge cooler")
+        .containsPattern("moves 610 W/K \\(1\\d\\d to 2\\d\\d0\\) at 90 km/h, carried over")
+        .containsPattern("engine oil: .* from 9 trips");
+    Desk.Answer again = desk().type("vehicle", "Wattle 2", "--fitted", "third charge cooler");
+    assertThat(again.status()).as("the clock stands").isEqualTo(1);
+    assertThat(again.err())
+        .contains("expected a moment after", "found", "Set this machine's clock");
+  }
+
+  @Test
+  void whoKnowsBetterSaysWhichCircuitsAreTouched() {
+    Desk.Answer fitted =
+        desk()
+            .type(
+                "vehicle",
+                "Wattle 2",
+                "--fitted",
+                "red hoses",
+                "--touches",
+                "charge-air,engine-oil");
+
+    assertThat(fitted.out()).contains("Learnt anew: charge cooler's circuit, engine oil.");
+  }
+
+  @Test
+  void whatWasLearntTravelsWithTheVehicle() throws Exception {
+    String file = folder.resolve("wattle.vehicle").toString();
+    desk().type("vehicle", "Wattle 2", "--fitted", "bigger gearbox cooler");
+    Desk.Answer out = desk().type("vehicle", "Wattle 2", "--export", file);
+    assertThat(out.status()).isZero();
+    assertThat(Files.readString(Path.of(file)))
+        .contains(
+            "\"configurations\"", "bigger gearbox cooler", "charge_coolant.conductance_W_per_K");
+
+    Desk other = new Desk(folder.resolve("other"));
+    Desk.Answer in = other.type("vehicle", "Wattle 2", "--import", file);
+
+    assertThat(in.status()).isZero();
+    assertThat(other.type("vehicle", "Wattle 2").out())
+        .isEqualTo(desk().type("vehicle", "Wattle 2").out())
+        .contains("from 9 trips");
+  }
+
+  @Test
+  void whatIsForgottenIsTold() throws Exception {
+    Desk.Answer forgotten = desk().type("vehicle", "Wattle 2", "--forget-learnt");
+
+    assertThat(forgotten.status()).isZero();
+    assertThat(forgotten.out()).contains("Forgot what 9 trips had taught of \"Wattle 2\".");
+    assertThat(desk().type("vehicle", "Wattle 2").out()).doesNotContain("kJ/K");
+    assertThat(desk().type("vehicle", "Wattle 2", "--forget-learnt").out())
+        .contains("No trip had taught anything");
+    try (TripLibrary library = TripLibrary.open(libraryFolder())) {
+      assertThat(library.trips(Optional.empty())).as("trips stay").hasSize(9);
+    }
+  }
+
+  @Test
+  void whatDoesNotGoTogetherIsRefusedInFourParts() {
+    assertThat(desk().type("vehicle", "Wattle 2", "--touches", "gearbox").err())
+        .contains(
+            "expected --fitted beside --touches, found --touches alone. Say what was fitted.");
+    assertThat(desk().type("vehicle", "Wattle 2", "--fitted", "fan", "--forget-learnt").status())
+        .isEqualTo(2);
+    assertThat(desk().type("vehicle", "Wattle 2", "--fitted", "x".repeat(201)).err())
+        .contains("expected at most 200 letters, found 201");
+    assertThat(desk().type("vehicle", "Nobody", "--fitted", "fan").status()).isEqualTo(1);
+    assertThat(desk().type("vehicle", "Nobody", "--forget-learnt").err()).contains("Wattle 2");
+  }
+}
