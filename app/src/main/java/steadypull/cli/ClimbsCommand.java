@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import steadypull.drive.CodesOfTrip;
 import steadypull.review.TripClimbs;
 import steadypull.road.climb.ClimbCollection;
 import steadypull.store.TripLibrary;
@@ -37,7 +38,11 @@ final class ClimbsCommand implements Callable<Integer> {
     try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary found = library.find(trip);
       TripClimbs climbs =
-          TripClimbs.of(library, found.id(), new ClimbCollection(library.roads().climbs()));
+          TripClimbs.of(
+              library,
+              found.id(),
+              new ClimbCollection(library.roads().climbs()),
+              new CodesOfTrip());
       main.out()
           .print(
               json

@@ -83,7 +83,7 @@ final class DerateBeginnings {
       seconds.removeFirst();
     }
     switch (detector.tick(timeMicros)) {
-      case Derate.Active(Channel cause, long sinceMicros, _) -> {
+      case Derate.Active(Channel cause, long sinceMicros, _, _) -> {
         if (since.isEmpty() || since.getAsLong() != sinceMicros) {
           since = OptionalLong.of(sinceMicros);
           note(cause, (timeMicros - sinceMicros) / SECOND_MICROS);

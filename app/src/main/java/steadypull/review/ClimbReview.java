@@ -19,7 +19,7 @@ import steadypull.road.climb.KnownClimb;
  * @param peaksCelsius the hottest of each thermal channel that told anything, in the channels'
  *     order
  * @param leastHeadroomKelvin limit less peak of those that have a limit; below 0 over the limit
- * @param deratedSeconds for how long torque was cut at a hot channel; empty if torque was not told
+ * @param deratedSeconds for how long torque was cut at a hot channel; empty if that was not told
  * @param wheelKilowattHours what came to the wheels; empty if power could not be told
  */
 public record ClimbReview(

@@ -6,12 +6,12 @@ import java.util.OptionalDouble;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
-import steadypull.road.LatestSamples;
 import steadypull.road.RoadPass;
 import steadypull.road.grade.DerivedChannels;
 import steadypull.road.grade.PassTrace;
 import steadypull.thermal.Derate;
 import steadypull.thermal.DerateDetector;
+import steadypull.vehicle.TroubleCodes;
 import steadypull.vehicle.Vehicle;
 
 /**
@@ -20,16 +20,14 @@ import steadypull.vehicle.Vehicle;
  */
 final class DriveTrace {
   private static final long SECOND_MICROS = 1_000_000;
-  private static final double FRESH_SECONDS = 5;
 
   private final PassTrace road;
   private final DerivedChannels derived;
   private final DerateDetector derates;
-  private final LatestSamples torque = new LatestSamples();
   private final List<Sample> temperatures = new ArrayList<>();
   private final List<Sample> pressures = new ArrayList<>();
   private final List<Sample> powers = new ArrayList<>();
-  private final List<Long> torqueTold = new ArrayList<>();
+  private final List<Long> cutsTold = new ArrayList<>();
   private final List<Long> derated = new ArrayList<>();
   private long nextMicros = SECOND_MICROS;
 
@@ -55,9 +53,15 @@ final class DriveTrace {
       temperatures.add(sample);
     } else if (sample.channel().equals(Channels.BAROMETRIC_PRESSURE)) {
       pressures.add(sample);
-    } else if (isTorque(sample.channel())) {
-      torque.accept(sample);
     }
+  }
+
+  /** Takes the trouble codes as they are known from a moment on; times do not run backwards. */
+  void accept(TroubleCodes told, long timeMicros) {
+    while (nextMicros <= timeMicros) {
+      tick();
+    }
+    derates.accept(told);
   }
 
   /** Comes to the end of the trip, and tells the roads that were driven. */
@@ -70,21 +74,29 @@ final class DriveTrace {
     derived.tick(nextMicros).stream()
         .filter(sample -> sample.channel().equals(Channels.WHEEL_POWER))
         .forEach(powers::add);
-    if (derates.tick(nextMicros) instanceof Derate.Active) {
-      derated.add(nextMicros);
-    }
-    if (isTold(Channels.DEMANDED_TORQUE) && isTold(Channels.DELIVERED_TORQUE)) {
-      torqueTold.add(nextMicros);
+    noteDerate(derates.tick(nextMicros));
+    if (derates.isTelling()) {
+      cutsTold.add(nextMicros);
     }
     nextMicros += SECOND_MICROS;
   }
 
-  private boolean isTold(Channel channel) {
-    return torque.within(channel, nextMicros, FRESH_SECONDS).isPresent();
-  }
-
-  private static boolean isTorque(Channel channel) {
-    return channel.equals(Channels.DEMANDED_TORQUE) || channel.equals(Channels.DELIVERED_TORQUE);
+  /** A derate is told some seconds after its beginning, and sometimes a fault takes its place. */
+  private void noteDerate(Derate now) {
+    switch (now) {
+      case Derate.None() -> {}
+      case Derate.Active active -> {
+        long from =
+            derated.isEmpty()
+                ? active.sinceMicros()
+                : Math.max(active.sinceMicros(), derated.getLast() + SECOND_MICROS);
+        for (long second = from; second <= nextMicros; second += SECOND_MICROS) {
+          derated.add(second);
+        }
+      }
+      case Derate.PowerLimited limited ->
+          derated.removeIf(second -> second >= limited.sinceMicros());
+    }
   }
 
   /** The hottest that a channel was, degC; empty if it told nothing then. */
@@ -111,9 +123,12 @@ final class DriveTrace {
         .reduce((_, latest) -> latest);
   }
 
-  /** For how many seconds torque was cut at a hot channel; empty if torque was told too seldom. */
+  /**
+   * For how many seconds torque was cut at a hot channel, not counting what a fault explains; empty
+   * if neither torque nor pedal and power were told, or too seldom.
+   */
   OptionalDouble deratedSeconds(TimeSpan span) {
-    return span.isMostlyTold(torqueTold.stream().filter(span::holds).count())
+    return span.isMostlyTold(cutsTold.stream().filter(span::holds).count())
         ? OptionalDouble.of((double) derated.stream().filter(span::holds).count())
         : OptionalDouble.empty();
   }

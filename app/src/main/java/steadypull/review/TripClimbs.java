@@ -5,8 +5,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
+import steadypull.channel.Sample;
 import steadypull.road.PassPoint;
 import steadypull.road.RoadPass;
 import steadypull.road.climb.Climb;
@@ -19,8 +22,10 @@ import steadypull.road.climb.KnownClimb;
 import steadypull.road.climb.KnownClimbs;
 import steadypull.store.LibraryException;
 import steadypull.store.TripEntry;
+import steadypull.store.TripEvent;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.Limit;
+import steadypull.vehicle.TroubleCodes;
 import steadypull.vehicle.Vehicle;
 
 /**
@@ -57,16 +62,23 @@ public record TripClimbs(
    *
    * @param tripId a whole id
    * @param known the climbs that are known already
+   * @param codes reads what control units told from an event; empty if it tells nothing of codes
    */
-  public static TripClimbs of(TripLibrary library, String tripId, KnownClimbs known)
+  public static TripClimbs of(
+      TripLibrary library,
+      String tripId,
+      KnownClimbs known,
+      Function<TripEvent, Optional<TroubleCodes>> codes)
       throws LibraryException {
     Vehicle vehicle = library.vehicleOf(tripId);
     DriveTrace trace = new DriveTrace(vehicle);
     library.replay(
         tripId,
         entry -> {
-          if (entry instanceof TripEntry.OfSample of) {
-            trace.accept(of.sample());
+          switch (entry) {
+            case TripEntry.OfSample(Sample sample) -> trace.accept(sample);
+            case TripEntry.OfEvent(TripEvent event) ->
+                codes.apply(event).ifPresent(told -> trace.accept(told, event.timeMicros()));
           }
         });
     List<RoadPass> passes = trace.finish();

@@ -1,42 +1,27 @@
 package steadypull.thermal;
 
-import java.util.Comparator;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.road.LatestSamples;
-import steadypull.vehicle.Limit;
 import steadypull.vehicle.TroubleCodes;
 import steadypull.vehicle.Vehicle;
 
 /**
- * Tells from demanded and delivered torque whether the engine control cuts torque, and whether heat
- * is the cause. Gear-change cuts, turbo lag and a lifted foot are not derates: the cut must last,
- * while the driver asks for torque, at a channel near or over its limit.
- *
- * <p>A stored trouble code for which control units limit power is another cause, which easing does
- * not end. At a hot channel it is believed only if it came up during this drive: codes stay stored
- * for weeks after the fault has gone. Deterministic; pipeline thread only.
+ * Tells whether the engine control cuts torque, and whether heat is the cause: from demanded and
+ * delivered torque, or, where a vehicle does not tell both, from power that falls though no less is
+ * asked for. A derate is a cut that lasts at a channel near or over its limit, that was not there
+ * before the heat, and that nothing else explains. Deterministic; pipeline thread only.
  */
 public final class DerateDetector {
   /** A derate, unless the vehicle says otherwise (contracts): points of reference torque. */
   private static final double LEAST_CUT_PERCENT = 5;
 
+  /** A regenerating filter costs so much at most (common practice, no source). */
+  private static final double REGENERATION_PERCENT = 10;
+
   private static final double LASTING_SECONDS = 3;
-
-  /** Sensors lag and round; a channel this near its limit counts as hot (estimated). */
-  private static final double NEAR_LIMIT_KELVIN = 3;
-
-  /** Below this demand nobody asks for power: creeping, coasting, cruise control off. */
-  private static final double LEAST_DEMAND_PERCENT = 30;
-
-  /** While demand rose by so much within the turbo's time, boost is still building. */
-  private static final double DEMAND_RISE_PERCENT = 10;
-
-  /** Turbo lag and smoke limit, 2 to 4 s (common practice, no source). */
-  private static final double BOOST_SECONDS = 4;
 
   /** Power far down for long at no hot channel is no derate that easing would end. */
   private static final double POWER_LIMITED_CUT_PERCENT = 20;
@@ -47,24 +32,30 @@ public final class DerateDetector {
   private static final double CODED_CUT_PERCENT = 10;
 
   private static final double CODED_SECONDS = 5;
-  private static final double FRESH_SECONDS = 5;
-  private static final double TEMPERATURE_FRESH_SECONDS = 15;
   private static final double MICROS_PER_SECOND = 1e6;
 
-  private final Vehicle vehicle;
   private final LatestSamples samples = new LatestSamples();
-  private TroubleCodes codes = TroubleCodes.unknown();
+  private final HotChannels heat;
+  private final PassingCuts passing = new PassingCuts();
+  private final HeldSpeed limiter = new HeldSpeed();
+  private final TorqueGap gap = new TorqueGap();
+  private final PowerFall fall;
+  private PowerFaults faults = new PowerFaults(TroubleCodes.unknown());
   private Derate state = new Derate.None();
-  private OptionalDouble shortSince = OptionalDouble.empty();
-  private OptionalDouble closedSince = OptionalDouble.empty();
-  private double settledDemand;
-  private double demandRoseAt = Double.NEGATIVE_INFINITY;
-  private OptionalDouble lastGear = OptionalDouble.empty();
-  private double gearChangedAt = Double.NEGATIVE_INFINITY;
+  private boolean isGapTold;
+
+  /** Torque is missing that nothing passing explains. */
+  private final Lasting missingAtAll = new Lasting();
+
+  /** The same for what was not missing before a channel got hot. */
+  private final Lasting missingAnew = new Lasting();
+
+  private boolean isCut;
 
   /** A detector for one vehicle's limits. */
   public DerateDetector(Vehicle vehicle) {
-    this.vehicle = vehicle;
+    heat = new HotChannels(vehicle, samples);
+    fall = new PowerFall(samples, vehicle.driveline().ratedEngineSpeed());
   }
 
   /** Takes a sample; times do not run backwards. */
@@ -74,7 +65,14 @@ public final class DerateDetector {
 
   /** Takes the trouble codes as they are known from now on. */
   public void accept(TroubleCodes told) {
-    codes = told;
+    faults = new PowerFaults(told);
+  }
+
+  /**
+   * Whether the last tick could tell a derate: torque, or power and how much of it is asked for.
+   */
+  public boolean isTelling() {
+    return isGapTold || fall.isTelling();
   }
 
   /**
@@ -83,142 +81,128 @@ public final class DerateDetector {
    * @param timeMicros microseconds since trip start, later than the last tick
    */
   public Derate tick(long timeMicros) {
-    double seconds = timeMicros / MICROS_PER_SECOND;
-    OptionalDouble demanded = samples.within(Channels.DEMANDED_TORQUE, timeMicros, FRESH_SECONDS);
-    OptionalDouble delivered = samples.within(Channels.DELIVERED_TORQUE, timeMicros, FRESH_SECONDS);
-    if (demanded.isEmpty() || delivered.isEmpty()) {
-      forget();
-      return state;
-    }
-    double cut = demanded.getAsDouble() - delivered.getAsDouble();
-    watchDemand(seconds, demanded.getAsDouble());
-    watchGear(seconds, timeMicros);
-    boolean isShort =
-        cut >= LEAST_CUT_PERCENT
-            && demanded.getAsDouble() >= LEAST_DEMAND_PERCENT
-            && (isCutting() || !isExcused(seconds));
-    note(seconds, isShort);
-    state = next(seconds, timeMicros, cut);
+    PullMoment now = PullMoment.of(samples, timeMicros);
+    passing.accept(now);
+    limiter.accept(now);
+    Optional<Channel> hot = heat.hottest(timeMicros);
+    state =
+        switch (shortfall(now, timeMicros, hot.isPresent())) {
+          case Shortfall.Untold() -> forgotten();
+          case Shortfall.Satisfied() ->
+              after(now, new Shortfall.Missing(0, 0, Optional.empty()), hot);
+          case Shortfall.Missing missing -> after(now, missing, hot);
+        };
     return state;
   }
 
-  private void note(double seconds, boolean isShort) {
-    if (isShort) {
-      shortSince = OptionalDouble.of(shortSince.orElse(seconds));
-      closedSince = OptionalDouble.empty();
-    } else {
-      shortSince = OptionalDouble.empty();
-      closedSince = OptionalDouble.of(closedSince.orElse(seconds));
+  private Shortfall shortfall(PullMoment now, long timeMicros, boolean isHot) {
+    if (isGapTold != now.isTorqueTold()) {
+      forgotten();
+      isGapTold = now.isTorqueTold();
     }
+    if (isGapTold) {
+      if (gap.isFullPowerGiven(now)) {
+        heat.fullPowerGiven(timeMicros);
+      }
+      return gap.of(now, samples.ever(Channels.REFERENCE_TORQUE), isHot);
+    }
+    gap.pause();
+    return fall.of(now, timeMicros);
   }
 
-  private Derate next(double seconds, long timeMicros, double cut) {
+  private Derate after(PullMoment now, Shortfall.Missing missing, Optional<Channel> hot) {
+    note(now, missing);
     return switch (state) {
-      case Derate.None() -> fromNone(seconds, timeMicros, cut);
-      case Derate.Active(Channel cause, long since, double before) -> {
-        double now = shortSince.isPresent() ? cut : before;
-        if (isOver(seconds)) {
-          yield new Derate.None();
-        }
-        yield isExplainedByNewFault()
-            ? new Derate.PowerLimited(since, now)
-            : new Derate.Active(cause, since, now);
-      }
-      case Derate.PowerLimited(long since, double before) ->
-          isOver(seconds)
-              ? new Derate.None()
-              : new Derate.PowerLimited(since, shortSince.isPresent() ? cut : before);
+      case Derate.None() -> fromNone(now.seconds(), missing, hot);
+      case Derate.Active active -> fromActive(now.seconds(), missing, active);
+      case Derate.PowerLimited limited -> fromLimited(now.seconds(), missing, limited);
     };
   }
 
-  private Derate fromNone(double seconds, long timeMicros, double cut) {
-    if (shortSince.isEmpty()) {
-      return state;
+  private void note(PullMoment now, Shortfall.Missing missing) {
+    boolean isMissing = missing.percent() >= LEAST_CUT_PERCENT;
+    if (isMissing && !isCut) {
+      limiter.cutBegins();
     }
-    double began = shortSince.getAsDouble();
-    long beganMicros = Math.round(began * MICROS_PER_SECOND);
-    double lasted = seconds - began;
-    Optional<Channel> hot = hottest(timeMicros);
-    if (hot.isPresent()) {
-      return lasted < LASTING_SECONDS ? state : atHotChannel(hot.get(), beganMicros, cut);
-    }
-    return isLimited(cut, lasted) ? new Derate.PowerLimited(beganMicros, cut) : state;
+    isCut = isMissing;
+    boolean counts = isTold() || !isExcused(now, missing);
+    missingAtAll.note(now.seconds(), counts && isMissing);
+    missingAnew.note(now.seconds(), counts && missing.newPercent() >= LEAST_CUT_PERCENT);
   }
 
-  private Derate atHotChannel(Channel hot, long beganMicros, double cut) {
-    return isExplainedByNewFault()
-        ? new Derate.PowerLimited(beganMicros, cut)
-        : new Derate.Active(hot, beganMicros, cut);
+  private boolean isExcused(PullMoment now, Shortfall.Missing missing) {
+    return passing.isOne(now.seconds())
+        || limiter.isLimited()
+        || (now.isRegenerating() && missing.percent() < REGENERATION_PERCENT);
+  }
+
+  private Derate fromNone(double seconds, Shortfall.Missing missing, Optional<Channel> hot) {
+    if (hot.isPresent() && missingAnew.holds()) {
+      double began = missingAnew.since().orElseThrow();
+      return seconds - began < LASTING_SECONDS
+          ? state
+          : atHotChannel(hot.get(), micros(began), missing);
+    }
+    if (hot.isEmpty() && missingAtAll.holds()) {
+      double began = missingAtAll.since().orElseThrow();
+      return isLimited(missing.percent(), seconds - began)
+          ? new Derate.PowerLimited(micros(began), missing.percent())
+          : state;
+    }
+    return state;
+  }
+
+  private Derate atHotChannel(Channel hot, long beganMicros, Shortfall.Missing missing) {
+    return faults.explainEvenAtHeat()
+        ? new Derate.PowerLimited(beganMicros, missing.percent())
+        : new Derate.Active(hot, beganMicros, missing.newPercent(), missing.loss());
+  }
+
+  private Derate fromActive(double seconds, Shortfall.Missing missing, Derate.Active active) {
+    if (missingAnew.isOverFor(LASTING_SECONDS, seconds)) {
+      return new Derate.None();
+    }
+    boolean isShort = missingAnew.holds();
+    if (faults.explainEvenAtHeat()) {
+      return new Derate.PowerLimited(
+          active.sinceMicros(), isShort ? missing.percent() : active.cutPercent());
+    }
+    return isShort
+        ? new Derate.Active(
+            active.cause(), active.sinceMicros(), missing.newPercent(), missing.loss())
+        : active;
+  }
+
+  private Derate fromLimited(
+      double seconds, Shortfall.Missing missing, Derate.PowerLimited limited) {
+    if (missingAtAll.isOverFor(LASTING_SECONDS, seconds)) {
+      return new Derate.None();
+    }
+    return missingAtAll.holds()
+        ? new Derate.PowerLimited(limited.sinceMicros(), missing.percent())
+        : limited;
   }
 
   /** Whether so much power has been missing for so long at no hot channel. */
-  private boolean isLimited(double cut, double seconds) {
-    return (cut >= POWER_LIMITED_CUT_PERCENT && seconds >= POWER_LIMITED_SECONDS)
-        || (isExplainedByFault() && cut >= CODED_CUT_PERCENT && seconds >= CODED_SECONDS);
+  private boolean isLimited(double percent, double seconds) {
+    return isGapTold
+        && ((percent >= POWER_LIMITED_CUT_PERCENT && seconds >= POWER_LIMITED_SECONDS)
+            || (faults.mayExplain() && percent >= CODED_CUT_PERCENT && seconds >= CODED_SECONDS));
   }
 
-  /** Whether a code is stored for which a control unit limits power, or may. */
-  private boolean isExplainedByFault() {
-    return codes.stored().stream()
-        .map(code -> CodeCause.of(code.text()))
-        .anyMatch(cause -> cause == CodeCause.FAULT || cause == CodeCause.MAKERS);
-  }
-
-  private boolean isExplainedByNewFault() {
-    return codes.stored().stream()
-        .filter(code -> code.cameUpMicros().isPresent())
-        .anyMatch(code -> CodeCause.of(code.text()) == CodeCause.FAULT);
-  }
-
-  private boolean isOver(double seconds) {
-    return closedSince.isPresent() && seconds - closedSince.getAsDouble() >= LASTING_SECONDS;
-  }
-
-  private boolean isCutting() {
+  private boolean isTold() {
     return !(state instanceof Derate.None);
   }
 
-  /** Whether a gap is explained by boost that builds or by a gear that changes. */
-  private boolean isExcused(double seconds) {
-    return seconds - demandRoseAt < BOOST_SECONDS || seconds - gearChangedAt < LASTING_SECONDS;
+  private static long micros(double seconds) {
+    return Math.round(seconds * MICROS_PER_SECOND);
   }
 
-  private void watchDemand(double seconds, double demanded) {
-    if (demanded > settledDemand + DEMAND_RISE_PERCENT) {
-      demandRoseAt = seconds;
-      settledDemand = demanded;
-    }
-    settledDemand = Math.min(demanded, settledDemand);
-  }
-
-  private void watchGear(double seconds, long timeMicros) {
-    OptionalDouble gear = samples.within(Channels.GEAR, timeMicros, FRESH_SECONDS);
-    if (gear.isPresent() && lastGear.isPresent() && !gear.equals(lastGear)) {
-      gearChangedAt = seconds;
-    }
-    lastGear = gear.isPresent() ? gear : lastGear;
-  }
-
-  /** The channel nearest to, or farthest over, its limit, if one is near enough. */
-  private Optional<Channel> hottest(long timeMicros) {
-    return vehicle.limits().values().stream()
-        .filter(limit -> headroom(limit, timeMicros).orElse(Double.MAX_VALUE) <= NEAR_LIMIT_KELVIN)
-        .min(
-            Comparator.comparingDouble(
-                limit -> headroom(limit, timeMicros).orElse(Double.MAX_VALUE)))
-        .map(Limit::channel);
-  }
-
-  private OptionalDouble headroom(Limit limit, long timeMicros) {
-    OptionalDouble celsius = samples.within(limit.channel(), timeMicros, TEMPERATURE_FRESH_SECONDS);
-    return celsius.isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(limit.celsius() - celsius.getAsDouble());
-  }
-
-  private void forget() {
+  private Derate forgotten() {
     state = new Derate.None();
-    shortSince = OptionalDouble.empty();
-    closedSince = OptionalDouble.empty();
+    isCut = false;
+    missingAtAll.forget();
+    missingAnew.forget();
+    return state;
   }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import steadypull.channel.Channel;
@@ -123,7 +124,7 @@ class ClimbsOfTheSeasonTest {
   private TripClimbs climbs(String day, KnownClimbs before) throws Exception {
     String trip = SeasonTripKept.in(folder, day);
     try (TripLibrary library = TripLibrary.openToRead(folder)) {
-      return TripClimbs.of(library, trip, before);
+      return TripClimbs.of(library, trip, before, _ -> Optional.empty());
     }
   }
 
