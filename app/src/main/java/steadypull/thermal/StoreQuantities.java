@@ -64,7 +64,8 @@ final class StoreQuantities {
               "charge_coolant.heat_capacity_J_per_K",
               "charge_coolant.conductance_W_per_K",
               "charge_coolant.standing_share",
-              "charge_coolant.air_above_outside_K");
+              "charge_coolant.air_above_outside_K",
+              "charge_coolant.sensor_lag_s");
       case ENGINE_COOLANT ->
           List.of(
               "engine_coolant.heat_capacity_J_per_K",

@@ -119,7 +119,8 @@ final class LearntSeason {
             : drive.vehicle();
     WorldDrive driven =
         WorldDrive.of(
-            new TowingWorld(drive.number(), beginning(drive.scenario()), vehicle),
+            new TowingWorld(
+                drive.number(), beginning(drive.scenario()), vehicle, drive.missing()),
             WorldDrive.Road.KNOWN);
     driven
         .fans()

@@ -80,7 +80,7 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle, Set<Channel> 
                 RigTrait.AIR_CONDITIONING_W,
                 random.nextBoolean() ? 0 : between(random, 2000, 6000));
     Scenario other = drawn(number, rig, random).scenario();
-    return new TowingWorld(number, other, vehicle);
+    return new TowingWorld(number, other, vehicle, missing);
   }
 
   private static TowingWorld drawn(int number, Rig rig, Random random) {
