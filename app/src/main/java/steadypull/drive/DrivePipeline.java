@@ -191,6 +191,7 @@ public final class DrivePipeline {
 
   private void tick(long timeMicros) {
     nowMicros = timeMicros;
+    watch.routeHeight(timeMicros).ifPresent(this::climb);
     List<Sample> computed = derived.tick(timeMicros);
     computed.forEach(this::hear);
     watch
@@ -204,6 +205,11 @@ public final class DrivePipeline {
     advisor.step(situation(timeMicros)).forEach(this::say);
     rememberRoad(timeMicros);
     output.second(snapshot(timeMicros));
+  }
+
+  private void climb(TripEvent told) {
+    RoadNews.routeHeight(told).ifPresent(derived::acceptRouteHeight);
+    output.entry(new TripEntry.OfEvent(told));
   }
 
   private Situation situation(long timeMicros) {

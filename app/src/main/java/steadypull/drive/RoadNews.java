@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import steadypull.road.GradeProfile;
 import steadypull.road.RoadAhead;
 import steadypull.store.TripEvent;
@@ -21,6 +22,8 @@ final class RoadNews {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String NOTHING = "nothing";
   private static final String UNGRADED = "ungraded";
+  private static final String HEIGHT = "route_height_m";
+  private static final double HIGHEST_METRES = 20_000;
 
   /** Nobody is told of more ways to choose from. */
   private static final int MOST_BRANCHES = 64;
@@ -53,6 +56,25 @@ final class RoadNews {
           .addObject()
           .put("odds", Math.max(1, Math.rint(branch.odds() * ODDS_PARTS)) / ODDS_PARTS)
           .put("way", WayText.write(branch.profile()));
+    }
+  }
+
+  /** The event that tells of a route's height at the vehicle's place, to 0.1 m. */
+  static TripEvent event(long timeMicros, double routeMetres) {
+    ObjectNode node = JSON.createObjectNode();
+    node.put(HEIGHT, Math.rint(routeMetres * 10) / 10);
+    return new TripEvent(timeMicros, TripEvent.Kind.ROAD, node.toString());
+  }
+
+  /** The height that an event tells; empty if it tells something else. */
+  static OptionalDouble routeHeight(TripEvent event) {
+    try {
+      JsonNode height = JSON.readTree(event.detail()).path(HEIGHT);
+      return height.isNumber() && Math.abs(height.asDouble()) < HIGHEST_METRES
+          ? OptionalDouble.of(height.asDouble())
+          : OptionalDouble.empty();
+    } catch (JsonProcessingException unreadable) {
+      return OptionalDouble.empty();
     }
   }
 

@@ -19,6 +19,10 @@ import steadypull.store.TripEvent;
 final class RoadWatch {
   private static final double A_SECOND = 0.999;
   private static final double FRESH_SECONDS = 5;
+
+  /** Elevations of a file err alike over twice that length. */
+  private static final double HEIGHT_METRES = 150;
+
   private static final double KILOMETRES_PER_HOUR = 3.6;
   private static final double MICROS_PER_SECOND = 1e6;
 
@@ -30,6 +34,8 @@ final class RoadWatch {
   private long latitudeMicros = -1;
   private Optional<ClimbAhead> climb = Optional.empty();
   private Optional<TripEvent> kept = Optional.empty();
+  private Optional<TripEvent> keptHeight = Optional.empty();
+  private double metresSinceHeight;
 
   /**
    * A watch over a drive.
@@ -42,7 +48,12 @@ final class RoadWatch {
 
   /** Takes what a trip has kept of the road ahead; left aside where somebody knows roads now. */
   void accept(TripEvent event) {
-    if (sight.isEmpty()) {
+    if (sight.isPresent()) {
+      return;
+    }
+    if (RoadNews.routeHeight(event).isPresent()) {
+      keptHeight = Optional.of(event);
+    } else {
       told.take(event);
       kept = Optional.of(event);
     }
@@ -61,6 +72,29 @@ final class RoadWatch {
   }
 
   /**
+   * What an imported route tells of the height where a second ends; before {@link #second} of it.
+   *
+   * @return what the trip has to keep of that, as of a moment before the second was over
+   */
+  Optional<TripEvent> routeHeight(long timeMicros) {
+    if (sight.isEmpty()) {
+      Optional<TripEvent> event = keptHeight;
+      keptHeight = Optional.empty();
+      return event;
+    }
+    if (metresSinceHeight < HEIGHT_METRES) {
+      return Optional.empty();
+    }
+    OptionalDouble height =
+        fix(timeMicros).map(sight.get()::routeHeight).orElse(OptionalDouble.empty());
+    if (height.isEmpty()) {
+      return Optional.empty();
+    }
+    metresSinceHeight = 0;
+    return Optional.of(RoadNews.event(timeMicros - 1, height.getAsDouble()));
+  }
+
+  /**
    * Lets a second pass.
    *
    * @param driven what it told of the road, if it told a speed
@@ -74,6 +108,7 @@ final class RoadWatch {
             / KILOMETRES_PER_HOUR;
     double grade = latest.within(Channels.ROAD_GRADE, timeMicros, FRESH_SECONDS).orElse(0) / 100;
     soFar.moved(seconds, metres, grade);
+    metresSinceHeight += metres;
     Optional<TripEvent> news =
         sight.isEmpty()
             ? kept

@@ -2,6 +2,7 @@ package steadypull.drive;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicReference;
 import steadypull.road.PositionFix;
 import steadypull.road.RoadAhead;
@@ -70,6 +71,11 @@ final class RouteAndMemory implements RoadSight {
   @Override
   public boolean learnsOnTheWay() {
     return true;
+  }
+
+  @Override
+  public OptionalDouble routeHeight(PositionFix fix) {
+    return route.routeHeight(fix);
   }
 
   @Override

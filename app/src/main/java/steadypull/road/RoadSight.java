@@ -1,5 +1,7 @@
 package steadypull.road;
 
+import java.util.OptionalDouble;
+
 /**
  * Something that knows roads and looks ahead of a moving vehicle: an imported route, a trip driven
  * before, or the memory of roads. Told in the order of time; pipeline thread only.
@@ -33,6 +35,16 @@ public interface RoadSight {
   /** Whether {@link #driven} is of any use to it. */
   default boolean learnsOnTheWay() {
     return false;
+  }
+
+  /**
+   * The height of the road at a place, if an imported route tells one and the vehicle was on it a
+   * moment ago. What was learned by driving is never told here.
+   *
+   * @return metres in the route's own datum
+   */
+  default OptionalDouble routeHeight(PositionFix fix) {
+    return OptionalDouble.empty();
   }
 
   /** The road ahead from where the vehicle is now. */

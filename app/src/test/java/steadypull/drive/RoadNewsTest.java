@@ -58,6 +58,30 @@ class RoadNewsTest {
   }
 
   @Test
+  void aRoutesHeightIsReadToATenthOfAMetreAndTellsNoRoad() {
+    TripEvent event = RoadNews.event(SECOND_7, 1234.5678);
+
+    assertThat(event.timeMicros()).isEqualTo(SECOND_7);
+    assertThat(RoadNews.routeHeight(event)).hasValue(1234.6);
+    assertThat(RoadNews.read(event)).isEqualTo(new RoadAhead.Unknown());
+    assertThat(RoadNews.routeHeight(RoadNews.event(SECOND_7, known(new Random(1))))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "{\"route_height_m\":",
+        "{\"route_height_m\":\"12\"}",
+        "{\"route_height_m\":null}",
+        "{\"route_height_m\":1e300}",
+      })
+  void rubbishTellsNoHeight(String detail) {
+    assertThat(RoadNews.routeHeight(new TripEvent(SECOND_7, TripEvent.Kind.ROAD, detail)))
+        .isEmpty();
+  }
+
+  @Test
   void aWayThatIsCutOffAnywhereIsRefused() {
     for (int seed = 0; seed < 40; seed++) {
       String text = WayText.write(known(new Random(seed)).certain());

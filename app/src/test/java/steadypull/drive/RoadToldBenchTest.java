@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -64,10 +65,13 @@ class RoadToldBenchTest {
           watch.accept(sample);
           derived.accept(sample);
         }
+        Optional<TripEvent> height = watch.routeHeight(micros);
         derived.tick(micros).forEach(watch::accept);
         Optional<TripEvent> news = watch.second(micros, derived.second());
-        events += news.isPresent() ? 1 : 0;
-        octets += news.map(event -> event.detail().length()).orElse(0);
+        for (TripEvent event : Stream.of(height, news).flatMap(Optional::stream).toList()) {
+          events++;
+          octets += event.detail().length();
+        }
         hours += 1 / 3600.0;
       }
     }

@@ -54,6 +54,9 @@ class RoadToldInTripTest {
 
       assertThat(live.roads).as("along the route").anyMatch(RoadAhead.Known.class::isInstance);
       assertThat(live.advice).isNotEmpty();
+      assertThat(live.routeHeights())
+          .as("each 150 m, where the vehicle is known to be on it")
+          .hasSizeBetween(15, 60);
       assertSameAgain(demo.library(), trip, live);
     }
   }
@@ -194,6 +197,16 @@ class RoadToldInTripTest {
     private final List<String> forecasts = new ArrayList<>();
     private final List<RoadAhead> roads = new ArrayList<>();
     private final List<TripEntry> entries = new ArrayList<>();
+
+    /** What the grade had from a route. */
+    List<TripEvent> routeHeights() {
+      return entries.stream()
+          .filter(TripEntry.OfEvent.class::isInstance)
+          .map(entry -> ((TripEntry.OfEvent) entry).event())
+          .filter(event -> event.kind() == TripEvent.Kind.ROAD)
+          .filter(event -> RoadNews.routeHeight(event).isPresent())
+          .toList();
+    }
 
     @Override
     public void entry(TripEntry entry) {

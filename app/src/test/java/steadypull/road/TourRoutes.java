@@ -33,6 +33,24 @@ public final class TourRoutes {
     return route(points);
   }
 
+  /**
+   * A route with points every 40 m whose elevations err as those of maps do: by 2.5 m, alike over
+   * 300 m, and all along by its datum.
+   */
+  public static Route wandering(Tour tour, long seed) {
+    Random random = new Random(seed);
+    double datum = 20 * random.nextGaussian();
+    double kept = Math.exp(-40 / 300.0);
+    double error = 2.5 * random.nextGaussian();
+    List<RoutePoint> points = new ArrayList<>();
+    for (double metres = 0; metres < tour.length(); metres += 40) {
+      double elevation = tour.at(metres).altitude() + datum + error;
+      points.add(point(tour.at(metres), OptionalDouble.of(Math.rint(elevation * 10) / 10)));
+      error = kept * error + 2.5 * Math.sqrt(1 - kept * kept) * random.nextGaussian();
+    }
+    return route(points);
+  }
+
   /** One that tells only where it leads. */
   public static Route withoutElevations(Tour tour) {
     return along(tour, 40, 0, _ -> false);

@@ -48,6 +48,7 @@ public final class DerivedChannels {
   private final GradeFilter grades = new GradeFilter();
   private final TorqueBalance balance = new TorqueBalance();
   private Optional<RoadSecond> lastSecond = Optional.empty();
+  private OptionalDouble routeMetres = OptionalDouble.empty();
 
   /** Computes for one vehicle. */
   public DerivedChannels(Vehicle vehicle) {
@@ -77,6 +78,17 @@ public final class DerivedChannels {
   /** Takes a measured sample; times do not run backwards. */
   public void accept(Sample sample) {
     samples.accept(sample);
+  }
+
+  /**
+   * Takes the height that an imported route tells for the place at the end of the second that is
+   * ticked next. The grade that is told counts it with an error of its own; {@link #second}, from
+   * which roads are learned, does not.
+   *
+   * @param metresUp in the route's own datum
+   */
+  public void acceptRouteHeight(double metresUp) {
+    routeMetres = OptionalDouble.of(metresUp);
   }
 
   /**
@@ -187,7 +199,8 @@ public final class DerivedChannels {
   }
 
   private OptionalDouble grade(RoadSecond second) {
-    grades.accept(second);
+    grades.accept(routeMetres.isPresent() ? second.alongRoute(routeMetres.getAsDouble()) : second);
+    routeMetres = OptionalDouble.empty();
     lastSecond = Optional.of(second);
     Optional<GradeEstimate> told =
         grades

@@ -30,7 +30,7 @@ final class GradeFilter {
 
   private static final LUDecomposer DECOMPOSER = new LUDecomposer(1e-40);
 
-  private static final KalmanObserver NOBODY =
+  static final KalmanObserver NOBODY =
       new KalmanObserver() {
         @Override
         public void init(KalmanEstimate estimate) {}
@@ -45,15 +45,22 @@ final class GradeFilter {
   private @Nullable ProcessEstimate estimate;
   private Optional<Traction> lastTraction = Optional.empty();
   private double metres;
+  private boolean isAlongRoute;
 
   /** Begins with nothing known. */
   GradeFilter() {
-    this(NOBODY);
+    this(NOBODY, false);
   }
 
-  /** Begins with nothing known; the observer is told of each step. */
-  GradeFilter(KalmanObserver observer) {
+  /**
+   * Begins with nothing known; the observer is told of each step.
+   *
+   * @param isAlongRoute whether a route may tell heights; an observer that needs states of one size
+   *     has to know beforehand
+   */
+  GradeFilter(KalmanObserver observer, boolean isAlongRoute) {
     this.observer = observer;
+    this.isAlongRoute = isAlongRoute;
   }
 
   /** Goes on where another stands. */
@@ -63,7 +70,7 @@ final class GradeFilter {
 
   /** Goes on where another stands, with an observer of its own. */
   GradeFilter(GradeFilter other, KalmanObserver observer) {
-    this(observer);
+    this(observer, other.isAlongRoute);
     process = new GradeProcess(other.process);
     estimate = other.estimate;
     lastTraction = other.lastTraction;
@@ -84,6 +91,9 @@ final class GradeFilter {
       begin(second);
     } else {
       metres += estimate.getState().getEntry(GradeProcess.SPEED) * step;
+    }
+    if (second.routeMetres().isPresent() && !isAlongRoute) {
+      comeUponRoute();
     }
     for (RoadObservation observation : observations(second, step)) {
       estimate = filterNow().estimationStep(observation);
@@ -122,16 +132,19 @@ final class GradeFilter {
             second.turn()));
     second
         .altitudeMetres()
-        .ifPresent(
-            metresUp ->
-                told.add(
-                    new RoadObservation(
-                        second.seconds(),
-                        RoadObservation.Kind.ALTITUDE,
-                        metresUp,
-                        pull,
-                        Optional.empty())));
+        .ifPresent(up -> told.add(height(second, RoadObservation.Kind.ALTITUDE, up, pull)));
+    second
+        .routeMetres()
+        .ifPresent(up -> told.add(height(second, RoadObservation.Kind.ROUTE, up, pull)));
     return told;
+  }
+
+  private static RoadObservation height(
+      RoadSecond second,
+      RoadObservation.Kind kind,
+      double metresUp,
+      Optional<RoadObservation.Pull> pull) {
+    return new RoadObservation(second.seconds(), kind, metresUp, pull, Optional.empty());
   }
 
   private Optional<RoadObservation.Pull> pull(RoadSecond second, double step) {
@@ -152,8 +165,9 @@ final class GradeFilter {
   }
 
   private void begin(RoadSecond second) {
-    double[] state = new double[GradeProcess.SIZE];
-    double[] errors = new double[GradeProcess.SIZE];
+    int size = isAlongRoute ? GradeProcess.SIZE_ALONG_ROUTE : GradeProcess.SIZE;
+    double[] state = new double[size];
+    double[] errors = new double[size];
     state[GradeProcess.SPEED] = second.metresPerSecond();
     errors[GradeProcess.SPEED] = FIRST_SPEED_ERROR;
     state[GradeProcess.HEIGHT] = second.altitudeMetres().orElse(0);
@@ -169,13 +183,34 @@ final class GradeFilter {
       state[scale] = estimate.getState().getEntry(scale);
       errors[scale] = Math.sqrt(estimate.getCovariance().getEntry(scale, scale));
     }
-    RealMatrix covariance = MatrixUtils.createRealIdentityMatrix(GradeProcess.SIZE);
-    for (int i = 0; i < GradeProcess.SIZE; i++) {
+    if (isAlongRoute) {
+      errors[GradeProcess.DATUM] = GradeNoise.DATUM_METRES;
+    }
+    RealMatrix covariance = MatrixUtils.createRealIdentityMatrix(size);
+    for (int i = 0; i < size; i++) {
       covariance.setEntry(i, i, errors[i] * errors[i]);
     }
     estimate = new ProcessEstimate(second.seconds(), new ArrayRealVector(state), covariance);
     process = new GradeProcess();
     filter = filter(estimate);
+  }
+
+  /** From the first height that a route tells, its datum is part of the state. */
+  private void comeUponRoute() {
+    ProcessEstimate known = Objects.requireNonNull(estimate);
+    isAlongRoute = true;
+    if (known.getState().getDimension() < GradeProcess.SIZE_ALONG_ROUTE) {
+      RealMatrix covariance =
+          MatrixUtils.createRealMatrix(
+              GradeProcess.SIZE_ALONG_ROUTE, GradeProcess.SIZE_ALONG_ROUTE);
+      covariance.setSubMatrix(known.getCovariance().getData(), 0, 0);
+      covariance.setEntry(
+          GradeProcess.DATUM,
+          GradeProcess.DATUM,
+          GradeNoise.DATUM_METRES * GradeNoise.DATUM_METRES);
+      estimate = new ProcessEstimate(known.getTime(), known.getState().append(0), covariance);
+      filter = filter(estimate);
+    }
   }
 
   private ExtendedKalmanFilter<RoadObservation> filter(ProcessEstimate from) {

@@ -7,7 +7,6 @@ import static steadypull.road.grade.GradeProcess.GRADE;
 import static steadypull.road.grade.GradeProcess.HEIGHT;
 import static steadypull.road.grade.GradeProcess.RECEIVER;
 import static steadypull.road.grade.GradeProcess.SCALE;
-import static steadypull.road.grade.GradeProcess.SIZE;
 import static steadypull.road.grade.GradeProcess.SPEED;
 
 import org.hipparchus.linear.MatrixUtils;
@@ -70,6 +69,9 @@ final class GradeNoise {
 
   private static final double LOST_HEIGHT_METRES = 60;
 
+  /** Files count heights from the sea, the ellipsoid or anything between, m (estimated). */
+  static final double DATUM_METRES = 50;
+
   private GradeNoise() {}
 
   /**
@@ -79,7 +81,7 @@ final class GradeNoise {
    * @param isHeightLost whether the altitudes have contradicted the height for long
    */
   static RealMatrix of(GradeStep step, double restless, boolean isHeightLost) {
-    double[] variances = new double[SIZE];
+    double[] variances = new double[step.size()];
     variances[SPEED] = speed(step);
     variances[HEIGHT] = isHeightLost ? LOST_HEIGHT_METRES * LOST_HEIGHT_METRES : 0;
     variances[GRADE] = grade(step) * restless * restless;

@@ -45,6 +45,14 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
 
   static final int SIZE = 8;
 
+  /**
+   * What a route's elevations are too high all along, m; only in the state of a filter that was
+   * told one.
+   */
+  static final int DATUM = 8;
+
+  static final int SIZE_ALONG_ROUTE = 9;
+
   /** An altitude farther out than this many standard deviations is not believed. */
   private static final double FARTHEST_SURPRISE = 4;
 
@@ -71,10 +79,10 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
         new ArrayRealVector(step.moved()),
         step.transition(),
         GradeNoise.of(step, restlessness.factor(), disbelieved >= MOST_DISBELIEVED),
-        row(observation.kind()));
+        row(observation.kind(), previousState.getDimension()));
   }
 
-  /** Speed is always believed; an altitude that jumps is a reflection. */
+  /** Speed is always believed; a height that jumps is a reflection, or another road's. */
   @Override
   public @Nullable RealVector getInnovation(
       RoadObservation observation, NonLinearEvolution evolution, RealMatrix innovationCovariance) {
@@ -82,23 +90,29 @@ final class GradeProcess implements NonLinearProcess<RoadObservation> {
         evolution.getMeasurementJacobian().operate(evolution.getCurrentState()).getEntry(0);
     double surprise = observation.value() - expected;
     double farthest = FARTHEST_SURPRISE * Math.sqrt(innovationCovariance.getEntry(0, 0));
-    if (observation.kind() == RoadObservation.Kind.SPEED) {
-      restlessness.accept(surprise / Math.sqrt(innovationCovariance.getEntry(0, 0)));
-    } else {
-      if (Math.abs(surprise) > farthest) {
-        disbelieved++;
-        return null;
-      }
-      disbelieved = 0;
-    }
-    return new ArrayRealVector(new double[] {surprise});
+    boolean isBelieved =
+        switch (observation.kind()) {
+          case SPEED -> {
+            restlessness.accept(surprise / Math.sqrt(innovationCovariance.getEntry(0, 0)));
+            yield true;
+          }
+          case ALTITUDE -> {
+            boolean isNear = Math.abs(surprise) <= farthest;
+            disbelieved = isNear ? 0 : disbelieved + 1;
+            yield isNear;
+          }
+          case ROUTE -> Math.abs(surprise) <= farthest;
+        };
+    return isBelieved ? new ArrayRealVector(new double[] {surprise}) : null;
   }
 
-  private static RealMatrix row(RoadObservation.Kind kind) {
-    RealMatrix row = MatrixUtils.createRealMatrix(1, SIZE);
+  private static RealMatrix row(RoadObservation.Kind kind, int size) {
+    RealMatrix row = MatrixUtils.createRealMatrix(1, size);
     row.setEntry(0, kind.state(), 1);
-    if (kind == RoadObservation.Kind.ALTITUDE) {
-      row.setEntry(0, RECEIVER, 1);
+    switch (kind) {
+      case SPEED -> {}
+      case ALTITUDE -> row.setEntry(0, RECEIVER, 1);
+      case ROUTE -> row.setEntry(0, DATUM, 1);
     }
     return row;
   }

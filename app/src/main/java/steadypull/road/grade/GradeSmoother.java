@@ -31,7 +31,8 @@ final class GradeSmoother {
 
   private static List<GradeEstimate> smoothDated(List<RoadSecond> seconds) {
     List<GradeEstimate> told = new ArrayList<>(seconds.size());
-    GradeFilter before = new GradeFilter();
+    boolean isAlongRoute = seconds.stream().anyMatch(each -> each.routeMetres().isPresent());
+    GradeFilter before = new GradeFilter(GradeFilter.NOBODY, isAlongRoute);
     for (int from = 0; from < seconds.size(); from += PIECE_SECONDS) {
       int to = Math.min(seconds.size(), from + PIECE_SECONDS);
       int ahead = Math.min(seconds.size(), to + AHEAD_SECONDS);

@@ -7,7 +7,6 @@ import static steadypull.road.grade.GradeProcess.GRADE;
 import static steadypull.road.grade.GradeProcess.HEIGHT;
 import static steadypull.road.grade.GradeProcess.RECEIVER;
 import static steadypull.road.grade.GradeProcess.SCALE;
-import static steadypull.road.grade.GradeProcess.SIZE;
 import static steadypull.road.grade.GradeProcess.SPEED;
 
 import org.hipparchus.linear.MatrixUtils;
@@ -42,6 +41,11 @@ final class GradeStep {
     return seconds;
   }
 
+  /** How many numbers the state has. */
+  int size() {
+    return before.length;
+  }
+
   /** What was driven in it, 0 or more. */
   double metres() {
     return Math.max(0, before[SPEED]) * seconds;
@@ -65,7 +69,7 @@ final class GradeStep {
 
   /** The derivatives of the state at its end by that at its beginning. */
   RealMatrix transition() {
-    RealMatrix transition = MatrixUtils.createRealIdentityMatrix(SIZE);
+    RealMatrix transition = MatrixUtils.createRealIdentityMatrix(size());
     transition.setEntry(HEIGHT, SPEED, seconds * sine(before[GRADE]));
     transition.setEntry(HEIGHT, GRADE, metres() * cosine() * cosine() * cosine());
     transition.setEntry(GRADE, GRADE, way() * keptGrade());

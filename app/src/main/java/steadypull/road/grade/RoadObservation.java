@@ -25,7 +25,13 @@ record RoadObservation(
     /** Road speed in whole km/h: 0.08 m/s, and the sensor's own lag (estimated). */
     SPEED(GradeProcess.SPEED, 0.12),
     /** A receiver's altitude, what is new in each second of its error (estimated). */
-    ALTITUDE(GradeProcess.HEIGHT, 0.5);
+    ALTITUDE(GradeProcess.HEIGHT, 0.5),
+    /**
+     * A route's elevation at the vehicle's place. A file's elevations err by some 2.5 m and alike
+     * over 300 m; told twice in that length, each counts with the root of two of that, and a little
+     * for the place (estimated).
+     */
+    ROUTE(GradeProcess.HEIGHT, 4);
 
     private final int state;
     private final double error;

@@ -1,6 +1,7 @@
 package steadypull.road.memory;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import steadypull.road.GradeProfile;
 import steadypull.road.PositionFix;
 import steadypull.road.RoadAhead;
@@ -10,6 +11,7 @@ import steadypull.road.RoadPass;
 final class RouteDirection {
   private final RoadGraph way;
   private final RoadMatcher matcher;
+  private final RouteHeights heights;
   private RoadGraph graded;
 
   /** Follows passes, one after the other. */
@@ -17,6 +19,7 @@ final class RouteDirection {
     way = chain(passes);
     graded = way;
     matcher = new RoadMatcher(way);
+    heights = new RouteHeights(passes);
   }
 
   /** The same passes give the same nodes, whatever their grades are. */
@@ -37,6 +40,18 @@ final class RouteDirection {
 
   void moved(double seconds, double metres) {
     matcher.moved(seconds, metres);
+  }
+
+  /** Whether the vehicle is on the route in this direction, as far as anybody can tell. */
+  boolean isThere() {
+    return !(ahead() instanceof RoadAhead.Unknown);
+  }
+
+  /** The route's own height where a fix lies, m, while the vehicle is on a graded part of it. */
+  OptionalDouble height(PositionFix fix) {
+    return matcher.ahead(way) instanceof RoadAhead.Known known && known.certain().size() > 0
+        ? heights.at(fix)
+        : OptionalDouble.empty();
   }
 
   RoadAhead ahead() {

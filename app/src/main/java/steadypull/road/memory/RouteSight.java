@@ -1,6 +1,7 @@
 package steadypull.road.memory;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import steadypull.road.PositionFix;
 import steadypull.road.RoadAhead;
 import steadypull.road.RoadPass;
@@ -57,8 +58,12 @@ public final class RouteSight implements RoadSight {
   }
 
   @Override
+  public OptionalDouble routeHeight(PositionFix fix) {
+    return (forwards.isThere() ? forwards : backwards).height(fix);
+  }
+
+  @Override
   public RoadAhead ahead() {
-    RoadAhead ahead = forwards.ahead();
-    return ahead instanceof RoadAhead.Unknown ? backwards.ahead() : ahead;
+    return (forwards.isThere() ? forwards : backwards).ahead();
   }
 }

@@ -22,12 +22,20 @@ class GradeTableBenchTest {
       row(errors, "torque alone", GradeOnToursTest.blind(), EnumSet.noneOf(Sensor.class));
       row(errors, "receiver alone", ReceiverQuality.usual(), EnumSet.of(Sensor.DELIVERED_TORQUE));
       row(errors, "both", ReceiverQuality.usual(), EnumSet.noneOf(Sensor.class));
+      print(
+          errors,
+          "both and a route",
+          TourGrades.alongRoutes(
+              1, SEEDS, ReceiverQuality.usual(), EnumSet.noneOf(Sensor.class), errors));
     }
   }
 
   private static void row(
       TourDrive.Errors errors, String source, ReceiverQuality quality, Set<Sensor> silent) {
-    TourGrades grades = TourGrades.of(1, SEEDS, quality, silent, errors);
+    print(errors, source, TourGrades.of(1, SEEDS, quality, silent, errors));
+  }
+
+  private static void print(TourDrive.Errors errors, String source, TourGrades grades) {
     System.out.printf(
         Locale.ROOT,
         "| %s | %s | %s | %s | %s | %s |%n",

@@ -46,6 +46,23 @@ record TourGrades(
     return all;
   }
 
+  /** The same along a route whose elevations err by 2.5 m over 300 m. */
+  static TourGrades alongRoutes(
+      long firstSeed,
+      long lastSeed,
+      ReceiverQuality quality,
+      Set<Sensor> silent,
+      TourDrive.Errors errors) {
+    TourGrades all = NONE;
+    for (long seed = firstSeed; seed <= lastSeed; seed++) {
+      for (Tour tour : Country.larkmoor().tours()) {
+        TourDrive drive = TourDrive.of(tour, seed, quality, silent, errors);
+        all = all.with(drive, RoutedSeconds.of(drive, tour, seed + 1000));
+      }
+    }
+    return all;
+  }
+
   GradeErrors live() {
     return pulling.with(braking);
   }
@@ -75,7 +92,10 @@ record TourGrades(
   }
 
   private TourGrades with(TourDrive drive) {
-    List<RoadSecond> seconds = seconds(drive);
+    return with(drive, seconds(drive));
+  }
+
+  private TourGrades with(TourDrive drive, List<RoadSecond> seconds) {
     List<GradeEstimate> smoothed = GradeSmoother.smooth(seconds);
     GradeFilter filter = new GradeFilter();
     TourGrades all = this;
