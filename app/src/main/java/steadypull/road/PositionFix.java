@@ -19,6 +19,9 @@ public record PositionFix(
     OptionalDouble altitudeMetres) {
   private static final double MICROS_PER_SECOND = 1e6;
 
+  /** Nearer to a pole no {@link FlatGround} holds, and nobody drives on roads. */
+  private static final double NEAREST_POLE_DEGREES = 89;
+
   public PositionFix {
     if (!isOnEarth(latitudeDegrees, longitudeDegrees)) {
       throw new IllegalArgumentException(
@@ -28,8 +31,8 @@ public record PositionFix(
   }
 
   /**
-   * The fix of the second that ends at a moment; empty if none was told in it, or one off the
-   * earth, as loggers write without a fix. Who asks at each whole second gets each fix once.
+   * The fix of the second that ends at a moment; empty if none was told in it, or one off the earth
+   * or at a pole, as loggers write without a fix. Who asks at each whole second gets each fix once.
    *
    * @param told latitude, longitude and altitude that came before that moment
    * @param timeMicros microseconds since the trip began
@@ -38,6 +41,7 @@ public record PositionFix(
     OptionalDouble latitude = told.inSecondBefore(Channels.LATITUDE, timeMicros);
     OptionalDouble longitude = told.inSecondBefore(Channels.LONGITUDE, timeMicros);
     return isOnEarth(latitude.orElse(Double.NaN), longitude.orElse(Double.NaN))
+            && Math.abs(latitude.getAsDouble()) <= NEAREST_POLE_DEGREES
         ? Optional.of(
             new PositionFix(
                 timeMicros / MICROS_PER_SECOND,

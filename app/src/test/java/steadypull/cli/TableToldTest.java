@@ -47,12 +47,11 @@ class TableToldTest {
   }
 
   /** Learning takes the oldest trip first: one that broke it would keep all others waiting. */
-  @Test
-  void placesOffTheEarthTeachNothingAndStopNobody() throws Exception {
-    Path nowhere = Files.writeString(folder.resolve("nowhere.csv"), TABLE.replace(",1.5", ",91.5"));
-
-    Desk.Answer answer = importing(nowhere, "--start", "2026-07-01T10:00:00Z");
-    Desk.Answer next = importing(longWay(), "--start", "2026-07-02T10:00:00Z");
+  @ParameterizedTest
+  @ValueSource(doubles = {90.5, 999})
+  void placesWithoutRoadsTeachNothingAndStopNobody(double north) throws Exception {
+    Desk.Answer answer = importing(way("nowhere.csv", north), "--start", "2026-07-01T10:00:00Z");
+    Desk.Answer next = importing(way("way.csv", 1.5), "--start", "2026-07-02T10:00:00Z");
 
     assertThat(answer.status()).isZero();
     assertThat(desk.type("climbs", answer.line()).status()).isZero();
@@ -60,13 +59,14 @@ class TableToldTest {
     assertThat(next.err()).contains("Learned the roads of 1 trip.");
   }
 
-  /** A minute north, a row each second. */
-  private Path longWay() throws Exception {
-    StringBuilder rows = new StringBuilder(TABLE.lines().findFirst().orElseThrow());
-    for (int second = 0; second < 60; second++) {
-      rows.append("\n%d,72,%s,2.5".formatted(second, 1.5 + second * 0.00018));
+  /** Four minutes north and up, a row each second: a climb, where there is a road. */
+  private Path way(String name, double north) throws Exception {
+    StringBuilder rows =
+        new StringBuilder("time[s],vehicle_speed[km/h],latitude[deg],longitude[deg],altitude[m]");
+    for (int second = 0; second < 240; second++) {
+      rows.append("\n%d,72,%s,2.5,%d".formatted(second, north + second * 0.00018, 100 + second));
     }
-    return Files.writeString(folder.resolve("way.csv"), rows);
+    return Files.writeString(folder.resolve(name), rows);
   }
 
   @Test

@@ -53,8 +53,8 @@ class PositionFixTest {
 
   /** Some loggers write 91, 181 or 999 where they have no fix. */
   @ParameterizedTest
-  @CsvSource({"91, 20", "-90.5, 20", "10, 180.5", "999, 999"})
-  void aPlaceOffTheEarthIsNone(double latitude, double longitude) {
+  @CsvSource({"91, 20", "-90.5, 20", "10, 180.5", "999, 999", "90, 0", "-89.5, 20"})
+  void aPlaceOffTheEarthOrAtAPoleIsNone(double latitude, double longitude) {
     LatestSamples told = new LatestSamples();
     told.accept(new Sample(Channels.LATITUDE, 0, latitude));
     told.accept(new Sample(Channels.LONGITUDE, 0, longitude));
