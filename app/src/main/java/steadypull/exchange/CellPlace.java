@@ -27,7 +27,7 @@ record CellPlace(Path file, long line, int column, String header) {
 
   TableException refusal(String expected, String found, String advice) {
     return new TableException(
-        "%s: expected %s, found %s.%s%sNothing was imported."
+        "%s: expected %s, found %s.%s%sNothing was taken."
             .formatted(this, expected, found, advice, advice.endsWith("\n") ? "" : " "));
   }
 

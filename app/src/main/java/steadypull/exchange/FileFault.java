@@ -25,7 +25,7 @@ final class FileFault {
   /** A table that cannot be read at all. */
   static TableException unreadable(Path file, String found) {
     return new TableException(
-        "Could not read %s: expected a file with a trip table, found %s. Nothing was imported; check the path."
+        "Could not read %s: expected a file with a trip table, found %s. Nothing was taken; check the path."
             .formatted(CellPlace.shown(file), found));
   }
 

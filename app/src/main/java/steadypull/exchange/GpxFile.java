@@ -39,7 +39,7 @@ public final class GpxFile {
       return new GpxReader(file, bytes).read();
     } catch (IOException e) {
       throw new TableException(
-          "Could not read %s: expected a GPX file, found %s. Nothing was imported; check the path."
+          "Could not read %s: expected a GPX file, found %s. Nothing was taken; check the path."
               .formatted(CellPlace.shown(file), FileFault.whileReading(e)),
           e);
     }

@@ -197,7 +197,7 @@ public final class IncomingTable {
 
   private TableException withoutValues(String found) {
     return new TableException(
-        "%s: expected at least one value, found %s. %s Nothing was imported."
+        "%s: expected at least one value, found %s. %s Nothing was taken."
             .formatted(
                 CellPlace.shown(source.file()),
                 found,
@@ -209,7 +209,7 @@ public final class IncomingTable {
   private void look(TableRows rows, TransferWatch watch) throws TableException {
     if (!watch.goesOn(rows.bytesRead())) {
       throw new TableException(
-          "Stopped reading %s at line %d, as asked. Nothing was imported."
+          "Stopped reading %s at line %d, as asked. Nothing was taken."
               .formatted(CellPlace.shown(source.file()), rows.line()));
     }
   }

@@ -118,7 +118,7 @@ final class MappingFields {
     if (faults.size() > MOST_TOLD) {
       told.append("\n  and %d more".formatted(faults.size() - MOST_TOLD));
     }
-    throw new TableException(told.append("\nNothing was imported.").toString());
+    throw new TableException(told.append("\nNothing was taken.").toString());
   }
 
   private String told(Fault fault) {

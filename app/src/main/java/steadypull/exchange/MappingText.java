@@ -39,7 +39,7 @@ public record MappingText(String name, String toml, boolean isOfThisFile) {
 
   private static TableException unreadable(Path file, String found) {
     return new TableException(
-        "Could not read the mapping %s: expected TOML in UTF-8, found %s. Nothing was imported; check the path."
+        "Could not read the mapping %s: expected TOML in UTF-8, found %s. Nothing was taken; check the path."
             .formatted(CellPlace.shown(file), found));
   }
 

@@ -79,8 +79,7 @@ final class OwnHeader {
                             ColumnHeader.near(header) + TO_MAP + others(index + 1)));
     Optional<String> fault = ColumnHeader.unitFault(written);
     if (fault.isPresent()) {
-      throw new TableException(
-          "%s: %s. Nothing was imported.".formatted(place(index), fault.get()));
+      throw new TableException("%s: %s. Nothing was taken.".formatted(place(index), fault.get()));
     }
     return written;
   }

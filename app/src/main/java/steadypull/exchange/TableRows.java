@@ -116,7 +116,7 @@ final class TableRows implements AutoCloseable {
 
   private TableException brokenOff(IOException cause) {
     return new TableException(
-        "%s, after line %d: expected more of the table, found %s. Nothing was imported; fetch the file anew."
+        "%s, after line %d: expected more of the table, found %s. Nothing was taken; fetch the file anew."
             .formatted(CellPlace.shown(file), line, FileFault.whileReading(cause)),
         cause);
   }

@@ -71,7 +71,7 @@ public final class TripTable {
       return bytes.digest(watch);
     } catch (InterruptedIOException stopped) {
       throw new TableException(
-          "Stopped looking through %s, as asked. Nothing was imported."
+          "Stopped looking through %s, as asked. Nothing was taken."
               .formatted(CellPlace.shown(file)),
           stopped);
     } catch (IOException e) {

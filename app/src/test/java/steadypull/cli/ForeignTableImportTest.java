@@ -64,7 +64,7 @@ class ForeignTableImportTest {
         .contains("import FILE --propose-map", "--map MAP.toml")
         .contains("column 2: \"Coolant Temp (°F)\" is not understood. Did you mean engine_coolant")
         .contains("column 3: \"RPM\" is not understood. Did you mean engine_speed[r/min]?")
-        .contains("Nothing was imported.");
+        .contains("Nothing was taken.");
     assertThat(desk.type("trips").out()).isEmpty();
   }
 

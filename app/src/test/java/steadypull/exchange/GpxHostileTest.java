@@ -245,7 +245,7 @@ class GpxHostileTest {
           .as("cut at %d", length)
           .isInstanceOf(TableException.class)
           .hasMessageContaining("line 1")
-          .hasMessageContaining("Nothing was imported.");
+          .hasMessageContaining("Nothing was taken.");
     }
     Files.writeString(file, whole);
     assertThat(GpxFile.read(file).routes()).hasSize(1);
@@ -325,7 +325,7 @@ class GpxHostileTest {
         .isInstanceOf(TableException.class)
         .hasMessageStartingWith(file + ", line ")
         .hasMessageContainingAll(messages)
-        .hasMessageEndingWith("Nothing was imported.");
+        .hasMessageEndingWith("Nothing was taken.");
   }
 
   private ImportedRoutes read(String gpx) throws Exception {

@@ -79,7 +79,7 @@ class HostileTableTest {
     assertThatThrownBy(() -> opened[0] = TripTable.open(file))
         .hasMessageContaining(
             "line 2, column 2: expected a field of at most 16384 characters, found a longer one.")
-        .hasMessageContaining("Nothing was imported");
+        .hasMessageContaining("Nothing was taken");
   }
 
   @Test
@@ -112,7 +112,7 @@ class HostileTableTest {
         .isInstanceOf(TableException.class)
         .hasMessageMatching(
             ".*hostile.csv, after line \\d{4,5}: expected more of the table, found a gzip file that"
-                + " breaks off.*Nothing was imported.*");
+                + " breaks off.*Nothing was taken.*");
   }
 
   @Test

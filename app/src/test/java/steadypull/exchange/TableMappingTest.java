@@ -89,7 +89,7 @@ class TableMappingTest {
 
     assertThatThrownBy(() -> tables.read("T,V\n0,\n1,-\n", "missing = [\"-\"]\n" + SPEED_ONLY))
         .hasMessageContaining("expected at least one value, found empty cells only")
-        .hasMessageContaining("Nothing was imported.");
+        .hasMessageContaining("Nothing was taken.");
     assertThatThrownBy(() -> tables.read("T,V\n0,1\n", ignoring))
         .hasMessageContaining("found no column but the time that is taken")
         .hasMessageContaining("which columns the mapping ignores");
@@ -286,7 +286,7 @@ class TableMappingTest {
         .hasMessageContaining("Could not use the mapping map.toml")
         .hasMessageContaining(words.replace("\\n", "\n"))
         .hasMessageContaining(moreWords)
-        .hasMessageContaining("Nothing was imported");
+        .hasMessageContaining("Nothing was taken");
   }
 
   @Test
@@ -339,7 +339,7 @@ class TableMappingTest {
         .isInstanceOf(TableException.class)
         .hasMessageContaining("foreign.csv")
         .hasMessageContaining(words)
-        .hasMessageContaining("Nothing was imported");
+        .hasMessageContaining("Nothing was taken");
   }
 
   @ParameterizedTest

@@ -99,7 +99,7 @@ class TableStreamTest {
     assertThatThrownBy(() -> table.read(sample -> count[0]++, done -> done < 1_000_000))
         .isInstanceOf(TableException.class)
         .hasMessageMatching(
-            "Stopped reading .*long.csv at line \\d+, as asked. Nothing was imported.");
+            "Stopped reading .*long.csv at line \\d+, as asked. Nothing was taken.");
     assertThat(count[0]).isBetween(1L, ROWS - 1L);
   }
 

@@ -98,7 +98,7 @@ class TripTableRefusalTest {
         .isInstanceOf(TableException.class)
         .hasMessageContaining(folder.resolve("trip.csv").toString())
         .hasMessageContaining(said)
-        .hasMessageContaining("Nothing was imported");
+        .hasMessageContaining("Nothing was taken");
   }
 
   @Test
