@@ -108,7 +108,11 @@ final class FixScreen {
 
   private void leaveOutStuck() {
     for (int i = 1; i < spots.length; i++) {
-      boolean isSame = speeds[i] > TURNING_WHEELS && isFixed(i) && spots[i].equals(spots[i - 1]);
+      boolean isSame =
+          speeds[i] > TURNING_WHEELS
+              && isFixed(i)
+              && isTold[i - 1]
+              && spots[i].equals(spots[i - 1]);
       isLeftOut[i] = isSame || isStuck(i);
     }
   }

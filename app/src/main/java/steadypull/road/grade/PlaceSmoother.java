@@ -92,10 +92,13 @@ final class PlaceSmoother {
       int first,
       int end,
       FlatGround ground) {
+    ProcessEstimate begin = begin(seconds.get(first).seconds(), wander[first]);
+    if (first + 1 == end) {
+      return List.of(begin); // a fix in the last second alone: there is nothing to smooth
+    }
     KalmanSmoother smoother = new KalmanSmoother(DECOMPOSER);
     ExtendedKalmanFilter<PlaceObservation> filter =
-        new ExtendedKalmanFilter<>(
-            DECOMPOSER, new PlaceProcess(), begin(seconds.get(first).seconds(), wander[first]));
+        new ExtendedKalmanFilter<>(DECOMPOSER, new PlaceProcess(), begin);
     filter.setObserver(smoother);
     for (int i = first + 1; i < end; i++) {
       double time = seconds.get(i).seconds();

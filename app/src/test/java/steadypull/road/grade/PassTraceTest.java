@@ -13,6 +13,8 @@ import steadypull.road.FlatGround;
 import steadypull.road.PassPoint;
 import steadypull.road.RoadPass;
 import steadypull.road.TourDrive;
+import steadypull.vehicle.CoolingLayout;
+import steadypull.vehicle.Vehicle;
 
 /** A trip's samples become passes that lie on the road. */
 class PassTraceTest {
@@ -84,6 +86,20 @@ class PassTraceTest {
         .forEach(rows::accept);
 
     assertThat(placed(only(rows.finish()))).isCloseTo(placed(only(trace(drive))), within(3L));
+  }
+
+  /** The receiver has found its place when the link breaks, or the trip ends. */
+  @Test
+  void aFixInTheLastSecondAloneIsAPlace() {
+    PassTrace trace = new PassTrace(Vehicle.unknown("Wattle 2", CoolingLayout.AIR_TO_AIR));
+    for (long second = 0; second < 10; second++) {
+      trace.accept(new Sample(Channels.VEHICLE_SPEED, second * 1_000_000, 90));
+    }
+    trace.accept(new Sample(Channels.LATITUDE, 9_200_000, -41.5));
+    trace.accept(new Sample(Channels.LONGITUDE, 9_200_000, -118));
+
+    assertThat(only(trace.finish()).points().getLast().place().orElseThrow().latitudeDegrees())
+        .isEqualTo(-41.5);
   }
 
   private static long placed(RoadPass pass) {
