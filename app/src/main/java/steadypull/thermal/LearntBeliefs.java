@@ -9,8 +9,8 @@ import steadypull.vehicle.LearntQuantity;
 /**
  * What a drive begins with for the parameters of one store: the layout's belief, or what the
  * vehicle's earlier trips have taught. Where the drive leads a parameter clearly away from what was
- * taught (a cooler that has clogged overnight), the layout's spread is given back to it, once.
- * Pipeline thread only.
+ * taught (a cooler that has clogged overnight), all of the store get the layout's spread back,
+ * once: the others were led astray with it. Pipeline thread only.
  */
 final class LearntBeliefs {
   /**
@@ -57,15 +57,26 @@ final class LearntBeliefs {
    * @return variance to be added to each parameter; empty if to none
    */
   double[] doubted(double[] state) {
-    double[] added = NOTHING;
+    return isElsewhere(state) ? opened() : NOTHING;
+  }
+
+  private boolean isElsewhere(double[] state) {
     for (int i = 0; i < spreads.length; i++) {
       double moved = state[StoreProcess.FIRST_COORDINATE + i] - coordinates[i];
-      double usual = quantities.get(i).spread();
-      if (spreads[i] < usual && Math.abs(moved) > ELSEWHERE_SPREADS * spreads[i]) {
-        added = added.length == 0 ? new double[spreads.length] : added;
-        added[i] = usual * usual - spreads[i] * spreads[i];
-        spreads[i] = usual;
+      if (spreads[i] < quantities.get(i).spread()
+          && Math.abs(moved) > ELSEWHERE_SPREADS * spreads[i]) {
+        return true;
       }
+    }
+    return false;
+  }
+
+  private double[] opened() {
+    double[] added = new double[spreads.length];
+    for (int i = 0; i < added.length; i++) {
+      double usual = quantities.get(i).spread();
+      added[i] = usual * usual - spreads[i] * spreads[i];
+      spreads[i] = usual;
     }
     return added;
   }
