@@ -4,6 +4,7 @@ import java.util.Locale;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.store.HeatTeacher;
+import steadypull.store.TripDetails;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
 import steadypull.thermal.HeatLessons;
@@ -16,8 +17,8 @@ import steadypull.vehicle.Vehicle;
  */
 public final class TripTeacher implements HeatTeacher {
   @Override
-  public Look begin(Vehicle vehicle) {
-    return new OneTrip(vehicle);
+  public Look begin(Vehicle vehicle, TripDetails details) {
+    return new OneTrip(vehicle, OnRollers.isSaid(details));
   }
 
   private static final class OneTrip implements Look {
@@ -25,7 +26,11 @@ public final class TripTeacher implements HeatTeacher {
     private final DerateBeginnings derates;
     private final DiagnosisLog diagnosis = new DiagnosisLog(Locale.ENGLISH);
 
-    OneTrip(Vehicle vehicle) {
+    private final OnRollers rollers = new OnRollers();
+    private final boolean isSaidOnRollers;
+
+    OneTrip(Vehicle vehicle, boolean isSaidOnRollers) {
+      this.isSaidOnRollers = isSaidOnRollers;
       heat = new HeatLessons(vehicle);
       derates = new DerateBeginnings(vehicle);
     }
@@ -36,6 +41,7 @@ public final class TripTeacher implements HeatTeacher {
         case TripEntry.OfSample(Sample sample) -> {
           if (!Channels.derived().contains(sample.channel())) {
             heat.accept(sample);
+            rollers.accept(sample);
             derates.accept(sample);
           }
         }
@@ -63,9 +69,11 @@ public final class TripTeacher implements HeatTeacher {
       }
     }
 
+    /** A workshop's fan is no road's wind: on rollers only derates are the vehicle's own. */
     @Override
     public TripHeat finish() {
-      return heat.finish().withDerates(derates.begun());
+      TripHeat told = isSaidOnRollers || rollers.hasStayed() ? TripHeat.NOTHING : heat.finish();
+      return told.withDerates(derates.begun());
     }
   }
 }

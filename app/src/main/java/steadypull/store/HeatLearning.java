@@ -52,7 +52,8 @@ final class HeatLearning implements Learning {
   /** A trip that cannot be read teaches nothing. */
   private TripHeat told(String tripId) throws LibraryException {
     try {
-      HeatTeacher.Look look = teacher.begin(library.vehicleOf(tripId));
+      HeatTeacher.Look look =
+          teacher.begin(library.vehicleOf(tripId), library.find(tripId).details());
       library.replay(
           tripId,
           entry -> {

@@ -9,8 +9,9 @@ public interface HeatTeacher {
    * Begins to look at a trip.
    *
    * @param vehicle as it was when the trip began
+   * @param details what was said of the trip
    */
-  Look begin(Vehicle vehicle);
+  Look begin(Vehicle vehicle, TripDetails details);
 
   /** One look at one trip, on one thread. */
   interface Look {

@@ -16,6 +16,7 @@ import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.store.HeatTeacher;
 import steadypull.store.NewTrip;
+import steadypull.store.TripDetails;
 import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.Circuit;
@@ -43,7 +44,7 @@ class LearntVehicleTest {
   /** Every trip tells a circuit of 21 kJ/K that moves 610 W/K, and little of the oil. */
   private static final class Invented implements HeatTeacher {
     @Override
-    public Look begin(Vehicle vehicle) {
+    public Look begin(Vehicle vehicle, TripDetails details) {
       return new Look() {
         @Override
         public void accept(TripEntry entry) {

@@ -45,7 +45,7 @@ class KnownHeatTest {
   /** Tells the temperature of a trip's last sample, whatever that may be of use for. */
   static final class LastTemperature implements HeatTeacher {
     @Override
-    public Look begin(Vehicle vehicle) {
+    public Look begin(Vehicle vehicle, TripDetails details) {
       return new Look() {
         private double last;
 
