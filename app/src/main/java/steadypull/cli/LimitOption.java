@@ -1,5 +1,6 @@
 package steadypull.cli;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,11 +13,15 @@ import steadypull.vehicle.Provenance;
 
 /**
  * Reads a limit as the commands write it: {@code id=value[:source]}. A source that begins with
- * maker, workshop or owner says who gave the figure; anything else is the owner's own note.
+ * maker, workshop or owner says who gave the figure; anything else is the owner's own note. That a
+ * figure was learnt nobody can say by hand.
  */
 final class LimitOption implements ITypeConverter<Limit> {
   private static final Pattern FORM =
       Pattern.compile("([a-z][a-z0-9_]*)=(-?\\d+(?:\\.\\d+)?)(?::(.*))?");
+
+  private static final List<Provenance.Kind> SAID =
+      List.of(Provenance.Kind.MAKER, Provenance.Kind.WORKSHOP, Provenance.Kind.OWNER);
 
   @Override
   public Limit convert(String text) {
@@ -51,9 +56,9 @@ final class LimitOption implements ITypeConverter<Limit> {
   }
 
   private static Provenance provenance(String source) {
-    for (Provenance.Kind kind : Provenance.Kind.values()) {
+    for (Provenance.Kind kind : SAID) {
       String word = kind.name().toLowerCase(Locale.ROOT);
-      if (kind != Provenance.Kind.DEFAULT && source.toLowerCase(Locale.ROOT).startsWith(word)) {
+      if (source.toLowerCase(Locale.ROOT).startsWith(word)) {
         return new Provenance(
             kind, source.substring(word.length()).replaceFirst("^[\\s,;:-]+", ""));
       }

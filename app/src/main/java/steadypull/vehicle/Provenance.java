@@ -22,6 +22,8 @@ public record Provenance(Kind kind, String note) {
     MAKER,
     WORKSHOP,
     OWNER,
+    /** Where the vehicle itself began to take power away, confirmed by somebody. */
+    LEARNT,
     /** Our cautious default (common practice, no source); to be replaced. */
     DEFAULT;
 

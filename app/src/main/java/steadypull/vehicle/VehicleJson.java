@@ -101,7 +101,8 @@ public final class VehicleJson {
             .orElseThrow(
                 () ->
                     object.unexpected(
-                        "provenance", "\"maker\", \"workshop\", \"owner\" or \"default\""));
+                        "provenance",
+                        "\"maker\", \"workshop\", \"owner\", \"learnt\" or \"default\""));
     Provenance provenance = new Provenance(kind, object.textOr("note", ""));
     return object.build(() -> new Limit(temperature(id), celsius, provenance));
   }
