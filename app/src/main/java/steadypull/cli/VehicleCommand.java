@@ -14,9 +14,11 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.drive.VehicleSensors;
 import steadypull.exchange.VehicleFile;
+import steadypull.review.LearntLimit;
 import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.CoolingLayout;
+import steadypull.vehicle.LessonOfTrip;
 import steadypull.vehicle.Limit;
 import steadypull.vehicle.Rig;
 import steadypull.vehicle.SpeedRange;
@@ -115,6 +117,20 @@ final class VehicleCommand implements Callable<Integer> {
   @Option(names = "--confirm-roles", description = "Confirms all that --propose-roles tells.")
   private boolean confirmsRoles;
 
+  @Option(
+      names = "--propose-limits",
+      description = {
+        "Tells where its control unit has really begun to take",
+        "torque away, on how many derates, and which limit follows."
+      })
+  private boolean proposesLimits;
+
+  @Option(
+      names = "--confirm-limit",
+      paramLabel = "CHANNEL",
+      description = "Confirms what --propose-limits tells of a channel.")
+  private List<String> confirmedLimits = new ArrayList<>();
+
   @Mixin private LearntOptions learnt = new LearntOptions();
 
   @Override
@@ -122,7 +138,7 @@ final class VehicleCommand implements Callable<Integer> {
     SteadypullCommand main = Parents.require(parent);
     learnt.refuseContradictions(main);
     try (TripLibrary library = main.openLibrary()) {
-      Vehicle vehicle = confirmed(changed(base(library)), library);
+      Vehicle vehicle = limited(confirmed(changed(base(library)), library), library);
       if (isChange()) {
         library.save(vehicle);
       }
@@ -141,13 +157,31 @@ final class VehicleCommand implements Callable<Integer> {
   }
 
   private String shown(Vehicle vehicle, TripLibrary library) throws LibraryException {
-    return proposesRoles ? proposals(vehicle, library) : VehicleText.of(vehicle);
+    if (proposesRoles) {
+      return proposals(vehicle, library);
+    }
+    if (proposesLimits) {
+      return LearntLimitText.of(LearntLimit.of(vehicle, library.heat().lessons(name)));
+    }
+    StringBuilder text = new StringBuilder(VehicleText.of(vehicle));
+    text.append(HeatTrendText.of(vehicle, library.heat().lessons(name)));
+    return text.toString();
   }
 
   private String proposals(Vehicle vehicle, TripLibrary library) throws LibraryException {
     SteadypullCommand main = Parents.require(parent);
     return RoleText.of(
         VehicleSensors.of(vehicle, library), new RoleWords(main.locale(), main.format()));
+  }
+
+  private Vehicle limited(Vehicle vehicle, TripLibrary library) throws Exception {
+    Vehicle changed = vehicle;
+    List<LessonOfTrip> lessons =
+        confirmedLimits.isEmpty() ? List.of() : library.heat().lessons(name);
+    for (String channel : confirmedLimits) {
+      changed = changed.withLimit(LearntLimitText.confirmed(channel, changed, lessons));
+    }
+    return changed;
   }
 
   private Vehicle confirmed(Vehicle vehicle, TripLibrary library) throws Exception {
@@ -167,6 +201,7 @@ final class VehicleCommand implements Callable<Integer> {
     return !limits.isEmpty()
         || !roles.isEmpty()
         || confirmsRoles
+        || !confirmedLimits.isEmpty()
         || layout != null
         || rig != null
         || masses.saySomething()

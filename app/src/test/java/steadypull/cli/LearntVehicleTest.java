@@ -21,6 +21,7 @@ import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
 import steadypull.vehicle.Circuit;
 import steadypull.vehicle.CoolingLayout;
+import steadypull.vehicle.DerateBegun;
 import steadypull.vehicle.HeatQuantity;
 import steadypull.vehicle.HeatTold;
 import steadypull.vehicle.TripHeat;
@@ -41,14 +42,21 @@ class LearntVehicleTest {
     return new Desk(libraryFolder());
   }
 
-  /** Every trip tells a circuit of 21 kJ/K that moves 610 W/K, and little of the oil. */
+  /**
+   * Every trip tells a circuit of 21 kJ/K that moves 610 W/K, and derates at 96 degC; the engine's
+   * radiator moves 3 % less from trip to trip.
+   */
   private static final class Invented implements HeatTeacher {
     @Override
     public Look begin(Vehicle vehicle, TripDetails details) {
       return new Look() {
+        private double trip;
+
         @Override
         public void accept(TripEntry entry) {
-          // Whatever the trip says, the teacher knows better.
+          if (entry instanceof TripEntry.OfSample(Sample sample)) {
+            trip = sample.value();
+          }
         }
 
         @Override
@@ -63,8 +71,14 @@ class LearntVehicleTest {
                       0.5,
                       21_000),
                   told("charge_coolant.conductance_W_per_K", Circuit.CHARGE_AIR, 300, 0.8, 610),
-                  told("engine_oil.above_coolant_K_per_hundred_kW", Circuit.ENGINE_OIL, 4, 0.4, 5)),
-              List.of());
+                  told("engine_oil.above_coolant_K_per_hundred_kW", Circuit.ENGINE_OIL, 4, 0.4, 5),
+                  told(
+                      "engine_coolant.conductance_W_per_K",
+                      Circuit.ENGINE_COOLANT,
+                      1700,
+                      0.3,
+                      1700 * Math.pow(0.97, trip))),
+              List.of(new DerateBegun("charge_coolant_temp", 96, List.of())));
         }
       };
     }
@@ -82,7 +96,7 @@ class LearntVehicleTest {
       library.save(WATTLE);
       for (int trip = 0; trip < 9; trip++) {
         List<Sample> samples = new ArrayList<>();
-        samples.add(new Sample(Channels.ENGINE_COOLANT_TEMP, 1_000_000, 88));
+        samples.add(new Sample(Channels.ENGINE_COOLANT_TEMP, 1_000_000, trip));
         NewTrip kept = new NewTrip(WATTLE, FIRST.plus(Duration.ofDays(trip)), "", "test", "0.1.0");
         library.keep(kept, samples, 2_000_000);
       }
@@ -106,6 +120,53 @@ class LearntVehicleTest {
         .containsPattern(
             "engine oil: (4.9|5.0) K \\(.* to .*\\) above coolant for each 100 kW of fuel, from 9"
                 + " trips");
+  }
+
+  @Test
+  void whatFallsFromTripToTripIsToldWithItsInterval() {
+    assertThat(desk().type("vehicle", "Wattle 2").out())
+        .containsPattern(
+            "engine's radiator moves 22 % less heat than in June 2026 \\(\\d+ to \\d+ %\\), 9"
+                + " trips: clogging\\?")
+        .doesNotContain("charge cooler's radiator moves");
+    desk().type("vehicle", "Wattle 2", "--fitted", "new radiator");
+    assertThat(desk().type("vehicle", "Wattle 2").out())
+        .as("what was fitted since has its own history")
+        .doesNotContain("clogging");
+  }
+
+  @Test
+  void whereItReallyDeratesIsOfferedAndTakenOnlyWhenSomebodySaysSo() {
+    Desk.Answer offered = desk().type("vehicle", "Wattle 2", "--propose-limits");
+
+    assertThat(offered.out())
+        .contains("charge_coolant_temp: 94.0 degC in place of 100.0 degC (default)")
+        .contains("9 derates on 9 trips told at 96 to 96 degC")
+        .contains("--confirm-limit CHANNEL");
+    assertThat(desk().type("vehicle", "Wattle 2").out())
+        .containsPattern("limit charge_coolant_temp +100.0 degC");
+
+    Desk.Answer confirmed =
+        desk().type("vehicle", "Wattle 2", "--confirm-limit", "charge_coolant_temp");
+
+    assertThat(confirmed.status()).isZero();
+    assertThat(desk().type("vehicle", "Wattle 2").out())
+        .containsPattern("limit charge_coolant_temp +94.0 degC  learnt: 9 derates on 9 trips");
+    assertThat(desk().type("vehicle", "Wattle 2", "--propose-limits").out())
+        .contains("nothing to change of 94.0 degC (learnt)")
+        .doesNotContain("Confirm one");
+    Desk.Answer again =
+        desk().type("vehicle", "Wattle 2", "--confirm-limit", "charge_coolant_temp");
+    assertThat(again.status()).isEqualTo(1);
+    assertThat(again.err()).contains("Could not confirm", "expected", "found none of that kind");
+  }
+
+  @Test
+  void thatALimitWasLearntNobodySaysByHand() {
+    desk().type("vehicle", "Wattle 2", "--limit", "charge_coolant_temp=120:learnt");
+
+    assertThat(desk().type("vehicle", "Wattle 2").out())
+        .containsPattern("limit charge_coolant_temp +120.0 degC  owner: learnt");
   }
 
   @Test
