@@ -11,6 +11,7 @@ import steadypull.channel.Sample;
 import steadypull.thermal.ChannelForecast;
 import steadypull.thermal.Derate;
 import steadypull.thermal.LimitForecast;
+import steadypull.thermal.OutsidePressure;
 import steadypull.vehicle.Limit;
 import steadypull.vehicle.TroubleCodes;
 import steadypull.vehicle.Vehicle;
@@ -58,14 +59,18 @@ final class SituationFacts {
     return new ChannelFacts(channel, value, limit(vehicle, channel, ready), ready, causes(channel));
   }
 
-  private static OptionalDouble limit(
+  private OptionalDouble limit(
       Vehicle vehicle, Channel channel, Optional<ChannelForecast.Ready> ready) {
     return ready
         .flatMap(ChannelForecast.Ready::toLimit)
         .map(LimitForecast::limitCelsius)
-        .or(() -> vehicle.limit(channel).map(Limit::celsius))
+        .or(() -> vehicle.limit(channel, kilopascals()).map(Limit::celsius))
         .map(OptionalDouble::of)
         .orElse(OptionalDouble.empty());
+  }
+
+  private double kilopascals() {
+    return OutsidePressure.kilopascals(situation.latest(), situation.timeMicros());
   }
 
   private boolean causes(Channel channel) {

@@ -55,7 +55,8 @@ final class LimitOption implements ITypeConverter<Limit> {
                         + "\""));
   }
 
-  private static Provenance provenance(String source) {
+  /** Whose words a source is. */
+  static Provenance provenance(String source) {
     for (Provenance.Kind kind : SAID) {
       String word = kind.name().toLowerCase(Locale.ROOT);
       if (source.toLowerCase(Locale.ROOT).startsWith(word)) {

@@ -20,6 +20,7 @@ import steadypull.store.TripLibrary;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.LessonOfTrip;
 import steadypull.vehicle.Limit;
+import steadypull.vehicle.PressureCap;
 import steadypull.vehicle.Rig;
 import steadypull.vehicle.SpeedRange;
 import steadypull.vehicle.TyreSize;
@@ -78,6 +79,17 @@ final class VehicleCommand implements Callable<Integer> {
         "sets tyre_radius_m to the radius they roll at."
       })
   private @Nullable TyreSize tyre;
+
+  @Option(
+      names = "--cap",
+      paramLabel = "BAR[:source]",
+      converter = CapOption.class,
+      description = {
+        "What the cap of the cooling system holds, 0 to 3 bar;",
+        "1.1 unless told. Engine coolant counts as limited by",
+        "the lower of its limit and 8 degC under boiling."
+      })
+  private @Nullable PressureCap cap;
 
   @Option(
       names = "--speed-range",
@@ -206,6 +218,7 @@ final class VehicleCommand implements Callable<Integer> {
         || rig != null
         || masses.saySomething()
         || tyre != null
+        || cap != null
         || speeds != null
         || importFrom != null;
   }
@@ -236,6 +249,7 @@ final class VehicleCommand implements Callable<Integer> {
     }
     Rig towed = rig == null ? changed.rig() : VehicleFile.readRig(rig);
     changed = shod(changed.withRig(masses.applyTo(towed)));
+    changed = cap == null ? changed : changed.withCap(cap);
     return speeds == null ? changed : changed.withSpeeds(speeds);
   }
 

@@ -2,7 +2,10 @@ package steadypull.cli;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import steadypull.channel.Channels;
+import steadypull.road.StandardAtmosphere;
 import steadypull.vehicle.Limit;
+import steadypull.vehicle.PressureCap;
 import steadypull.vehicle.Provenance;
 import steadypull.vehicle.Rig;
 import steadypull.vehicle.SignalSource;
@@ -25,6 +28,7 @@ final class VehicleText {
     describe(vehicle.rig(), text);
     vehicle.driveline().tyreSize().ifPresent(size -> describe(size, text));
     vehicle.limits().values().forEach(limit -> describe(limit, text));
+    vehicle.limit(Channels.ENGINE_COOLANT_TEMP).ifPresent(entered -> describe(vehicle, text));
     vehicle.sources().forEach(source -> describe(source, text));
     text.append(HeatText.of(vehicle));
     return text.toString();
@@ -66,19 +70,43 @@ final class VehicleText {
     return isTold ? "" : ": " + provenance.note();
   }
 
+  /** What the cap makes of the limit for engine coolant, low and high. */
+  private static void describe(Vehicle vehicle, StringBuilder text) {
+    PressureCap cap = vehicle.cap();
+    text.append(
+        String.format(
+            Locale.ROOT,
+            "coolant cap %s bar %s%s%n",
+            Double.toString(cap.bar()),
+            source(cap.provenance()),
+            note(cap.provenance())));
+    for (int metres : new int[] {0, 2000}) {
+      double kilopascals = StandardAtmosphere.kilopascals(metres);
+      text.append(
+          String.format(
+              Locale.ROOT,
+              "    at %4d m coolant boils at %.0f degC: %.0f counts%n",
+              metres,
+              cap.boilingCelsius(kilopascals),
+              vehicle.limit(Channels.ENGINE_COOLANT_TEMP, kilopascals).orElseThrow().celsius()));
+    }
+  }
+
+  private static String source(Provenance provenance) {
+    return provenance.kind() == Provenance.Kind.DEFAULT
+        ? "cautious default, not confirmed by anyone"
+        : provenance.kind().word();
+  }
+
   private static void describe(Limit limit, StringBuilder text) {
     Provenance provenance = limit.provenance();
-    String source =
-        provenance.kind() == Provenance.Kind.DEFAULT
-            ? "cautious default, not confirmed by anyone"
-            : provenance.kind().name().toLowerCase(Locale.ROOT);
     text.append(
         String.format(
             Locale.ROOT,
             "limit %-28s %6.1f degC  %s%s%n",
             limit.channel().id(),
             limit.celsius(),
-            source,
+            source(provenance),
             note(provenance)));
   }
 }

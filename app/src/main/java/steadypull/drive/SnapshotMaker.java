@@ -18,6 +18,7 @@ import steadypull.thermal.Fan;
 import steadypull.thermal.Forecast;
 import steadypull.thermal.Forecaster;
 import steadypull.thermal.LimitForecast;
+import steadypull.thermal.OutsidePressure;
 
 /** Gathers what the screen shows into one immutable snapshot. Pipeline thread only. */
 final class SnapshotMaker {
@@ -82,7 +83,7 @@ final class SnapshotMaker {
     boolean fresh = latest != null && LinkMeter.isFresh(latest, nowMicros);
     return new StripState(
         channel,
-        setup.vehicle().limit(channel),
+        setup.vehicle().limit(channel, OutsidePressure.kilopascals(parts.latest(), nowMicros)),
         latest == null ? OptionalDouble.empty() : OptionalDouble.of(latest.value()),
         fresh ? 0 : age,
         trend(forecast),

@@ -116,6 +116,16 @@ final class DriveTrace {
         : OptionalDouble.empty();
   }
 
+  /** The lowest air pressure of a span, kPa; as before it if it told none, empty if none did. */
+  OptionalDouble lowestKilopascals(TimeSpan span) {
+    OptionalDouble lowest =
+        pressures.stream()
+            .filter(sample -> span.holds(sample.timeMicros()))
+            .mapToDouble(Sample::value)
+            .min();
+    return lowest.isPresent() ? lowest : pressure(span.fromMicros());
+  }
+
   private OptionalDouble pressure(long micros) {
     return pressures.stream()
         .filter(sample -> sample.timeMicros() <= micros)

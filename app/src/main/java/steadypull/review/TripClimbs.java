@@ -12,6 +12,7 @@ import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.road.PassPoint;
 import steadypull.road.RoadPass;
+import steadypull.road.StandardAtmosphere;
 import steadypull.road.climb.Climb;
 import steadypull.road.climb.ClimbCollection;
 import steadypull.road.climb.ClimbFinder;
@@ -143,12 +144,14 @@ public record TripClimbs(
     TimeSpan span = TimeSpan.ofSeconds(climb.startSeconds(), climb.endSeconds());
     Map<Channel, Double> peaks = new LinkedHashMap<>();
     Map<Channel, Double> headroom = new LinkedHashMap<>();
+    double kilopascals =
+        trace.lowestKilopascals(span).orElse(StandardAtmosphere.SEA_LEVEL_KILOPASCALS);
     for (Channel channel : Channels.thermal()) {
       trace.hottest(channel, span).ifPresent(celsius -> peaks.put(channel, celsius));
       Double peak = peaks.get(channel);
       if (peak != null) {
         vehicle
-            .limit(channel)
+            .limit(channel, kilopascals)
             .map(Limit::celsius)
             .ifPresent(limit -> headroom.put(channel, limit - peak));
       }

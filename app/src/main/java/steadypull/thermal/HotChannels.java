@@ -57,7 +57,7 @@ final class HotChannels {
       double celsius = celsius(limit, timeMicros).orElse(Double.NEGATIVE_INFINITY);
       double innocent =
           fullPowerCelsius.getOrDefault(limit.channel(), Double.NEGATIVE_INFINITY) - allowedKelvin;
-      double headroom = limit.celsius() - celsius;
+      double headroom = counting(limit, timeMicros) - celsius;
       double weighed = headroom / weight(limit.channel());
       if (headroom <= NEAR_LIMIT_KELVIN && weighed < least && celsius >= innocent) {
         least = weighed;
@@ -80,6 +80,13 @@ final class HotChannels {
         channel.equals(Channels.ENGINE_OIL_TEMP)
             || channel.equals(Channels.TRANSMISSION_FLUID_TEMP);
     return isOil ? 3 : 1;
+  }
+
+  private double counting(Limit entered, long timeMicros) {
+    return vehicle
+        .limit(entered.channel(), OutsidePressure.kilopascals(samples, timeMicros))
+        .orElse(entered)
+        .celsius();
   }
 
   private OptionalDouble celsius(Limit limit, long timeMicros) {

@@ -227,7 +227,8 @@ public final class ThermalForecaster implements Forecaster {
   private ChannelForecast.Ready ready(Store store, Courses found) {
     double[] secondsAhead = outlooks.secondsAhead();
     Fan fan = Band.fan(secondsAhead, found.nowCelsius(), found.draws());
-    Optional<Limit> limit = vehicle.limit(store.channel());
+    Optional<Limit> limit =
+        vehicle.limit(store.channel(), OutsidePressure.kilopascals(samples, lastTickMicros));
     return new ChannelForecast.Ready(
         store.channel(),
         found.nowCelsius(),

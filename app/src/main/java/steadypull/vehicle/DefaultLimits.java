@@ -9,9 +9,8 @@ import steadypull.channel.Channels;
  * Cautious limits for a vehicle of which nobody has said more (common practice, no source). Every
  * one is to be replaced by the maker's or the workshop's figure.
  *
- * <p>Engine coolant must also stay 8 degC under its boiling point. With the usual cap of 1.1 bar a
- * 50/50 mixture boils at 124.9 degC at 3000 m, so that 112 degC is the lower of the two on every
- * road; a weaker cap needs a limit of its own.
+ * <p>Engine coolant must also stay clear of boiling, which depends on the cap and the height: see
+ * {@link PressureCap}.
  */
 public final class DefaultLimits {
   private static final Provenance PROVENANCE =

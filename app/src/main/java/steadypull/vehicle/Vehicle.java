@@ -23,6 +23,7 @@ import steadypull.channel.Channel;
  * @param signals the vehicle's own signals
  * @param configurations how it is and was fitted and what was learnt then, in the order in which
  *     they began; empty: as it came, and nothing was learnt
+ * @param cap of the cooling system
  */
 public record Vehicle(
     String name,
@@ -33,8 +34,10 @@ public record Vehicle(
     SpeedRange speeds,
     List<SignalSource> sources,
     List<VehicleSignal> signals,
-    List<Configuration> configurations) {
+    List<Configuration> configurations,
+    PressureCap cap) {
   public Vehicle {
+    Objects.requireNonNull(cap);
     Objects.requireNonNull(layout);
     Objects.requireNonNull(rig);
     Objects.requireNonNull(driveline);
@@ -50,7 +53,7 @@ public record Vehicle(
     requireOrder(configurations);
   }
 
-  /** A vehicle as it came, of which no trip has taught anything. */
+  /** A vehicle as it came, with the usual cap, of which no trip has taught anything. */
   public Vehicle(
       String name,
       CoolingLayout layout,
@@ -60,12 +63,22 @@ public record Vehicle(
       SpeedRange speeds,
       List<SignalSource> sources,
       List<VehicleSignal> signals) {
-    this(name, layout, limits, rig, driveline, speeds, sources, signals, List.of());
+    this(name, layout, limits, rig, driveline, speeds, sources, signals, List.of(), PressureCap.USUAL);
   }
 
-  /** The limit of a channel, or empty if the channel has none. */
+  /** The limit of a channel as it was entered, or empty if the channel has none. */
   public Optional<Limit> limit(Channel channel) {
     return Optional.ofNullable(limits.get(channel.id()));
+  }
+
+  /**
+   * The limit of a channel that counts, or empty if the channel has none: engine coolant must also
+   * stay clear of boiling.
+   *
+   * @param kilopascals of the air outside, 20 to 120
+   */
+  public Optional<Limit> limit(Channel channel, double kilopascals) {
+    return limit(channel).map(entered -> cap.lower(entered, kilopascals));
   }
 
   /** A vehicle of which only the cooling layout is known: cautious default limits. */
@@ -84,7 +97,7 @@ public record Vehicle(
   /** The same vehicle under another name. */
   public Vehicle withName(String other) {
     return new Vehicle(
-        other, layout, limits, rig, driveline, speeds, sources, signals, configurations);
+        other, layout, limits, rig, driveline, speeds, sources, signals, configurations, cap);
   }
 
   /** The same vehicle with one limit set; a limit of that channel keeps its place. */
@@ -107,30 +120,30 @@ public record Vehicle(
         .filter(limit -> limit.provenance().kind() != Provenance.Kind.DEFAULT)
         .forEach(limit -> changed.put(limit.channel().id(), limit));
     return new Vehicle(
-        name, other, changed, rig, driveline, speeds, sources, signals, configurations);
+        name, other, changed, rig, driveline, speeds, sources, signals, configurations, cap);
   }
 
   /** The same vehicle moving another rig. */
   public Vehicle withRig(Rig other) {
     return new Vehicle(
-        name, layout, limits, other, driveline, speeds, sources, signals, configurations);
+        name, layout, limits, other, driveline, speeds, sources, signals, configurations, cap);
   }
 
   /** The same vehicle with another driveline. */
   public Vehicle withDriveline(Driveline other) {
-    return new Vehicle(name, layout, limits, rig, other, speeds, sources, signals, configurations);
+    return new Vehicle(name, layout, limits, rig, other, speeds, sources, signals, configurations, cap);
   }
 
   /** The same vehicle with other advisable speeds. */
   public Vehicle withSpeeds(SpeedRange other) {
     return new Vehicle(
-        name, layout, limits, rig, driveline, other, sources, signals, configurations);
+        name, layout, limits, rig, driveline, other, sources, signals, configurations, cap);
   }
 
   /** The same vehicle with other sensor roles. */
   public Vehicle withSources(List<SignalSource> others) {
     return new Vehicle(
-        name, layout, limits, rig, driveline, speeds, others, signals, configurations);
+        name, layout, limits, rig, driveline, speeds, others, signals, configurations, cap);
   }
 
   /** The same vehicle with one sensor's role set; another role of that channel goes. */
@@ -151,10 +164,25 @@ public record Vehicle(
     return sources.stream().filter(each -> each.channelId().equals(channel.id())).findFirst();
   }
 
+  /** The same vehicle with another cap on its cooling system. */
+  public Vehicle withCap(PressureCap other) {
+    return new Vehicle(
+        name,
+        layout,
+        limits,
+        rig,
+        driveline,
+        speeds,
+        sources,
+        signals,
+        configurations,
+        other);
+  }
+
   /** The same vehicle with other signals of its own. */
   public Vehicle withSignals(List<VehicleSignal> others) {
     return new Vehicle(
-        name, layout, limits, rig, driveline, speeds, sources, others, configurations);
+        name, layout, limits, rig, driveline, speeds, sources, others, configurations, cap);
   }
 
   /** How it is fitted now. */
@@ -169,7 +197,7 @@ public record Vehicle(
 
   /** The same vehicle, fitted otherwise now or earlier. */
   public Vehicle withConfigurations(List<Configuration> others) {
-    return new Vehicle(name, layout, limits, rig, driveline, speeds, sources, signals, others);
+    return new Vehicle(name, layout, limits, rig, driveline, speeds, sources, signals, others, cap);
   }
 
   private static void requireOrder(List<Configuration> configurations) {
@@ -186,7 +214,7 @@ public record Vehicle(
     Map<String, Limit> changed = new LinkedHashMap<>(limits);
     change.accept(changed);
     return new Vehicle(
-        name, layout, changed, rig, driveline, speeds, sources, signals, configurations);
+        name, layout, changed, rig, driveline, speeds, sources, signals, configurations, cap);
   }
 
   private static void requireOwnKey(String id, Limit limit) {

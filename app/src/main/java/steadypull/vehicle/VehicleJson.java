@@ -44,7 +44,8 @@ public final class VehicleJson {
         "advisable_speed_km_h",
         "sensor_roles",
         "signals",
-        "configurations");
+        "configurations",
+        "coolant_cap");
     CoolingLayout layout = layout(root);
     String name = root.text("name");
     Map<String, Limit> limits = root.has("limits") ? limits(root) : DefaultLimits.of(layout);
@@ -54,10 +55,13 @@ public final class VehicleJson {
     List<SignalSource> sources = sources(root);
     List<VehicleSignal> signals = signals(root);
     List<Configuration> configurations = HeatJson.configurations(root);
+    PressureCap cap = cap(root.object("coolant_cap").orElse(null));
     return root.build(
         () ->
             new Vehicle(
-                name, layout, limits, rig, driveline, speeds, sources, signals, configurations));
+                    name, layout, limits, rig, driveline, speeds, sources, signals)
+                .withConfigurations(configurations)
+                .withCap(cap));
   }
 
   /**
@@ -96,6 +100,11 @@ public final class VehicleJson {
     object.allowOnly("channel", "limit_degC", "provenance", "note");
     String id = object.text("channel");
     double celsius = object.number("limit_degC");
+    Provenance provenance = provenance(object);
+    return object.build(() -> new Limit(temperature(id), celsius, provenance));
+  }
+
+  private static Provenance provenance(JsonObjectReader object) throws VehicleFileException {
     Provenance.Kind kind =
         Provenance.Kind.of(object.text("provenance"))
             .orElseThrow(
@@ -103,8 +112,18 @@ public final class VehicleJson {
                     object.unexpected(
                         "provenance",
                         "\"maker\", \"workshop\", \"owner\", \"learnt\" or \"default\""));
-    Provenance provenance = new Provenance(kind, object.textOr("note", ""));
-    return object.build(() -> new Limit(temperature(id), celsius, provenance));
+    return new Provenance(kind, object.textOr("note", ""));
+  }
+
+  private static PressureCap cap(@Nullable JsonObjectReader object) throws VehicleFileException {
+    if (object == null) {
+      return PressureCap.USUAL;
+    }
+    object.allowOnly("bar", "provenance",
+                        "note");
+    double bar = object.number("bar");
+    Provenance provenance = provenance(object);
+    return object.build(() -> new PressureCap(bar, provenance));
   }
 
   private static Channel temperature(String id) {

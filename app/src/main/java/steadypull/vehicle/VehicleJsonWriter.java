@@ -45,6 +45,17 @@ final class VehicleJsonWriter {
     if (!vehicle.configurations().isEmpty()) {
       fields.put("configurations", HeatJson.fields(vehicle.configurations()));
     }
+    if (!vehicle.cap().equals(PressureCap.USUAL)) {
+      fields.put("coolant_cap", cap(vehicle.cap()));
+    }
+    return fields;
+  }
+
+  private static Map<String, Object> cap(PressureCap cap) {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("bar", number(cap.bar()));
+    fields.put("provenance", cap.provenance().kind().word());
+    fields.put("note", cap.provenance().note());
     return fields;
   }
 

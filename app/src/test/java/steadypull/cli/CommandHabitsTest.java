@@ -111,6 +111,8 @@ class CommandHabitsTest {
             "charge_air_temp_out=98.5:maker, handbook p. 12",
             "--speed-range",
             "55..85",
+            "--cap",
+            "0.5:workshop, stamped on it",
             "--export",
             file);
 
@@ -119,6 +121,8 @@ class CommandHabitsTest {
     assertThat(set.out())
         .contains("water-to-air", "55 to 85 km/h")
         .containsPattern("charge_air_temp_out +98\\.5 degC  maker: handbook p\\. 12")
+        .contains("coolant cap 0.5 bar workshop: stamped on it")
+        .contains("at 2000 m coolant boils at 115 degC: 107 counts")
         .containsPattern("engine_oil_temp +130\\.0 degC  cautious default, not confirmed");
     assertThat(carried.out()).isEqualTo(set.out());
     assertThat(other.type("vehicle", "Wattle 2").out()).isEqualTo(set.out());

@@ -40,6 +40,8 @@ class MistakesTest {
       vehicle V --limit engine-oil=90            | id=value                  | "engine-oil=90"
       vehicle V --layout steam                   | air-to-air or water-to-air | "steam"
       vehicle V --speed-range 90..60             | 20 to 130 km/h            | "90..60"
+      vehicle V --cap 15psi                      | 0 to 3 bar                | "15psi"
+      vehicle V --cap 4                          | 0 to 3 bar                | "4"
       trip x --delete                            | --yes beside --delete     | --delete alone
       import a b --start 2026-07-15T17:45:12Z    | one FILE beside --start   | 2 files
       import a b --propose-map                   | one FILE and no --map     | more

@@ -165,7 +165,8 @@ class VehicleJsonTest {
                 "Wattle \"" + random.nextInt() + "\" \u00e9\n", LAYOUTS.get(random.nextInt(2)))
             .withRig(anyRig(random))
             .withDriveline(anyDriveline(random))
-            .withSpeeds(new SpeedRange(random.nextDouble(20, 60), random.nextDouble(61, 130)));
+            .withSpeeds(new SpeedRange(random.nextDouble(20, 60), random.nextDouble(61, 130)))
+            .withCap(anyCap(random));
     List<SignalSource> sources = new ArrayList<>();
     List<VehicleSignal> signals = new ArrayList<>();
     for (int count = random.nextInt(3); count > 0; count--) {
@@ -174,6 +175,14 @@ class VehicleJsonTest {
       vehicle = vehicle.withLimit(anyLimit(random));
     }
     return vehicle.withSources(sources).withSignals(signals);
+  }
+
+  private static PressureCap anyCap(SplittableRandom random) {
+    return random.nextBoolean()
+        ? PressureCap.USUAL
+        : new PressureCap(
+            random.nextDouble(0, 3),
+            new Provenance(KINDS.get(random.nextInt(4)), "cap " + random.nextInt()));
   }
 
   private static Limit anyLimit(SplittableRandom random) {
