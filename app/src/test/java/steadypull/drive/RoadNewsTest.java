@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Random;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -92,6 +97,33 @@ class RoadNewsTest {
             .isInstanceOf(IllegalArgumentException.class);
       }
     }
+  }
+
+  /** Put together by hand: one piece, its grade, then a run of one error, 0.2 %. */
+  @Test
+  void aGradeBeyondTheVerticalIsRefused() throws Exception {
+    assertThat(WayText.read(way(1, 20_000, 1, 20), 50).grade(0)).isEqualTo(1);
+    assertThatThrownBy(() -> WayText.read(way(1, 20_002, 1, 20), 50))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("10001 steps");
+    assertThatThrownBy(() -> WayText.read(way(1, 20_000, 1, 10_001), 50))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  private static String way(int... numbers) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    Deflater raw = new Deflater(9, true);
+    try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, raw)) {
+      for (int number : numbers) {
+        for (; number > 127; number >>>= 7) {
+          out.write((number & 127) | 128);
+        }
+        out.write(number);
+      }
+    } finally {
+      raw.end();
+    }
+    return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes.toByteArray());
   }
 
   @Test
