@@ -1,6 +1,5 @@
 package steadypull.drive;
 
-import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -87,9 +86,10 @@ final class KeptTrips implements TripDesk {
   }
 
   @Override
-  public ExportEnd export(String tripId, Path file, ExportWatch watch) throws DriveException {
+  public ExportEnd export(String tripId, ExportTarget target, ExportWatch watch)
+      throws DriveException {
     TripSummary trip = LibraryQuestion.ask(() -> library.find(tripId));
-    return new TripExport(library, trip, watch).write(file, wall.instant());
+    return new TripExport(library, trip, watch).write(target, wall.instant());
   }
 
   @Override

@@ -1,6 +1,5 @@
 package steadypull.drive;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import steadypull.store.TripDetails;
@@ -45,7 +44,7 @@ public interface TripDesk {
    * Writes a trip to a file, in the form that its name tells: {@code .trip}, {@code .gpx}, else a
    * table. Works on the calling thread.
    */
-  ExportEnd export(String tripId, Path file, ExportWatch watch) throws DriveException;
+  ExportEnd export(String tripId, ExportTarget target, ExportWatch watch) throws DriveException;
 
   /**
    * Drives a trip once more on its own clock and ten times as fast. Nothing is recorded; the

@@ -31,9 +31,9 @@ final class TripExport {
   }
 
   /** Writes it, or leaves what was there as it was. */
-  ExportEnd write(Path file, Instant now) throws DriveException {
+  ExportEnd write(ExportTarget target, Instant now) throws DriveException {
     try {
-      writeWhole(file, now);
+      writeWhole(target.file(), new ExportChoice(false, target.isWithoutPositions()), now);
       return new ExportEnd.Written(library.damage(trip.id()));
     } catch (LibraryException | TableException refused) {
       if (isStopped) {
@@ -48,19 +48,18 @@ final class TripExport {
     }
   }
 
-  private void writeWhole(Path file, Instant now)
+  private void writeWhole(Path file, ExportChoice choice, Instant now)
       throws TableException, LibraryException, DriveException {
     switch (OutgoingFile.of(file)) {
       case OutgoingFile.Table(Path table) -> {
         TripSamples samples = TripSamples.withDerived(library, trip, this::look);
         TripTable.<LibraryException>write(
-            table, samples.channels(), samples, ExportChoice.ALL, share(samples.expected()));
+            table, samples.channels(), samples, choice, share(samples.expected()));
       }
       case OutgoingFile.Trip(Path whole) ->
-          TripFile.write(library, trip, whole, ExportChoice.ALL, share(trip.samples()));
+          TripFile.write(library, trip, whole, choice, share(trip.samples()));
       case OutgoingFile.Track(Path track) ->
-          GpxFile.write(
-              track, now, ExportChoice.ALL, share(2 * trip.samples()), GpxTrip.of(library, trip));
+          GpxFile.write(track, now, choice, share(2 * trip.samples()), GpxTrip.of(library, trip));
       case OutgoingFile.Unknown(Path unknown) ->
           throw new DriveException(
               "Could not export to %s: expected a name that ends in %s. Choose such a name."

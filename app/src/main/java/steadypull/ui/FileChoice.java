@@ -1,7 +1,7 @@
 package steadypull.ui;
 
-import java.nio.file.Path;
 import java.util.Optional;
+import steadypull.drive.ExportTarget;
 
 /** Asks a person where to write a trip. FX thread only. */
 interface FileChoice {
@@ -9,8 +9,9 @@ interface FileChoice {
    * Asks, and waits for the answer.
    *
    * @param tripId proposed as the name
-   * @return the file, its name ending in {@code .csv}, {@code .trip} or {@code .gpx} unless the
-   *     person wrote another ending; empty if they thought better of it
+   * @return the file and whether places are left out, its name ending in {@code .csv}, {@code
+   *     .trip} or {@code .gpx} unless the person wrote another ending; empty if they thought better
+   *     of it
    */
-  Optional<Path> forTrip(String tripId);
+  Optional<ExportTarget> forTrip(String tripId);
 }

@@ -9,6 +9,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import steadypull.channel.QuantityFormat;
 import steadypull.drive.DriveException;
 import steadypull.drive.ExportEnd;
+import steadypull.drive.ExportTarget;
 import steadypull.drive.TripDesk;
 import steadypull.store.TripSummary;
 import steadypull.ui.TripsModel.Told;
@@ -55,10 +56,11 @@ final class TripExports {
   }
 
   /** Begins to write a trip, unless another is being written. */
-  void begin(TripSummary trip, Path file, QuantityFormat quantities) {
+  void begin(TripSummary trip, ExportTarget target, QuantityFormat quantities) {
     if (running.get().isPresent()) {
       return;
     }
+    Path file = target.file();
     AtomicBoolean stopped = new AtomicBoolean();
     isStopped = stopped;
     running.set(Optional.of(new Running(trip, file, 0)));
@@ -67,7 +69,7 @@ final class TripExports {
         () -> {
           Told outcome = new Told.Refused(words.say("trips.writingFailed", file.toString()));
           try {
-            outcome = write(trip, file, stopped, quantities);
+            outcome = write(trip, target, stopped, quantities);
           } finally {
             // Whatever fails: a window that wants to close waits for this end.
             Told said = outcome;
@@ -77,13 +79,13 @@ final class TripExports {
   }
 
   private Told write(
-      TripSummary trip, Path file, AtomicBoolean stopped, QuantityFormat quantities) {
+      TripSummary trip, ExportTarget target, AtomicBoolean stopped, QuantityFormat quantities) {
     int[] percent = {0};
     try {
       ExportEnd end =
           desk.export(
               trip.id(),
-              file,
+              target,
               share -> {
                 int reached = (int) (share * WHOLE_PERCENT);
                 if (reached != percent[0]) {
@@ -92,7 +94,7 @@ final class TripExports {
                 }
                 return !stopped.get();
               });
-      return told(end, trip, file, quantities);
+      return told(end, trip, target.file(), quantities);
     } catch (DriveException refused) {
       return new Told.Refused(String.valueOf(refused.getMessage()));
     }

@@ -1,12 +1,12 @@
 package steadypull.ui;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.value.ChangeListener;
 import steadypull.channel.QuantityFormat;
 import steadypull.drive.DriveException;
+import steadypull.drive.ExportTarget;
 import steadypull.drive.TripDesk;
 import steadypull.drive.TripPicture;
 import steadypull.drive.TripWindow;
@@ -221,8 +221,8 @@ final class TripsDesk {
   }
 
   /** Writes a trip to a file, unless another is being written. */
-  void export(TripSummary written, Path file, QuantityFormat quantities) {
-    exports.begin(written, file, quantities);
+  void export(TripSummary written, ExportTarget target, QuantityFormat quantities) {
+    exports.begin(written, target, quantities);
   }
 
   private static Told refusal(DriveException refused) {

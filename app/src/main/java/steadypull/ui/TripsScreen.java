@@ -139,7 +139,7 @@ final class TripsScreen implements Screen {
             trip ->
                 ways.files()
                     .forTrip(trip.id())
-                    .ifPresent(file -> desk.export(trip, file, quantities)));
+                    .ifPresent(target -> desk.export(trip, target, quantities)));
   }
 
   private void openPick(TripPick.Kind kind) {

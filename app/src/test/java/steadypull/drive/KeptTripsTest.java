@@ -107,16 +107,46 @@ class KeptTripsTest {
     Path table = folder.resolve("a.csv");
     Path whole = folder.resolve("a.trip");
     ExportEnd written = new ExportEnd.Written(drives.library().damage(trip));
-    assertThat(desk.export(trip, table, _ -> true)).isEqualTo(written);
-    assertThat(desk.export(trip, whole, _ -> true)).isEqualTo(written);
+    assertThat(desk.export(trip, ExportTarget.whole(table), _ -> true)).isEqualTo(written);
+    assertThat(desk.export(trip, ExportTarget.whole(whole), _ -> true)).isEqualTo(written);
 
     assertThat(Files.readString(table)).startsWith("time[s],");
     // The first sixteen bytes of a database: SQLite, Database File Format, section 1.3.
     assertThat(Files.readAllBytes(whole))
         .startsWith("SQLite format 3\0".getBytes(StandardCharsets.US_ASCII));
-    assertThatThrownBy(() -> desk.export(trip, folder, _ -> true))
+    assertThatThrownBy(() -> desk.export(trip, ExportTarget.whole(folder), _ -> true))
         .isInstanceOf(DriveException.class)
         .hasMessageContaining("expected a name that ends in .csv");
+  }
+
+  @Test
+  void placesAreLeftOutOfAnExportWhereThatIsAskedFor() throws Exception {
+    String placed =
+        drives
+            .library()
+            .keep(
+                new NewTrip(
+                    Vehicle.unknown("Wattle 2", CoolingLayout.AIR_TO_AIR),
+                    DemoDrives.START,
+                    "",
+                    "x",
+                    "1"),
+                List.of(
+                    new Sample(Channels.VEHICLE_SPEED, 0, 80),
+                    new Sample(Channels.LATITUDE, 0, 1.5),
+                    new Sample(Channels.LONGITUDE, 0, 2.5)),
+                5);
+    Path table = folder.resolve("quiet.csv");
+    Path track = folder.resolve("quiet.gpx");
+    desk.export(placed, ExportTarget.whole(table), _ -> true);
+    assertThat(Files.readString(table).lines().findFirst().orElseThrow()).contains("latitude[deg]");
+
+    desk.export(placed, new ExportTarget(table, true), _ -> true);
+    assertThat(Files.readString(table).lines().findFirst().orElseThrow())
+        .contains("vehicle_speed[km/h]")
+        .doesNotContain("latitude", "longitude");
+    assertThatThrownBy(() -> desk.export(placed, new ExportTarget(track, true), _ -> true))
+        .hasMessageContaining("expected positions to write, found that they are to be left out");
   }
 
   /** Nothing of a file is there before all of it is. */
@@ -126,13 +156,13 @@ class KeptTripsTest {
     Path before = folder.resolve("before");
     Path exports = Files.createDirectory(folder.resolve("exports"));
     Path file = exports.resolve(name);
-    desk.export(trip, file, _ -> true);
+    desk.export(trip, ExportTarget.whole(file), _ -> true);
     Files.copy(file, before);
     List<Double> shares = new ArrayList<>();
     ExportEnd end =
         desk.export(
             trip,
-            file,
+            ExportTarget.whole(file),
             share -> {
               shares.add(share);
               return share == 0;

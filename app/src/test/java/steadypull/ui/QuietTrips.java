@@ -1,12 +1,12 @@
 package steadypull.ui;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import steadypull.drive.DriveException;
 import steadypull.drive.DriveSession;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.ExportEnd;
+import steadypull.drive.ExportTarget;
 import steadypull.drive.ExportWatch;
 import steadypull.drive.TripDesk;
 import steadypull.drive.TripView;
@@ -58,7 +58,8 @@ final class QuietTrips implements TripDesk {
   }
 
   @Override
-  public ExportEnd export(String tripId, Path file, ExportWatch watch) throws DriveException {
+  public ExportEnd export(String tripId, ExportTarget target, ExportWatch watch)
+      throws DriveException {
     throw unknown(tripId);
   }
 

@@ -1,12 +1,12 @@
 package steadypull.ui;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import steadypull.drive.DriveException;
 import steadypull.drive.DriveSession;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.ExportEnd;
+import steadypull.drive.ExportTarget;
 import steadypull.drive.ExportWatch;
 import steadypull.drive.TripDesk;
 import steadypull.drive.TripPicture;
@@ -64,7 +64,7 @@ record ToldTrips(TripDesk real, TripDamage damage, ExportEnd end) implements Tri
   }
 
   @Override
-  public ExportEnd export(String tripId, Path file, ExportWatch watch) {
+  public ExportEnd export(String tripId, ExportTarget target, ExportWatch watch) {
     return end;
   }
 

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.ExportEnd;
+import steadypull.drive.ExportTarget;
 import steadypull.drive.TripDesk;
 import steadypull.store.LostPart;
 import steadypull.store.TripDamage;
@@ -59,7 +60,8 @@ class TripExportStoryTest {
             WORDS,
             QUANTITIES,
             desk,
-            new TripsScreen.Ways(false, _ -> Optional.of(file), _ -> {}, () -> {}));
+            new TripsScreen.Ways(
+                false, _ -> Optional.of(ExportTarget.whole(file)), _ -> {}, () -> {}));
     new Scene(screen.root());
     desk.look(TripQuery.ALL);
     return screen;
@@ -110,7 +112,7 @@ class TripExportStoryTest {
                 });
     TripExports exports = exports(broken, waiting::add);
     TripSummary trip = shelf.library.trips(Optional.empty()).getFirst();
-    Fx.run(() -> exports.begin(trip, file, QUANTITIES));
+    Fx.run(() -> exports.begin(trip, ExportTarget.whole(file), QUANTITIES));
     Runnable writing = waiting.remove();
 
     assertThatThrownBy(writing::run).hasMessage("broken");
@@ -205,7 +207,7 @@ class TripExportStoryTest {
     List<String> ends = new ArrayList<>();
     Fx.run(
         () -> {
-          exports.begin(trip, file, QUANTITIES);
+          exports.begin(trip, ExportTarget.whole(file), QUANTITIES);
           exports.stopAndThen(() -> ends.add("closed"));
         });
     assertThat(ends).isEmpty();

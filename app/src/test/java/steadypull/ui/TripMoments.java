@@ -10,6 +10,7 @@ import steadypull.channel.Channels;
 import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.ExportEnd;
+import steadypull.drive.ExportTarget;
 import steadypull.drive.TripDesk;
 import steadypull.drive.TripWindow;
 import steadypull.store.LostPart;
@@ -73,11 +74,11 @@ enum TripMoments {
         desk.show(whole.magnified(6, 0.7, whole));
       }
       case EXPORTING -> {
-        exports.begin(ended(trips), FILE, quantities);
+        exports.begin(ended(trips), ExportTarget.whole(FILE), quantities);
         exports.reach(43);
       }
       case EXPORT_STOPPED, EXPORTED, EXPORTED_WITH_LOSS ->
-          exports.begin(ended(trips), FILE, quantities);
+          exports.begin(ended(trips), ExportTarget.whole(FILE), quantities);
       case DAMAGED -> {}
       case THROWN_AWAY -> {
         throwAway(trips, desk);

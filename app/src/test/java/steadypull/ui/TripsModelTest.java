@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import steadypull.drive.ExportTarget;
 import steadypull.store.TripSummary;
 import steadypull.ui.TripsModel.Listed;
 
@@ -95,5 +96,24 @@ class TripsModelTest {
     ExtensionFilter filter = new ExtensionFilter("kind", kind);
     assertThat(FileDialog.named(Path.of(typed), filter)).isEqualTo(Path.of(written));
     assertThat(FileDialog.named(Path.of(typed), null)).isEqualTo(Path.of(typed));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "trips.asTable, *.csv, false",
+    "trips.asTableWithoutPlaces, *.csv, true",
+    "trips.asTrip, *.trip, false",
+    "trips.asTripWithoutPlaces, *.trip, true"
+  })
+  void theChosenKindDecidesWhetherPlacesLeaveTheTablet(
+      String key, String pattern, boolean isWithoutPositions) {
+    for (Words words : List.of(new Words(Locale.ENGLISH), new Words(Locale.GERMAN))) {
+      ExtensionFilter kind = new ExtensionFilter(words.say(key), pattern);
+
+      ExportTarget target = FileDialog.target(words, Path.of("a"), kind);
+
+      assertThat(target.isWithoutPositions()).isEqualTo(isWithoutPositions);
+      assertThat(target.file()).isEqualTo(Path.of("a" + pattern.substring(1)));
+    }
   }
 }
