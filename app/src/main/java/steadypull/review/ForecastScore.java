@@ -11,7 +11,8 @@ import steadypull.channel.Channels;
  * How well somebody warned of derates over many drives. A warning counts for a derate if it stood
  * from at least 5 s before the derate began until then. It was false if its channel did not come
  * within 2 K of its limit in the 180 s after it was raised, 600 s for engine coolant, engine oil
- * and gearbox. What happens in the first two minutes of a drive does not count. One thread.
+ * and gearbox; if the drive ends before, nobody knows. What happens in the first two minutes of a
+ * drive does not count. One thread.
  */
 public final class ForecastScore {
   private static final Set<Channel> SLOW =
@@ -62,12 +63,13 @@ public final class ForecastScore {
         .max();
   }
 
-  /** Whether a warning's channel did not come near its limit in time. */
+  /** Whether a warning's channel did not come near its limit in the time that the drive gave it. */
   public static boolean isUntrue(ScoredDrive drive, Warning warning) {
     int within = SLOW.contains(warning.channel()) ? SLOW_TRUE_WITHIN_SECONDS : TRUE_WITHIN_SECONDS;
     int from = warning.fromSecond();
-    return drive.nearestKelvin(warning.channel(), warning.limitCelsius(), from, from + within)
-        > NEAR_KELVIN;
+    return from + within <= drive.seconds()
+        && drive.nearestKelvin(warning.channel(), warning.limitCelsius(), from, from + within)
+            > NEAR_KELVIN;
   }
 
   /** How many derates there were. */

@@ -59,7 +59,8 @@ public record RoadLoad(
 
   /** Rolling force in newtons on a grade given as a fraction (0.06 for 6 %). */
   public double rollingNewtons(double grade) {
-    // cos(atan(g)) = 1 / sqrt(1 + g2) and sin(atan(g)) = g times that: exact, and many times faster.
+    // cos(atan(g)) = 1 / sqrt(1 + g2) and sin(atan(g)) = g times that: exact, and many times
+    // faster.
     return weightNewtons() * rollingResistance / Math.sqrt(1 + grade * grade);
   }
 

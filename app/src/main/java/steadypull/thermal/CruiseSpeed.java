@@ -1,8 +1,8 @@
 package steadypull.thermal;
 
 /**
- * The speed that the driver would drive if the engine could: the speed of late where it could,
- * what it was before where the rig is slowed down by a grade. Pipeline thread only.
+ * The speed that the driver would drive if the engine could: the speed of late where it could, what
+ * it was before where the rig is slowed down by a grade. Pipeline thread only.
  */
 final class CruiseSpeed {
   private static final double RISE_SECONDS = 4;

@@ -54,8 +54,7 @@ final class GearsSeen {
     for (Gear gear : gears) {
       double beside = Math.abs(gear.rpmPerMetrePerSecond / ratio - 1);
       if (beside < SAME_WITHIN
-          && (nearest == null
-              || beside < Math.abs(nearest.rpmPerMetrePerSecond / ratio - 1))) {
+          && (nearest == null || beside < Math.abs(nearest.rpmPerMetrePerSecond / ratio - 1))) {
         nearest = gear;
       }
     }
@@ -85,7 +84,11 @@ final class GearsSeen {
    * @param otherwiseRpm where no gear was seen yet
    */
   double rpm(
-      double kilowatts, double metresPerSecond, double mostNewtonMetres, double spare, double otherwiseRpm) {
+      double kilowatts,
+      double metresPerSecond,
+      double mostNewtonMetres,
+      double spare,
+      double otherwiseRpm) {
     double rpm = 0;
     for (Gear gear : gears) {
       if (gear.seconds >= LEAST_SECONDS) {
@@ -94,7 +97,8 @@ final class GearsSeen {
           return rpm;
         }
         rpm = turning;
-        if (turning >= LOWEST_RPM && kilowatts <= spare * FullPull.kilowatts(mostNewtonMetres, turning)) {
+        if (turning >= LOWEST_RPM
+            && kilowatts <= spare * FullPull.kilowatts(mostNewtonMetres, turning)) {
           return rpm;
         }
       }
@@ -102,7 +106,8 @@ final class GearsSeen {
     return rpm == 0 ? otherwiseRpm : lower(rpm, kilowatts, mostNewtonMetres, spare);
   }
 
-  private static double lower(double lowestSeenRpm, double kilowatts, double mostNewtonMetres, double spare) {
+  private static double lower(
+      double lowestSeenRpm, double kilowatts, double mostNewtonMetres, double spare) {
     double rpm = lowestSeenRpm;
     while (rpm * STEP <= HIGHEST_RPM
         && (rpm < LOWEST_RPM || kilowatts > spare * FullPull.kilowatts(mostNewtonMetres, rpm))) {

@@ -57,8 +57,7 @@ final class Outlooks {
   /** Whether an assumption is followed along the known road. */
   boolean isAlongRoad(DriveMoment moment, Forecast.Assumption assumption) {
     return switch (assumption) {
-      case Forecast.Assumption.RoadKnown _, Forecast.Assumption.SpeedEased _ ->
-          isRoadKnown(moment);
+      case Forecast.Assumption.RoadKnown _, Forecast.Assumption.SpeedEased _ -> isRoadKnown(moment);
       case Forecast.Assumption.LoadHeld _, Forecast.Assumption.StoppedAtIdle _ -> false;
     };
   }

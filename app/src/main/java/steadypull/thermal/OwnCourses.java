@@ -36,10 +36,7 @@ final class OwnCourses {
     outlook.ifPresentOrElse(
         known ->
             plateaus.weigh(
-                store,
-                seconds,
-                physical(store, known),
-                stores.hasInputs(store) && isPowerMeasured),
+                store, seconds, physical(store, known), stores.hasInputs(store) && isPowerMeasured),
         () -> plateaus.follow(store, seconds));
   }
 

@@ -40,7 +40,6 @@ final class PullWord {
   Optional<PullGuess> guess() {
     return seconds < LEAST_SECONDS || mean <= 0
         ? Optional.empty()
-        : Optional.of(
-            new PullGuess(mean, Math.hypot(leastSpread, Math.sqrt(variance) / mean)));
+        : Optional.of(new PullGuess(mean, Math.hypot(leastSpread, Math.sqrt(variance) / mean)));
   }
 }

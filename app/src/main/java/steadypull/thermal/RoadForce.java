@@ -51,8 +51,7 @@ final class RoadForce {
    * @param kilowatts of the engine
    * @param grade here, a fraction
    */
-  void accept(
-      RoadLoad load, double span, double kilowatts, double metresPerSecond, double grade) {
+  void accept(RoadLoad load, double span, double kilowatts, double metresPerSecond, double grade) {
     if (kilowatts < LEAST_KILOWATTS || metresPerSecond < LEAST_METRES_PER_SECOND) {
       interrupt();
       return;
@@ -105,16 +104,14 @@ final class RoadForce {
     double kept = Math.exp(-seconds / FORCE_SECONDS);
     force *= kept;
     covariance *= kept;
-    forceVariance =
-        kept * kept * forceVariance + (1 - kept * kept) * FORCE_SPREAD * FORCE_SPREAD;
+    forceVariance = kept * kept * forceVariance + (1 - kept * kept) * FORCE_SPREAD * FORCE_SPREAD;
     factorVariance += FACTOR_WANDER_PER_HOUR * FACTOR_WANDER_PER_HOUR * seconds / 3600;
   }
 
   private void correct(double byMass, double surprise) {
     double factorGain = factorVariance * byMass + covariance;
     double forceGain = covariance * byMass + forceVariance;
-    double variance =
-        byMass * factorGain + forceGain + STRETCH_NEWTONS * STRETCH_NEWTONS;
+    double variance = byMass * factorGain + forceGain + STRETCH_NEWTONS * STRETCH_NEWTONS;
     factor += factorGain / variance * surprise;
     force += forceGain / variance * surprise;
     factorVariance -= factorGain * factorGain / variance;
@@ -144,8 +141,6 @@ final class RoadForce {
     double shared = covariance / factorSpread;
     double own = Math.sqrt(Math.max(0, forceVariance - shared * shared));
     return new Draw(
-        factor + factorSpread * first,
-        force + shared * first + own * second,
-        FORCE_SPREAD * third);
+        factor + factorSpread * first, force + shared * first + own * second, FORCE_SPREAD * third);
   }
 }

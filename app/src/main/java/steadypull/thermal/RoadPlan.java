@@ -77,8 +77,7 @@ record RoadPlan(LoadMaps maps, RoadLoad load, GearsSeen gears, PullGuess pull) {
       double driven = speed * span;
       double up = draw.slope().metresUp(metres + driven, draw.beside(), draw.unknown()) - height;
       double newtons =
-          draw.force()
-              .newtons(load, speed, up / driven, secondsAhead[point] - span / 2);
+          draw.force().newtons(load, speed, up / driven, secondsAhead[point] - span / 2);
       double gain = Math.clamp((wish - speed) / span, -HARDEST_EASING, HARDEST_PULL);
       double wished = kilowatts(newtons + load.inertialKilograms() * gain, speed + gain * span / 2);
       double rpm = gears.rpm(wished, speed, most, spare, now.engineRpm());
@@ -100,8 +99,7 @@ record RoadPlan(LoadMaps maps, RoadLoad load, GearsSeen gears, PullGuess pull) {
   /** Speed after a stretch on which the engine gives less than the road asks for. */
   private double slowed(double speed, double newtons, double given, double span) {
     double watts = given * 1000 * DerivedChannels.DRIVELINE_EFFICIENCY;
-    double square =
-        speed * speed + 2 * span * (watts - newtons * speed) / load.inertialKilograms();
+    double square = speed * speed + 2 * span * (watts - newtons * speed) / load.inertialKilograms();
     double holds = watts / Math.max(1, newtons);
     double after = Math.sqrt(Math.max(0, square));
     return newtons > 0 && holds < speed ? Math.max(after, holds) : after;

@@ -164,8 +164,7 @@ public final class ThermalForecaster implements Forecaster {
 
   private Optional<Outlook> outlook(Forecast.Assumption assumption) {
     return isLoadKnown && learning.isEnough() && present.isPresent()
-        ? moment.map(
-            now -> outlooks.under(assumption, now, present.get(), stores.estimates()))
+        ? moment.map(now -> outlooks.under(assumption, now, present.get(), stores.estimates()))
         : Optional.empty();
   }
 

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import steadypull.advice.AdviceEvent;
-import steadypull.advice.Level;
+import java.util.Set;
 import steadypull.channel.Channel;
+import steadypull.channel.Channels;
 import steadypull.review.ForecastScore;
 import steadypull.review.ScoredDrive;
 import steadypull.review.Warning;
@@ -17,47 +17,66 @@ import steadypull.vehicle.Limit;
  * against what the plant says came.
  */
 final class AdviceScore {
+  static final Set<Channel> SLOW =
+      Set.of(
+          Channels.ENGINE_COOLANT_TEMP, Channels.ENGINE_OIL_TEMP, Channels.TRANSMISSION_FLUID_TEMP);
+
   private static final int UNSCORED_SECONDS = 120;
+
+  /** Derates with less lead than this are listed. */
+  private static final double SHORT_LEAD_SECONDS = 80;
 
   private final ForecastScore score = new ForecastScore();
   private final List<String> misses = new ArrayList<>();
   private final List<String> lies = new ArrayList<>();
 
+  /** Counts what the rules said of a drive. */
   void add(WorldDrive drive) {
-    List<Warning> said = warnings(drive);
+    add(drive, Raised.by(drive));
+  }
+
+  /** Counts what somebody said of a drive. */
+  void add(WorldDrive drive, List<Raised> raised) {
+    List<Warning> said =
+        raised.stream()
+            .map(each -> new Warning(each.channel(), each.limit(), each.from(), each.until()))
+            .toList();
     ScoredDrive came = came(drive);
     score.add(came, said);
-    for (ScoredDrive.Derated derate : came.derates()) {
-      if (derate.fromSeconds() >= UNSCORED_SECONDS) {
-        noteMiss(drive, said, derate);
-      }
-    }
-    for (Warning each : said) {
-      if (each.fromSecond() >= UNSCORED_SECONDS && ForecastScore.isUntrue(came, each)) {
-        lies.add(
-            "world %d: %s at %d s"
-                .formatted(drive.world().number(), each.channel().id(), each.fromSecond()));
-      }
-    }
+    came.derates().stream()
+        .filter(derate -> derate.fromSeconds() >= UNSCORED_SECONDS)
+        .forEach(derate -> noteMiss(drive, said, derate));
+    said.stream()
+        .filter(each -> each.fromSecond() >= UNSCORED_SECONDS)
+        .filter(each -> ForecastScore.isUntrue(came, each))
+        .map(
+            each ->
+                "world %d: %s at %d s"
+                    .formatted(drive.world().number(), each.channel().id(), each.fromSecond()))
+        .forEach(lies::add);
   }
 
   private static ScoredDrive came(WorldDrive drive) {
     Map<Channel, Double> limits = new HashMap<>();
+    Map<Channel, double[]> celsius = new HashMap<>();
     for (Limit limit : drive.world().vehicle().limits().values()) {
       limits.put(limit.channel(), limit.celsius());
+      double[] said = new double[drive.seconds() + 1];
+      for (int second = 0; second < said.length; second++) {
+        said[second] = drive.celsius(limit.channel(), second);
+      }
+      celsius.put(limit.channel(), said);
     }
-    return new ScoredDrive(
-        drive.seconds(),
+    List<ScoredDrive.Derated> derates =
         drive.derates().stream()
             .map(derate -> new ScoredDrive.Derated(derate[0], derate[1]))
-            .toList(),
-        drive.celsius(),
-        limits);
+            .toList();
+    return new ScoredDrive(drive.seconds(), derates, celsius, limits);
   }
 
   private void noteMiss(WorldDrive drive, List<Warning> said, ScoredDrive.Derated derate) {
     double lead = ForecastScore.lead(said, derate.fromSeconds()).orElse(0);
-    if (lead < 80) {
+    if (lead < SHORT_LEAD_SECONDS) {
       misses.add(
           "world %d: derate at %.0f to %.0f s, lead %.0f s, %s"
               .formatted(
@@ -72,56 +91,10 @@ final class AdviceScore {
   /** The channels at their limits at a second. */
   private static String hot(WorldDrive drive, int second) {
     return drive.world().vehicle().limits().values().stream()
-        .filter(limit -> drive.celsius().containsKey(limit.channel()))
-        .filter(
-            limit ->
-                drive.celsius().getOrDefault(limit.channel(), new double[second + 1])[second]
-                    > limit.celsius() - 3)
+        .filter(limit -> drive.celsius(limit.channel(), second) > limit.celsius() - 3)
         .map(limit -> limit.channel().id())
         .toList()
         .toString();
-  }
-
-  private static List<Warning> warnings(WorldDrive drive) {
-    List<Warning> advisories = new ArrayList<>();
-    AdviceEvent open = null;
-    for (AdviceEvent event : drive.events()) {
-      boolean isAsking =
-          event.level().filter(level -> level != Level.NOTICE).isPresent()
-              && event.channel().isPresent();
-      if (!isAsking) {
-        continue;
-      }
-      switch (event.kind()) {
-        case RAISED -> open = event.secondsToLimit().isPresent() ? event : open;
-        case CLEARED -> {
-          if (open != null) {
-            advisories.add(advisory(open, (int) (event.timeMicros() / 1_000_000)));
-          }
-          open = null;
-        }
-        case ESCALATED,
-            EASED,
-            ACKNOWLEDGED,
-            SHELVED,
-            UNSHELVED,
-            DERATE_BEGAN,
-            DERATE_ENDED,
-            POWER_LIMITED -> {}
-      }
-    }
-    if (open != null) {
-      advisories.add(advisory(open, drive.seconds() + 1));
-    }
-    return advisories;
-  }
-
-  private static Warning advisory(AdviceEvent raised, int until) {
-    return new Warning(
-        raised.channel().orElseThrow(),
-        raised.limit().orElseThrow(),
-        (int) (raised.timeMicros() / 1_000_000),
-        until);
   }
 
   int derates() {

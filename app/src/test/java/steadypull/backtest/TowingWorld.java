@@ -60,7 +60,13 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle, Set<Channel> 
           Channels.TRANSMISSION_FLUID_TEMP,
           Channels.BAROMETRIC_PRESSURE);
 
+  /** A world for an hour. */
   static TowingWorld of(int number) {
+    return of(number, LASTS);
+  }
+
+  /** The beginning of a world. */
+  static TowingWorld of(int number, Duration lasts) {
     Random random = new Random(number * 104_729L + 17);
     return drawn(number, rig(random), random);
   }
@@ -89,11 +95,11 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle, Set<Channel> 
         new Scenario(
             "world",
             "World " + number,
-            LASTS,
+            lasts,
             usual.vehicleName(),
             usual.vehicleFile(),
             rig,
-            course(random, rig));
+            course(random));
     return new TowingWorld(number, scenario, vehicle(random, rig), missing(random, rig));
   }
 
@@ -156,7 +162,7 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle, Set<Channel> 
         .with(RigTrait.SENSOR_LAG, between(random, 0.5, 2.5));
   }
 
-  private static Course course(Random random, Rig rig) {
+  private static Course course(Random random) {
     double altitude = random.nextInt(3) == 0 ? between(random, 800, 2500) : between(random, 0, 500);
     double celsius = between(random, 0, 42) - altitude / 250;
     return new Course.OnRoad(
@@ -241,14 +247,18 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle, Set<Channel> 
     Map<String, Limit> limits = new LinkedHashMap<>(DefaultLimits.of(layout));
     double careful = random.nextInt(3) == 0 ? between(random, 0, 2) : 0;
     put(limits, Channels.CHARGE_AIR_TEMP_OUT, rig.of(RigTrait.DERATE_CHARGE_AIR_DEGC) - careful);
-    put(limits, Channels.ENGINE_COOLANT_TEMP, rig.of(RigTrait.DERATE_ENGINE_COOLANT_DEGC) - careful);
+    put(
+        limits,
+        Channels.ENGINE_COOLANT_TEMP,
+        rig.of(RigTrait.DERATE_ENGINE_COOLANT_DEGC) - careful);
     if (isWater) {
       put(
           limits,
           Channels.CHARGE_COOLANT_TEMP,
           rig.of(RigTrait.DERATE_CHARGE_COOLANT_DEGC) - careful);
     }
-    double mass = rig.of(RigTrait.MASS_KG) * (1 + 0.08 * Math.clamp(random.nextGaussian(), -2.5, 2.5));
+    double mass =
+        rig.of(RigTrait.MASS_KG) * (1 + 0.08 * Math.clamp(random.nextGaussian(), -2.5, 2.5));
     return new Vehicle(
         "Wattle 9",
         layout,

@@ -1,5 +1,6 @@
 package steadypull.backtest;
 
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -24,6 +25,7 @@ import steadypull.road.RoadSight;
 import steadypull.thermal.ChannelForecast;
 import steadypull.thermal.Fan;
 import steadypull.thermal.Forecast;
+import steadypull.thermal.LimitForecast;
 
 /**
  * A world driven from end to end through the pipeline of the live drive: what was said, what was
@@ -34,6 +36,9 @@ import steadypull.thermal.Forecast;
  * @param derates seconds at which the plant began to take torque away, and ended
  * @param celsius what each thermal sensor said, by second, from second 1 on at index 1
  * @param fans the forecasts of every second, likewise; null where there was none
+ * @param toLimits when each channel with a limit meets it, likewise
+ * @param seconds that it lasted
+ * @param microsPerSecond processor time of the whole pipeline a second driven, the plant's left out
  */
 record WorldDrive(
     TowingWorld world,
@@ -41,6 +46,7 @@ record WorldDrive(
     List<int[]> derates,
     Map<Channel, double[]> celsius,
     Map<Channel, Fan[]> fans,
+    Map<Channel, LimitForecast[]> toLimits,
     int seconds,
     double microsPerSecond) {
   private static final RuleSet RULES = RuleSet.shipped();
@@ -54,12 +60,16 @@ record WorldDrive(
   /** Breaks that are shorter belong to one derate. */
   private static final int ONE_DERATE_SECONDS = 30;
 
+  /** What a sensor said at a second, degC; endlessly cold where there is none. */
+  double celsius(Channel channel, int second) {
+    double[] all = celsius.get(channel);
+    return all == null ? Double.NEGATIVE_INFINITY : all[second];
+  }
+
+  /** Drives a world from its beginning to its end. */
   static WorldDrive of(TowingWorld world, Road road) {
     Drive drive = DemoWorld.drive(world.scenario(), world.number());
-    Taking taking =
-        new Taking(
-            (int) world.scenario().duration().toSeconds() + 2,
-            world.missing());
+    Taking taking = new Taking((int) world.scenario().duration().toSeconds() + 2, world.missing());
     DriveSetup setup =
         new DriveSetup(world.vehicle(), RULES, Locale.ENGLISH, UnitSystem.METRIC, true);
     RoadSight sight =
@@ -70,22 +80,37 @@ record WorldDrive(
             ? new Replay(setup, Optional.of(sight), taking)
             : new Replay(setup, taking);
     List<int[]> derates = new ArrayList<>();
-    long before = System.nanoTime();
-    int seconds = (int) (replay.<RuntimeException>run(taker -> pour(drive, taker, taking, derates)) / 1_000_000);
-    long nanos = System.nanoTime() - before - taking.plantNanos;
+    long before = cpuNanos();
+    int seconds =
+        (int)
+            (replay.<RuntimeException>run(taker -> pour(drive, taker, taking, derates))
+                / 1_000_000);
+    long nanos = cpuNanos() - before - taking.plantNanos;
     return new WorldDrive(
-        world, taking.events, derates, taking.celsius, taking.fans, seconds, nanos / 1e3 / seconds);
+        world,
+        taking.events,
+        derates,
+        taking.celsius,
+        taking.fans,
+        taking.toLimits,
+        seconds,
+        nanos / 1e3 / seconds);
   }
 
   private static void pour(
       Drive drive, Consumer<Sample> taker, Taking taking, List<int[]> derates) {
     for (int second = 1; !drive.isOver(); second++) {
-      long before = System.nanoTime();
+      long before = cpuNanos();
       List<Sample> samples = poll(drive, second, taking);
       noteDerate(drive.state().isDerated(), second, derates);
-      taking.plantNanos += System.nanoTime() - before;
+      taking.plantNanos += cpuNanos() - before;
       samples.forEach(taker);
     }
+  }
+
+  /** Processor time of this thread: other work on the machine counts for nothing. */
+  private static long cpuNanos() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }
 
   private static void noteDerate(boolean isDerated, int second, List<int[]> derates) {
@@ -125,6 +150,7 @@ record WorldDrive(
     private final List<AdviceEvent> events = new ArrayList<>();
     private final Map<Channel, double[]> celsius = new HashMap<>();
     private final Map<Channel, Fan[]> fans = new HashMap<>();
+    private final Map<Channel, LimitForecast[]> toLimits = new HashMap<>();
     private long plantNanos;
 
     Taking(int most, Set<Channel> missing) {
@@ -151,8 +177,13 @@ record WorldDrive(
       for (ChannelForecast channel : forecast.channels()) {
         if (channel instanceof ChannelForecast.Ready ready && second < most) {
           fans.computeIfAbsent(channel.channel(), _ -> new Fan[most])[second] = ready.fan();
+          ready.toLimit().ifPresent(limit -> note(channel.channel(), second, limit));
         }
       }
+    }
+
+    private void note(Channel channel, int second, LimitForecast limit) {
+      toLimits.computeIfAbsent(channel, _ -> new LimitForecast[most])[second] = limit;
     }
   }
 }

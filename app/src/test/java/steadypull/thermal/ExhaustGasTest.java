@@ -10,7 +10,8 @@ class ExhaustGasTest {
   private static final Load PULL = new Load(120, 2000, 22, 300, 0.165, 25);
   private static final Load OVERRUN = new Load(0, 1500, 22, 0, 0.06, 25);
 
-  private final ChannelEstimate estimate = new ChannelEstimate(Store.EXHAUST, new ExhaustGas(), 0, 25);
+  private final ChannelEstimate estimate =
+      new ChannelEstimate(Store.EXHAUST, new ExhaustGas(), 0, 25);
   private double celsius = 400;
   private int second;
 
@@ -18,7 +19,8 @@ class ExhaustGasTest {
     for (int until = second + seconds; second < until; ) {
       second++;
       celsius += (settles - celsius) / 8;
-      estimate.advance(second, load, new double[Store.COUNT], OptionalDouble.of(Math.rint(celsius)));
+      estimate.advance(
+          second, load, new double[Store.COUNT], OptionalDouble.of(Math.rint(celsius)));
     }
   }
 

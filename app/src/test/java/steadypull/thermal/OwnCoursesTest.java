@@ -30,8 +30,7 @@ class OwnCoursesTest {
       told.put(Channels.CHARGE_AIR_TEMP_OUT, 40.0);
       told.put(Channels.EXHAUST_TEMP_BEFORE_TURBINE, Math.rint(exhaust));
       told.forEach(
-          (channel, value) ->
-              forecaster.accept(new Sample(channel, second * 1_000_000L, value)));
+          (channel, value) -> forecaster.accept(new Sample(channel, second * 1_000_000L, value)));
       Forecast forecast = forecaster.tick(second * 1_000_000L);
       if (forecast.of(Channels.EXHAUST_TEMP_BEFORE_TURBINE).orElse(null)
           instanceof ChannelForecast.Ready ready) {

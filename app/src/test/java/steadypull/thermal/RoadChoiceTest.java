@@ -21,8 +21,7 @@ class RoadChoiceTest {
     RoadChoice choice = new RoadChoice(road);
     int taken = 0;
     for (int draw = 0; draw < DRAWS; draw++) {
-      double normal =
-          new NormalDistribution().inverseCumulativeProbability((draw + 0.5) / DRAWS);
+      double normal = new NormalDistribution().inverseCumulativeProbability((draw + 0.5) / DRAWS);
       double up = choice.way(normal).metresUp(200, 0, 0) - choice.way(normal).metresUp(100, 0, 0);
       taken += Math.abs(up - 100 * grade) < 1e-6 ? 1 : 0;
     }

@@ -7,7 +7,9 @@ import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import steadypull.road.RoadLoad;
 
-/** What a rig really asks for, learnt on known grades; powers by the road-load equation, by hand. */
+/**
+ * What a rig really asks for, learnt on known grades; powers by the road-load equation, by hand.
+ */
 class RoadForceTest {
   private static final RoadLoad ENTERED = new RoadLoad(7000, 0.01, 4, 1.2);
   private static final double SPEED = 20;

@@ -1,0 +1,67 @@
+package steadypull.backtest;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import steadypull.channel.Channel;
+import steadypull.thermal.LimitForecast;
+import steadypull.vehicle.Limit;
+
+/**
+ * What would have been said of a drive at other probabilities than those of the shipped rules: one
+ * advisory at a time, about the channel that came first.
+ *
+ * @param soon from here on it is said, of the limit within 180 s, 0 to 1
+ * @param inTime likewise, of the limit within 600 s for engine coolant and the oils, 180 s otherwise
+ * @param stays share of either down to which it stays, 0 to 1
+ */
+record ProbabilityWatch(double soon, double inTime, double stays) {
+  /** What it would have raised. */
+  List<Raised> raised(WorldDrive drive) {
+    List<Raised> each = new ArrayList<>();
+    for (Limit limit : drive.world().vehicle().limits().values()) {
+      LimitForecast[] toLimit = drive.toLimits().get(limit.channel());
+      double[] celsius = drive.celsius().get(limit.channel());
+      if (toLimit != null && celsius != null) {
+        Delays.watch(
+            limit.channel(),
+            limit.celsius(),
+            drive.seconds(),
+            (second, isRaised) ->
+                celsius[second] >= limit.celsius()
+                    || isLikely(limit.channel(), toLimit[second], isRaised ? stays : 1),
+            each);
+      }
+    }
+    return oneAtATime(each);
+  }
+
+  private boolean isLikely(Channel channel, @Nullable LimitForecast toLimit, double share) {
+    if (toLimit == null) {
+      return false;
+    }
+    double probability =
+        AdviceScore.SLOW.contains(channel) ? toLimit.probability600() : toLimit.probability180();
+    return toLimit.probability180() >= share * soon || probability >= share * inTime;
+  }
+
+  private static List<Raised> oneAtATime(List<Raised> each) {
+    List<Raised> merged = new ArrayList<>();
+    each.sort(Comparator.comparingInt(Raised::from));
+    for (Raised next : each) {
+      if (!merged.isEmpty() && next.from() <= merged.getLast().until()) {
+        Raised first = merged.removeLast();
+        merged.add(
+            new Raised(
+                first.channel(),
+                first.limit(),
+                first.from(),
+                Math.max(first.until(), next.until())));
+      } else {
+        merged.add(next);
+      }
+    }
+    return merged;
+  }
+}
