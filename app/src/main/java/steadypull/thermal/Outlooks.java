@@ -3,6 +3,7 @@ package steadypull.thermal;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.Map;
+import steadypull.channel.Channels;
 import steadypull.road.RoadAhead;
 
 /**
@@ -12,6 +13,9 @@ import steadypull.road.RoadAhead;
  * thread only.
  */
 final class Outlooks {
+  /** Without a road speed nobody knows how soon the road ahead comes. */
+  private static final double SPEED_FRESH_SECONDS = 10;
+
   private final LoadMaps maps;
   private final LoadSpread spread = new LoadSpread();
   private final FullPull pull = new FullPull();
@@ -51,7 +55,9 @@ final class Outlooks {
 
   /** Whether the forecast of this moment goes along a road that is known. */
   boolean isRoadKnown(DriveMoment moment) {
-    return roads.isKnown() && moment.figures().isPresent();
+    return roads.isKnown()
+        && moment.figures().isPresent()
+        && moment.fresh(Channels.VEHICLE_SPEED, SPEED_FRESH_SECONDS).isPresent();
   }
 
   /** Whether an assumption is followed along the known road. */

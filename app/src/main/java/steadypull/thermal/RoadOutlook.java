@@ -2,6 +2,7 @@ package steadypull.thermal;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import steadypull.channel.Channels;
 import steadypull.road.RoadAhead;
 import steadypull.road.RoadLoad;
 
@@ -12,6 +13,9 @@ import steadypull.road.RoadLoad;
 final class RoadOutlook {
   /** Shorter knowledge than this says less than the present load. */
   private static final double LEAST_METRES = 400;
+
+  /** An engine speed that is only usual makes a gear of every road speed. */
+  private static final double FRESH_SECONDS = 3;
 
   private final LoadMaps maps;
   private final GearsSeen gears = new GearsSeen();
@@ -47,7 +51,9 @@ final class RoadOutlook {
   }
 
   private void learn(DriveMoment moment, Load load, double span) {
-    gears.accept(load.engineRpm(), load.metresPerSecond(), span);
+    if (moment.fresh(Channels.ENGINE_SPEED, FRESH_SECONDS).isPresent()) {
+      gears.accept(load.engineRpm(), load.metresPerSecond(), span);
+    }
     cruise.accept(load.metresPerSecond(), pull.isGivingAll(), span);
     OptionalDouble grade = gradeHere();
     if (grade.isEmpty() || moment.figures().isEmpty()) {

@@ -3,6 +3,7 @@ package steadypull.thermal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -32,10 +33,15 @@ class RoadOutlookTest {
           Map.entry(Channels.ENGINE_COOLANT_TEMP, 90.0));
 
   private static ThermalForecaster driven(Vehicle vehicle, RoadAhead ahead) {
+    return driven(vehicle, ahead, LEVEL);
+  }
+
+  private static ThermalForecaster driven(
+      Vehicle vehicle, RoadAhead ahead, Map<Channel, Double> told) {
     ThermalForecaster forecaster = new ThermalForecaster(vehicle);
     for (int second = 1; second <= 200; second++) {
       long micros = second * 1_000_000L;
-      LEVEL.forEach((channel, value) -> forecaster.accept(new Sample(channel, micros, value)));
+      told.forEach((channel, value) -> forecaster.accept(new Sample(channel, micros, value)));
       forecaster.accept(ahead);
       forecaster.tick(micros);
     }
@@ -82,6 +88,39 @@ class RoadOutlookTest {
     Forecast forecast = next(driven(TestVehicles.light(), climbFrom(1500, 10_000)));
     assertThat(forecast.assumption()).isEqualTo(new Forecast.Assumption.LoadHeld());
     assertThat(median(forecast, 240)).isFinite().isLessThan(60);
+  }
+
+  /** How soon the climb comes, nobody knows then. */
+  @Test
+  void withoutARoadSpeedThePresentLoadIsHeldOnAKnownRoad() {
+    Forecast forecast =
+        next(
+            driven(
+                TestVehicles.heavy(), climbFrom(1500, 10_000), without(Channels.VEHICLE_SPEED)));
+    assertThat(forecast.assumption()).isEqualTo(new Forecast.Assumption.LoadHeld());
+  }
+
+  @Test
+  void whateverElseIsMissingAClimbAheadIsForetold() {
+    for (Channel channel : LEVEL.keySet()) {
+      if (NEEDED.contains(channel)) {
+        continue;
+      }
+      Forecast forecast =
+          next(driven(TestVehicles.heavy(), climbFrom(1500, 10_000), without(channel)));
+      assertThat(median(forecast, 240))
+          .as("without " + channel.id())
+          .isGreaterThan(median(forecast, 30) + 5);
+    }
+  }
+
+  private static final List<Channel> NEEDED =
+      List.of(Channels.VEHICLE_SPEED, Channels.CHARGE_COOLANT_TEMP);
+
+  private static Map<Channel, Double> without(Channel channel) {
+    Map<Channel, Double> told = new HashMap<>(LEVEL);
+    told.remove(channel);
+    return told;
   }
 
   @Test
