@@ -1,55 +1,125 @@
 package steadypull.thermal;
 
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 
 /**
- * Checks the bands of one channel against what came, and stretches or shrinks the model's own
- * uncertainty until the 80 % band holds the truth 80 % of the time (adaptive conformal inference:
- * Gibbs and Candes, Adaptive conformal inference under distribution shift, NeurIPS 2021, eq. 2).
- * Pipeline thread only.
+ * Checks the bands of one channel against what came, and stretches or shrinks them until each edge
+ * of the 80 % band is passed one time in ten (adaptive conformal inference: Gibbs and Candes,
+ * Adaptive conformal inference under distribution shift, NeurIPS 2021, eq. 2), apart for what is
+ * near and what is far ahead and for either edge: a sensor's steps make the near wrong, hills the
+ * far; and what comes below says nothing about what comes above. Pipeline thread only.
  */
 final class BandCalibration {
-  private static final double HORIZON_SECONDS = 60;
-  private static final double MISS_SHARE = 0.2;
+  /** Seconds ahead at which bands are checked; between them the factor is interpolated. */
+  static final double[] HORIZONS = {30, 60, 120, 300};
+
+  private static final double MISS_SHARE = 0.1;
 
   /**
-   * Neighbouring forecasts share their fate: an hour of them is some sixty looks, and one surprise
-   * must not widen the bands of the whole climb that follows (estimated).
+   * Neighbouring forecasts share their fate: a miss lasts about as long as it is ahead, and each
+   * such span moves the logarithm by so much at most. One surprise must not widen the bands of the
+   * whole climb that follows (estimated).
    */
-  private static final double RATE_PER_SECOND = 0.005;
+  private static final double MOVED_BY_ONE_MISS = 0.2;
 
-  private static final double SMALLEST = 0.7;
-  private static final double LARGEST = 1.8;
+  private static final double SMALLEST = 0.5;
+  private static final double LARGEST = 2.5;
 
   private record Promise(double dueSeconds, double lowest, double highest) {}
 
-  private final Deque<Promise> promises = new ArrayDeque<>();
-  private double logarithm;
+  private final double[] below;
+  private final double[] above;
+  private final Deque<Promise>[] promises;
 
-  /** The factor by which the store's own uncertainty is to be stretched. */
-  double factor() {
-    return Math.exp(logarithm);
+  /** Begins with bands as they are. */
+  BandCalibration() {
+    this(BandStart.asTheyAre());
   }
 
-  /** Notes what the fan of this moment says about a minute later. */
+  /** Begins with what other drives have shown. */
+  BandCalibration(BandStart start) {
+    below = start.below();
+    above = start.above();
+    promises = queues();
+  }
+
+  @SuppressWarnings({
+    "unchecked",
+    "rawtypes"
+  }) // an array of a generic type cannot be made otherwise
+  private static Deque<Promise>[] queues() {
+    Deque<Promise>[] queues = new Deque[HORIZONS.length];
+    Arrays.setAll(queues, _ -> new ArrayDeque<>());
+    return queues;
+  }
+
+  /** The factor by which a band is to be stretched so far ahead, both edges alike. */
+  double factor(double secondsAhead) {
+    return Math.sqrt(factor(below, secondsAhead) * factor(above, secondsAhead));
+  }
+
+  /** Stretches courses about their middles, in place. */
+  void stretch(double[] secondsAhead, double[][] draws) {
+    double[] column = new double[draws.length];
+    for (int point = 1; point < secondsAhead.length; point++) {
+      for (int draw = 0; draw < draws.length; draw++) {
+        column[draw] = draws[draw][point];
+      }
+      Arrays.sort(column);
+      double middle = Band.quantile(column, 0.5);
+      double down = factor(below, secondsAhead[point]);
+      double up = factor(above, secondsAhead[point]);
+      for (double[] draw : draws) {
+        double apart = draw[point] - middle;
+        draw[point] = middle + apart * (apart < 0 ? down : up);
+      }
+    }
+  }
+
+  /** Notes what the fan of this moment says about later. */
   void promise(double seconds, Fan fan) {
-    promises.addLast(
-        new Promise(
-            seconds + HORIZON_SECONDS,
-            fan.at(Fan.LEVELS.indexOf(0.10), HORIZON_SECONDS),
-            fan.at(Fan.LEVELS.indexOf(0.90), HORIZON_SECONDS)));
+    for (int each = 0; each < HORIZONS.length; each++) {
+      promises[each].addLast(
+          new Promise(
+              seconds + HORIZONS[each],
+              fan.at(Fan.LEVELS.indexOf(0.10), HORIZONS[each]),
+              fan.at(Fan.LEVELS.indexOf(0.90), HORIZONS[each])));
+    }
   }
 
   /** Holds the promises that are due against what came. */
   void check(double seconds, double celsius) {
-    while (!promises.isEmpty() && promises.getFirst().dueSeconds() <= seconds) {
-      Promise due = promises.removeFirst();
-      if (seconds - due.dueSeconds() <= 2) {
-        boolean missed = celsius < due.lowest() || celsius > due.highest();
-        double moved = logarithm + RATE_PER_SECOND * ((missed ? 1 : 0) - MISS_SHARE);
-        logarithm = Math.clamp(moved, Math.log(SMALLEST), Math.log(LARGEST));
+    for (int each = 0; each < HORIZONS.length; each++) {
+      while (!promises[each].isEmpty() && promises[each].getFirst().dueSeconds() <= seconds) {
+        Promise due = promises[each].removeFirst();
+        if (seconds - due.dueSeconds() <= 2) {
+          below[each] = moved(below[each], celsius < due.lowest(), HORIZONS[each]);
+          above[each] = moved(above[each], celsius > due.highest(), HORIZONS[each]);
+        }
       }
     }
+  }
+
+  private static double moved(double logarithm, boolean isMissed, double horizon) {
+    double rate = MOVED_BY_ONE_MISS / horizon;
+    double moved = logarithm + rate * ((isMissed ? 1 : 0) - MISS_SHARE);
+    return Math.clamp(moved, Math.log(SMALLEST), Math.log(LARGEST));
+  }
+
+  private static double factor(double[] logarithms, double secondsAhead) {
+    if (secondsAhead <= HORIZONS[0]) {
+      return Math.exp(logarithms[0]);
+    }
+    for (int each = 1; each < HORIZONS.length; each++) {
+      if (secondsAhead <= HORIZONS[each]) {
+        double part =
+            Math.log(secondsAhead / HORIZONS[each - 1])
+                / Math.log(HORIZONS[each] / HORIZONS[each - 1]);
+        return Math.exp(logarithms[each - 1] + part * (logarithms[each] - logarithms[each - 1]));
+      }
+    }
+    return Math.exp(logarithms[HORIZONS.length - 1]);
   }
 }

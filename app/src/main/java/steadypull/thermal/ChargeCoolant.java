@@ -7,6 +7,12 @@ import java.util.List;
  * up, air flow * cp * (inlet - outlet); out goes conductance * (coolant - outside).
  */
 record ChargeCoolant() implements HeatBalance {
+  /** Place of the heat capacity among the parameters. */
+  static final int JOULES_PER_KELVIN = 0;
+
+  /** Place of the conductance at 25 m/s. */
+  static final int WATTS_PER_KELVIN = 1;
+
   /** Dry air at 100 degC, J/(kg K) (equation of state of Lemmon et al., 2000). */
   private static final double AIR_HEAT_CAPACITY = 1011;
 
@@ -68,6 +74,12 @@ record ChargeCoolant() implements HeatBalance {
   @Override
   public double wander() {
     return 0.05;
+  }
+
+  /** Its lag is learnt; what is left is less. */
+  @Override
+  public double unevenShare() {
+    return 0.1;
   }
 
   @Override

@@ -11,8 +11,8 @@ final class Ensemble {
   private static final int DRAWS = 32;
   private static final int LOAD_DIMENSION = 0;
 
-  /** Temperature, disturbance, what is shown, six parameters at most, the disturbance to come. */
-  private static final int DIMENSIONS_PER_STORE = 10;
+  /** Temperature, disturbance, what is shown, seven parameters at most, the disturbance to come. */
+  private static final int DIMENSIONS_PER_STORE = 11;
 
   private static final int DISTURBANCE_TO_COME = DIMENSIONS_PER_STORE - 1;
 
@@ -78,16 +78,11 @@ final class Ensemble {
    * Runs the stores given ahead.
    *
    * @param seconds now
-   * @param stretch by store, how many times its own uncertainty counts; 1 takes it as it is
    * @param load the load in the middle of the draws, for where they settle
    * @param loadAhead the load of every draw
    */
   Outlook outlook(
-      Collection<ChannelEstimate> estimates,
-      double seconds,
-      double[] stretch,
-      Load load,
-      LoadAhead loadAhead) {
+      Collection<ChannelEstimate> estimates, double seconds, Load load, LoadAhead loadAhead) {
     double[][][] celsius = new double[Store.COUNT][DRAWS][secondsAhead.length];
     List<double[][]> spreads = estimates.stream().map(ChannelEstimate::spread).toList();
     for (int draw = 0; draw < DRAWS; draw++) {
@@ -95,7 +90,7 @@ final class Ensemble {
       StoreRunner[] runners = new StoreRunner[estimates.size()];
       int index = 0;
       for (ChannelEstimate estimate : estimates) {
-        runners[index] = runner(estimate, spreads.get(index), draw, seconds, stretch, now);
+        runners[index] = runner(estimate, spreads.get(index), draw, seconds, now);
         index++;
       }
       runDraw(runners, now, draw, loadAhead, celsius);
@@ -137,20 +132,14 @@ final class Ensemble {
   }
 
   private StoreRunner runner(
-      ChannelEstimate estimate,
-      double[][] spread,
-      int draw,
-      double seconds,
-      double[] stretch,
-      double[] now) {
+      ChannelEstimate estimate, double[][] spread, int draw, double seconds, double[] now) {
     int store = estimate.store().index();
     int firstDimension = 1 + store * DIMENSIONS_PER_STORE;
     double[] state = estimate.state();
     double shown = state[StoreProcess.SHOWN];
     for (int row = 0; row < spread.length; row++) {
       for (int column = 0; column < spread[row].length; column++) {
-        state[row] +=
-            stretch[store] * spread[row][column] * draws.at(draw, firstDimension + column);
+        state[row] += spread[row][column] * draws.at(draw, firstDimension + column);
       }
     }
     now[store] = estimate.isMeasured(seconds) ? shown : state[StoreProcess.SHOWN];
@@ -161,9 +150,7 @@ final class Ensemble {
         estimate.physical(state),
         now[store] + behind,
         state[StoreProcess.DISTURBANCE],
-        stretch[store]
-            * estimate.disturbance(seconds)
-            * draws.at(draw, firstDimension + DISTURBANCE_TO_COME));
+        estimate.disturbance(seconds) * draws.at(draw, firstDimension + DISTURBANCE_TO_COME));
   }
 
   private static StoreRunner middle(ChannelEstimate estimate, double[] now) {

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.Map;
 import steadypull.channel.Channels;
+import java.util.function.Function;
 import steadypull.road.RoadAhead;
 
 /**
@@ -16,23 +17,26 @@ final class Outlooks {
   /** Without a road speed nobody knows how soon the road ahead comes. */
   private static final double SPEED_FRESH_SECONDS = 10;
 
+  /** A channel that stands alone is stretched by what it shows so far ahead. */
+  private static final double ALONE_SECONDS = 60;
+
   private final LoadMaps maps;
   private final LoadSpread spread = new LoadSpread();
   private final FullPull pull = new FullPull();
   private final RoadOutlook roads;
   private final Ensemble ensemble = new Ensemble();
-  private final Map<Store, BandCalibration> held = calibrations();
-  private final Map<Store, BandCalibration> alongRoad = calibrations();
+  private final Map<Store, BandCalibration> held = calibrations(BandStart::held);
+  private final Map<Store, BandCalibration> alongRoad = calibrations(BandStart::alongRoad);
 
   Outlooks(LoadMaps maps) {
     this.maps = maps;
     this.roads = new RoadOutlook(maps, pull);
   }
 
-  private static Map<Store, BandCalibration> calibrations() {
+  private static Map<Store, BandCalibration> calibrations(Function<Store, BandStart> start) {
     Map<Store, BandCalibration> calibrations = new EnumMap<>(Store.class);
     for (Store store : Store.values()) {
-      calibrations.put(store, new BandCalibration());
+      calibrations.put(store, new BandCalibration(start.apply(store)));
     }
     return calibrations;
   }
@@ -80,7 +84,6 @@ final class Outlooks {
     return ensemble.outlook(
         estimates,
         moment.seconds(),
-        stretch(isAlongRoad ? alongRoad : held),
         ahead,
         isAlongRoad
             ? roads.loads(steady, ensemble, moment.figures().orElseThrow(), assumption)
@@ -103,12 +106,6 @@ final class Outlooks {
         ahead, kilowatts, pull.rpmFor(kilowatts, ahead.engineRpm()), ahead.metresPerSecond());
   }
 
-  private static double[] stretch(Map<Store, BandCalibration> calibrations) {
-    double[] stretch = new double[Store.COUNT];
-    calibrations.forEach((store, each) -> stretch[store.index()] = each.factor());
-    return stretch;
-  }
-
   /** Seconds ahead of the points of every course. */
   double[] secondsAhead() {
     return ensemble.secondsAhead();
@@ -116,7 +113,12 @@ final class Outlooks {
 
   /** How far the bands of a channel that stands alone have to be stretched. */
   double factor(Store store) {
-    return calibration(held, store).factor();
+    return calibration(held, store).factor(ALONE_SECONDS);
+  }
+
+  /** Stretches courses, in place, as far as the bands of the like have shown to be wrong. */
+  void stretch(Store store, boolean isAlongRoad, double[][] draws) {
+    calibration(isAlongRoad ? alongRoad : held, store).stretch(secondsAhead(), draws);
   }
 
   /** Holds the bands of this moment's forecast against what comes. */

@@ -24,12 +24,12 @@ final class StoreProcess implements NonLinearProcess<Observation> {
   private static final double PARAMETER_WANDER_PER_HOUR = 0.3;
 
   /**
-   * No store is one lump, nor is its sensor without lag: while its temperature moves, it moves by
-   * this share faster or slower than one lump would, for so many seconds at a time (estimated). A
-   * filter that did not know would believe its parameters far too soon.
+   * Looked at from its end a trip has one set of parameters; what is left is what one set cannot
+   * express, such as a pump that turns with the engine (estimated).
    */
-  private static final double UNEVEN_SHARE = 0.2;
+  private static final double WHOLE_TRIP_WANDER_PER_HOUR = 0.1;
 
+  /** A store moves unevenly for so many seconds at a time (estimated). */
   private static final double UNEVEN_SECONDS = 6;
 
   private static final double LONGEST_STEP_SECONDS = 5;
@@ -40,11 +40,22 @@ final class StoreProcess implements NonLinearProcess<Observation> {
   private static final double PROBE = 1e-3;
 
   private final HeatBalance balance;
+  private final double parameterWander;
   private final Parameter[] parameters;
 
   StoreProcess(HeatBalance balance) {
+    this(balance, PARAMETER_WANDER_PER_HOUR);
+  }
+
+  private StoreProcess(HeatBalance balance, double parameterWander) {
     this.balance = balance;
+    this.parameterWander = parameterWander;
     this.parameters = balance.parameters().toArray(Parameter[]::new);
+  }
+
+  /** The same store over a trip that is looked at from its end. */
+  StoreProcess overAWholeTrip() {
+    return new StoreProcess(balance, WHOLE_TRIP_WANDER_PER_HOUR);
   }
 
   int size() {
@@ -138,14 +149,14 @@ final class StoreProcess implements NonLinearProcess<Observation> {
 
   private RealMatrix noise(double[] before, double seconds, double wander, double moved) {
     double[] variances = new double[size()];
-    double beside = UNEVEN_SHARE * moved;
+    double beside = balance.unevenShare() * moved;
     variances[CELSIUS] =
         wander * wander * seconds + 2 * beside * beside * UNEVEN_SECONDS / Math.max(1, seconds);
     double disturbance = balance.disturbance();
     variances[DISTURBANCE] =
         disturbance * disturbance * -Math.expm1(-2 * seconds / DISTURBANCE_SECONDS);
     for (int i = 0; i < parameters.length; i++) {
-      double drift = PARAMETER_WANDER_PER_HOUR * parameters[i].spread();
+      double drift = parameterWander * parameters[i].spread();
       variances[FIRST_COORDINATE + i] = drift * drift * seconds / 3600;
     }
     RealMatrix noise = MatrixUtils.createRealDiagonalMatrix(variances);

@@ -73,7 +73,8 @@ final class StoreQuantities {
               "engine_coolant.thermostat_opens_degC",
               "engine_coolant.conductance_W_per_K",
               "engine_coolant.fan_share",
-              "engine_coolant.fan_begins_degC");
+              "engine_coolant.fan_begins_degC",
+              "engine_coolant.thermostat_span_K");
       case ENGINE_OIL ->
           List.of(
               "engine_oil.above_coolant_K_per_hundred_kW",

@@ -194,7 +194,7 @@ public final class ThermalForecaster implements Forecaster {
       return new ChannelForecast.NoData(channel, silent);
     }
     return (isLoadKnown
-            ? outlook.map(known -> physical(store, known, assumption))
+            ? outlook.map(known -> stretched(store, physical(store, known, assumption), assumption))
             : alone(store, assumption))
         .<ChannelForecast>map(found -> ready(store, found))
         .orElseGet(() -> new ChannelForecast.Learning(channel));
@@ -211,6 +211,11 @@ public final class ThermalForecaster implements Forecaster {
       // What heats a channel unseen goes away with the load.
       case Forecast.Assumption.StoppedAtIdle _ -> courses.physical(store, outlook);
     };
+  }
+
+  private Courses stretched(Store store, Courses found, Forecast.Assumption assumption) {
+    outlooks.stretch(store, isAlongRoad(assumption), found.draws());
+    return found;
   }
 
   /** Without any word of load only the channel's own course can go on, and only as it is. */

@@ -76,26 +76,68 @@ class BandTest {
   }
 
   // A band of half the right width holds the truth too seldom, one of twice the width too often;
-  // the calibration must see both.
+  // the calibration must see both, and bring either back to what is right.
   @Test
   void bandsThatMissTooOftenAreStretchedAndIdleOnesShrunk() {
-    assertThat(factorAfter(0.5)).isGreaterThan(1.2);
-    assertThat(factorAfter(2.0)).isLessThan(0.85);
+    assertThat(factorAfter(0.5)).isBetween(1.5, 2.5);
+    assertThat(factorAfter(2.0)).isBetween(0.5, 0.75);
     assertThat(factorAfter(1.0)).isBetween(0.85, 1.2);
   }
 
+  // What comes above says nothing about what comes below, nor half a minute about five.
+  @Test
+  void eachEdgeAndHorizonIsCalibratedByItself() {
+    BandCalibration calibration = calibrated(1, 0.5, 1);
+    double[][] near = stretched(calibration, 30);
+    assertThat(near[1][1]).as("upper edge, half as far as it should be").isGreaterThan(1.5);
+    assertThat(-near[0][1]).as("lower edge, as it should be").isBetween(0.8, 1.25);
+    double[][] far = stretched(calibration, 300);
+    assertThat(far[1][1]).as("upper edge far ahead").isBetween(0.8, 1.25);
+  }
+
+  // A start that fits other drives is only a start.
+  @Test
+  void aWrongStartIsUnlearnt() {
+    BandCalibration calibration = new BandCalibration(BandStart.alongRoad(Store.CHARGE_COOLANT));
+    assertThat(calibration.factor(300)).isLessThan(0.75);
+    promise(calibration, 20_000, 1, 1, 1);
+    assertThat(calibration.factor(300)).isBetween(0.85, 1.2);
+  }
+
+  /** Courses of one kelvin below and above a middle of 0. */
+  private static double[][] stretched(BandCalibration calibration, double secondsAhead) {
+    double[][] draws = {{0, -1}, {0, 1}};
+    calibration.stretch(new double[] {0, secondsAhead}, draws);
+    return draws;
+  }
+
   private static double factorAfter(double width) {
-    Random random = new Random(11);
+    return calibrated(width, width, width).factor(60);
+  }
+
+  private static BandCalibration calibrated(double below, double aboveNear, double aboveFar) {
     BandCalibration calibration = new BandCalibration();
-    // The 10 % and 90 % quantiles of a standard normal lie at -1.2816 and 1.2816.
-    double[][] quantiles = new double[Fan.LEVELS.size()][2];
-    for (int second = 1; second <= 900; second++) {
-      quantiles[1][1] = -1.2816 * width;
-      quantiles[5][1] = 1.2816 * width;
-      calibration.promise(second, new Fan(new double[] {0, 60}, quantiles));
+    promise(calibration, 8000, below, aboveNear, aboveFar);
+    return calibration;
+  }
+
+  /** Bands about a standard normal truth, so many times as far as its 10 % and 90 % quantiles. */
+  private static void promise(
+      BandCalibration calibration, int seconds, double below, double aboveNear, double aboveFar) {
+    Random random = new Random(11);
+    double[] ahead = {0, 30, 60, 120, 300};
+    for (int second = 1; second <= seconds; second++) {
+      double[][] quantiles = new double[Fan.LEVELS.size()][ahead.length];
+      for (int point = 1; point < ahead.length; point++) {
+        // The stretch found so far acts on the bands, as it does on a drive.
+        double above = ahead[point] < 300 ? aboveNear : aboveFar;
+        double[][] factors = stretched(calibration, ahead[point]);
+        quantiles[1][point] = 1.2816 * below * factors[0][1];
+        quantiles[5][point] = 1.2816 * above * factors[1][1];
+      }
+      calibration.promise(second, new Fan(ahead, quantiles));
       calibration.check(second, random.nextGaussian());
     }
-    return calibration.factor();
   }
 
   private static double width(Fan fan, int point) {

@@ -3,7 +3,6 @@ package steadypull.thermal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -142,12 +141,10 @@ class ChannelEstimateTest {
   }
 
   private static double ahead(List<ChannelEstimate> circuit, double seconds, Load load, int level) {
-    double[] stretch = new double[Store.COUNT];
-    Arrays.fill(stretch, 1);
     Ensemble ensemble = new Ensemble();
     double[][] draws =
         ensemble
-            .outlook(circuit, seconds, stretch, load, (point, normal) -> load)
+            .outlook(circuit, seconds, load, (point, normal) -> load)
             .draws(Store.CHARGE_COOLANT);
     return Band.fan(ensemble.secondsAhead(), circuit.get(2).celsius(), draws).at(level, 25);
   }

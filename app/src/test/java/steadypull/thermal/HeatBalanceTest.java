@@ -105,7 +105,7 @@ class HeatBalanceTest {
   @Test
   void theThermostatHoldsCoolantAndTheFanHoldsItAgain() {
     EngineCoolant balance = new EngineCoolant();
-    double[] usual = {140_000, 0.21, 85, 1_700, 0.35, 99};
+    double[] usual = {140_000, 0.21, 85, 1_700, 0.35, 99, 10};
     double[] around = new double[Store.COUNT];
     Load cruise = new Load(50, 1800, 25, 140, 0.08, 20);
     double settled = settle(balance, usual, cruise, around);

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class LoadTest {
   private static final double[] CIRCUIT = {30_000, 300, 0.35, 0, 8};
-  private static final double[] ENGINE = {140_000, 0.2, 85, 1700, 0.3, 99};
+  private static final double[] ENGINE = {140_000, 0.2, 85, 1700, 0.3, 99, 10};
 
   // Standard atmosphere (ISO 2533:1975): degC and kPa at 0, 1000, 2000 and 3000 m. Common practice,
   // no source: the conductance of a vehicle's cooler falls by 5 to 8 % per 1000 m.
