@@ -1,5 +1,7 @@
 package steadypull.thermal;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hipparchus.filtering.kalman.ProcessEstimate;
 import org.hipparchus.filtering.kalman.extended.ExtendedKalmanFilter;
@@ -34,6 +36,7 @@ final class ChannelEstimate {
   private final HeatBalance balance;
   private final StoreProcess process;
   private final LearntBeliefs beliefs;
+  private final ProcessEstimate prior;
   private ProcessEstimate estimate;
   private ExtendedKalmanFilter<Observation> filter;
   private double lastReadingSeconds = Double.NEGATIVE_INFINITY;
@@ -63,10 +66,32 @@ final class ChannelEstimate {
       state[i] = beliefs.coordinate(parameter);
       variances[i] = beliefs.spread(parameter) * beliefs.spread(parameter);
     }
-    this.estimate =
+    this.prior =
         new ProcessEstimate(
             seconds, new ArrayRealVector(state), MatrixUtils.createRealDiagonalMatrix(variances));
+    this.estimate = prior;
     this.filter = new ExtendedKalmanFilter<>(DECOMPOSER, process, estimate);
+  }
+
+  private ChannelEstimate(ChannelEstimate like, ProcessEstimate estimate) {
+    this.store = like.store;
+    this.balance = like.balance;
+    this.process = like.process;
+    this.beliefs = like.beliefs;
+    this.prior = like.prior;
+    this.estimate = estimate;
+    this.filter = new ExtendedKalmanFilter<>(DECOMPOSER, process, estimate);
+  }
+
+  /** The same store before anything was learnt of it. */
+  ChannelEstimate fresh() {
+    return new ChannelEstimate(this, prior);
+  }
+
+  /** The same store in the middle of a trip, with all of the trip known. */
+  ChannelEstimate smoothed(List<Observation> moments) {
+    return new ChannelEstimate(
+        this, StoreSmoother.middle(process.overAWholeTrip(), prior, moments));
   }
 
   Store store() {
@@ -83,13 +108,11 @@ final class ChannelEstimate {
    * @param reading a temperature that came since the last moment, if one did
    */
   void advance(double seconds, Load load, double[] around, OptionalDouble reading) {
-    if (reading.isPresent() && seconds - lastReadingSeconds > RESTART_SECONDS) {
+    if (isAnew(seconds, reading)) {
       restart(seconds, reading.getAsDouble());
-    } else if (seconds > estimate.getTime()) {
-      estimate =
-          filter.estimationStep(
-              new Observation(
-                  seconds, load, around, reading, balance.readingKelvin(), wander(seconds, load)));
+    } else {
+      moment(seconds, load, around, reading)
+          .ifPresent(moment -> estimate = filter.estimationStep(moment));
     }
     if (reading.isPresent()) {
       lastReadingSeconds = seconds;
@@ -110,6 +133,25 @@ final class ChannelEstimate {
       estimate = new ProcessEstimate(estimate.getTime(), estimate.getState(), covariance);
       filter = new ExtendedKalmanFilter<>(DECOMPOSER, process, estimate);
     }
+  }
+
+  /**
+   * The moment as a filter takes it that never starts anew: after a gap the temperature may be
+   * anywhere. Empty if no time has passed.
+   */
+  Optional<Observation> moment(double seconds, Load load, double[] around, OptionalDouble reading) {
+    double span = seconds - estimate.getTime();
+    if (span <= 0) {
+      return Optional.empty();
+    }
+    double wander =
+        isAnew(seconds, reading) ? HIDDEN_START_KELVIN / Math.sqrt(span) : wander(seconds, load);
+    return Optional.of(
+        new Observation(seconds, load, around, reading, balance.readingKelvin(), wander));
+  }
+
+  private boolean isAnew(double seconds, OptionalDouble reading) {
+    return reading.isPresent() && seconds - lastReadingSeconds > RESTART_SECONDS;
   }
 
   /**

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import steadypull.channel.Channel;
 import steadypull.channel.Sample;
 import steadypull.vehicle.CoolingLayout;
@@ -24,6 +25,7 @@ final class StoreSet {
   private final Map<Store, ChannelEstimate> estimates = new EnumMap<>(Store.class);
   private final Map<Store, Double> readings = new EnumMap<>(Store.class);
   private final Set<Store> heard = EnumSet.noneOf(Store.class);
+  private BiConsumer<ChannelEstimate, Observation> watcher = (_, _) -> {};
 
   /** Of a vehicle of which nothing is known but its layout. */
   StoreSet(CoolingLayout layout) {
@@ -34,6 +36,11 @@ final class StoreSet {
   StoreSet(CoolingLayout layout, LearntHeat learnt) {
     this.layout = layout;
     this.learnt = learnt;
+  }
+
+  /** Tells every moment of every store from now on, before it is learnt from. */
+  void watch(BiConsumer<ChannelEstimate, Observation> taker) {
+    watcher = taker;
   }
 
   /** Takes a sample if it shows a store's temperature. */
@@ -79,12 +86,12 @@ final class StoreSet {
     double[] around = new double[Store.COUNT];
     estimates.values().forEach(each -> around[each.store().index()] = each.celsius());
     for (ChannelEstimate estimate : estimates.values()) {
-      Double reading = readings.get(estimate.store());
-      estimate.advance(
-          seconds,
-          load,
-          around,
-          reading == null ? OptionalDouble.empty() : OptionalDouble.of(reading));
+      Double value = readings.get(estimate.store());
+      OptionalDouble reading = value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+      estimate
+          .moment(seconds, load, around, reading)
+          .ifPresent(moment -> watcher.accept(estimate, moment));
+      estimate.advance(seconds, load, around, reading);
     }
     readings.clear();
   }
