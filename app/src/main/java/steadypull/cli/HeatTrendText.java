@@ -12,20 +12,6 @@ import steadypull.vehicle.Vehicle;
 
 /** What its owner should look at: coolers that move less heat than they did. */
 final class HeatTrendText {
-  /**
-   * A quantity that falls when something clogs.
-   *
-   * @param id of the quantity
-   * @param what moves the heat, as people call it
-   */
-  private record Watched(String id, String what) {}
-
-  private static final List<Watched> WATCHED =
-      List.of(
-          new Watched("charge_air.transfer_units", "charge cooler"),
-          new Watched("charge_coolant.conductance_W_per_K", "charge cooler's radiator"),
-          new Watched("engine_coolant.conductance_W_per_K", "engine's radiator"));
-
   private HeatTrendText() {}
 
   /** A line for each that has fallen since it is fitted as it is; empty if nothing has. */
@@ -34,26 +20,32 @@ final class HeatTrendText {
         lessons.stream()
             .filter(lesson -> !lesson.start().isBefore(vehicle.configuration().since()))
             .toList();
-    return WATCHED.stream()
-        .flatMap(
-            watched ->
-                HeatTrend.of(watched.id(), present)
-                    .filter(HeatTrend::isFall)
-                    .map(trend -> line(watched.what(), trend))
-                    .stream())
+    return HeatTrend.watched(vehicle.layout()).stream()
+        .flatMap(id -> HeatTrend.of(id, present).stream())
+        .filter(HeatTrend::isFall)
+        .map(HeatTrendText::line)
         .collect(Collectors.joining());
   }
 
-  private static String line(String what, HeatTrend trend) {
+  private static String line(HeatTrend trend) {
     return String.format(
         Locale.ROOT,
         "%s moves %.0f %% less heat than in %s (%.0f to %.0f %%), %d trips: clogging?%n",
-        what,
+        what(trend.quantityId()),
         -100 * trend.p50(),
         month(trend.first().atOffset(ZoneOffset.UTC)),
         -100 * trend.p95(),
         -100 * trend.p05(),
         trend.trips());
+  }
+
+  private static String what(String quantityId) {
+    return switch (quantityId) {
+      case "charge_air.transfer_units" -> "charge cooler";
+      case "charge_coolant.conductance_W_per_K" -> "charge cooler's radiator";
+      case "engine_coolant.conductance_W_per_K" -> "engine's radiator";
+      default -> quantityId;
+    };
   }
 
   private static String month(OffsetDateTime first) {

@@ -11,9 +11,12 @@ import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.demo.DemoWorld;
+import steadypull.demo.plant.RigTrait;
 import steadypull.demo.plant.Sensor;
+import steadypull.demo.road.Course;
 import steadypull.demo.road.Drive;
 import steadypull.demo.road.Scenario;
+import steadypull.demo.road.Weather;
 import steadypull.thermal.Fan;
 import steadypull.thermal.HeatLessons;
 import steadypull.vehicle.Configuration;
@@ -79,6 +82,47 @@ final class LearntSeason {
   void drive(int trip) {
     TowingWorld drive = world.again(trip);
     lessons.add(new LessonOfTrip(start(trip), heat(drive, trip)));
+  }
+
+  /**
+   * The same with dirt on the radiators, for the given time, and with so much of the world's wind.
+   *
+   * @param windShare of the head- or tailwind that a world draws for a whole drive, 4 m/s (standard
+   *     deviation); a trip that turns or comes back meets less
+   * @param closed share of the radiators' open face that dirt has closed, 0 to 1
+   */
+  void drive(int trip, double windShare, double closed, Duration length) {
+    TowingWorld drive = world.again(trip);
+    double clean = drive.scenario().rig().of(RigTrait.CLOGGED_SHARE);
+    Scenario scenario = drive.scenario();
+    Scenario dirty =
+        new Scenario(
+            scenario.name(),
+            scenario.sentence(),
+            length,
+            scenario.vehicleName(),
+            scenario.vehicleFile(),
+            scenario.rig().with(RigTrait.CLOGGED_SHARE, 1 - (1 - clean) * (1 - closed)),
+            inWind((Course.OnRoad) scenario.course(), windShare));
+    TowingWorld shorter = new TowingWorld(drive.number(), dirty, drive.vehicle());
+    lessons.add(new LessonOfTrip(start(trip), heat(shorter, trip)));
+  }
+
+  private static Course inWind(Course.OnRoad course, double share) {
+    Weather weather = course.weather();
+    return new Course.OnRoad(
+        course.road(),
+        new Weather(
+            weather.celsiusAtStart(),
+            share * weather.headwindMetresPerSecond(),
+            weather.gustMetresPerSecond()),
+        course.wishes(),
+        course.start());
+  }
+
+  /** What the drives up to now have taught. */
+  List<LessonOfTrip> lessons() {
+    return List.copyOf(lessons);
   }
 
   private static Instant start(int trip) {
