@@ -62,7 +62,9 @@ final class CaptureFiles {
       RawCapture wish, DriveRequest request, Vehicle vehicle, Instant start, String software)
       throws DriveException {
     Path file = free(wish.folder(), NAME.format(start));
-    Map<String, String> notes = Map.of(VEHICLE, VehicleJson.write(vehicle.withName(NAMELESS)));
+    Map<String, String> notes =
+        Map.of(
+            VEHICLE, VehicleJson.write(vehicle.withName(NAMELESS).withConfigurations(List.of())));
     try {
       return Capture.begin(
           file, new CaptureHead(request.address(), start, software, wish.keepsVin(), notes));

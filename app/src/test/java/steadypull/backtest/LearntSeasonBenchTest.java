@@ -10,7 +10,7 @@ import steadypull.channel.Channel;
 /** Prints how a vehicle's second and fifth trips are foretold, for DEVELOPERS.md. */
 @Tag("bench")
 class LearntSeasonBenchTest {
-  private static final int WORLDS = 12;
+  private static final int WORLDS = 8;
 
   @Test
   void printHowLaterTripsAreForetold() {
