@@ -30,8 +30,8 @@ public final class KnownHeat {
   }
 
   /**
-   * Learns from the oldest trip that waits, on the calling thread; a fifth of a second for an hour
-   * of driving.
+   * Learns from the oldest trip that waits, on the calling thread; less than a third of a second
+   * for an hour of driving.
    *
    * @return false if no trip waits, or after {@link #stopLearning}
    */
