@@ -52,6 +52,9 @@ public final class DerateDetector {
 
   private boolean isCut;
 
+  /** By the time that a gap is told another channel may be the hottest. */
+  private Optional<Channel> hotAsItBegan = Optional.empty();
+
   /** A detector for one vehicle's limits. */
   public DerateDetector(Vehicle vehicle) {
     heat = new HotChannels(vehicle, samples);
@@ -111,7 +114,7 @@ public final class DerateDetector {
   }
 
   private Derate after(PullMoment now, Shortfall.Missing missing, Optional<Channel> hot) {
-    note(now, missing);
+    note(now, missing, hot);
     return switch (state) {
       case Derate.None() -> fromNone(now.seconds(), missing, hot);
       case Derate.Active active -> fromActive(now.seconds(), missing, active);
@@ -119,10 +122,11 @@ public final class DerateDetector {
     };
   }
 
-  private void note(PullMoment now, Shortfall.Missing missing) {
+  private void note(PullMoment now, Shortfall.Missing missing, Optional<Channel> hot) {
     boolean isMissing = missing.percent() >= LEAST_CUT_PERCENT;
     if (isMissing && !isCut) {
       limiter.cutBegins();
+      hotAsItBegan = isGapTold ? hot : Optional.empty();
     }
     isCut = isMissing;
     boolean counts = isTold() || !isExcused(now, missing);
@@ -155,7 +159,8 @@ public final class DerateDetector {
   private Derate atHotChannel(Channel hot, long beganMicros, Shortfall.Missing missing) {
     return faults.explainEvenAtHeat()
         ? new Derate.PowerLimited(beganMicros, missing.percent())
-        : new Derate.Active(hot, beganMicros, missing.newPercent(), missing.loss());
+        : new Derate.Active(
+            hotAsItBegan.orElse(hot), beganMicros, missing.newPercent(), missing.loss());
   }
 
   private Derate fromActive(double seconds, Shortfall.Missing missing, Derate.Active active) {

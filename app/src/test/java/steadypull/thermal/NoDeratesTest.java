@@ -148,6 +148,16 @@ class NoDeratesTest {
             active -> assertThat(active.cause()).isEqualTo(Channels.CHARGE_COOLANT_TEMP));
   }
 
+  @Test
+  void theCauseIsTheChannelThatWasHotAsTheCutBegan() {
+    story.torque(95, 95).forSeconds(20).torque(95, 85).forSeconds(2);
+    story.says(Channels.CHARGE_COOLANT_TEMP, 104).forSeconds(4);
+    assertThat(story.latest())
+        .isInstanceOfSatisfying(
+            Derate.Active.class,
+            active -> assertThat(active.cause()).isEqualTo(Channels.CHARGE_AIR_TEMP_OUT));
+  }
+
   /** 8 % of 500 N.m at 2000 r/min: 40 N.m, and 40 * 2 pi * 2000 / 60 = 8378 W. */
   @Test
   void theLossIsToldInNewtonMetresAndKilowatts() {
