@@ -11,6 +11,7 @@ import steadypull.review.ClimbReview;
 import steadypull.road.climb.Climb;
 import steadypull.road.climb.ClimbIdentity;
 import steadypull.road.climb.KnownClimb;
+import steadypull.thermal.Sustainable;
 
 /** Climbs for machines. Keys are stable; more may be added. What cannot be told has no key. */
 final class ClimbJson {
@@ -42,10 +43,25 @@ final class ClimbJson {
     review
         .wheelKilowattHours()
         .ifPresent(energy -> node.put("wheel_energy_kWh", rounded(energy, 3)));
+    review.sustainableKilowatts().ifPresent(found -> describe(found, node));
     node.put("name", review.name());
     node.put("begun_by", word(climb.begun()));
     node.put("ended_by", word(climb.ended()));
     node.put("gap_s", rounded(climb.gapSeconds(), 1));
+  }
+
+  private static void describe(Sustainable found, ObjectNode node) {
+    switch (found) {
+      case Sustainable.UpTo upTo -> {
+        node.put("sustainable_power_kW", rounded(upTo.p50(), 1));
+        node.put("sustainable_power_p10_kW", rounded(upTo.p10(), 1));
+        node.put("sustainable_power_p90_kW", rounded(upTo.p90(), 1));
+        node.put("sustainable_power_limited_by", upTo.channel().id());
+      }
+      case Sustainable.AtLeast atLeast ->
+          node.put("sustainable_power_at_least_kW", rounded(atLeast.value(), 1));
+      case Sustainable.Nothing() -> node.put("sustainable_power_kW", 0);
+    }
   }
 
   private static void identify(ClimbIdentity identity, ObjectNode node) {

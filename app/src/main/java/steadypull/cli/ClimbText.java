@@ -14,6 +14,7 @@ import steadypull.review.TripClimbs.RoadKnowledge;
 import steadypull.road.climb.Climb;
 import steadypull.road.climb.ClimbIdentity;
 import steadypull.road.climb.KnownClimb;
+import steadypull.thermal.Sustainable;
 
 /** Climbs for people: two lines or three for each. */
 final class ClimbText {
@@ -146,7 +147,26 @@ final class ClimbText {
     if (derated.isPresent() && derated.getAsDouble() > 0) {
       told.add("power cut for " + format.elapsed((long) derated.getAsDouble()));
     }
+    review.sustainableKilowatts().ifPresent(found -> told.addAll(holds(found)));
     return told;
+  }
+
+  private static List<String> holds(Sustainable found) {
+    return switch (found) {
+      case Sustainable.UpTo upTo ->
+          List.of(
+              String.format(
+                  Locale.ROOT,
+                  "holds %.0f kW at the wheels for good (%.0f to %.0f)",
+                  upTo.p50(),
+                  upTo.p10(),
+                  upTo.p90()),
+              "then " + upTo.channel().id() + " is at its limit");
+      case Sustainable.AtLeast atLeast ->
+          List.of(
+              String.format(Locale.ROOT, "holds %.0f kW at the wheels and more", atLeast.value()));
+      case Sustainable.Nothing() -> List.of("holds no power for good in this heat");
+    };
   }
 
   private List<String> ends(Climb climb) {

@@ -21,7 +21,10 @@ import steadypull.store.TripSummary;
       "A climb rises 40 m or more over 500 m or more, by 2 %% or more on average; a dip or 600 m of"
           + " level road end it. One that was driven again, by whichever vehicle, has the same id;"
           + " the way down is none. Needs vehicle speed, and a receiver's altitude or the torque"
-          + " and mass of the rig."
+          + " and mass of the rig.",
+      "The power that it holds for good is what the trip has shown of the vehicle's heat: the most"
+          + " at the wheels, at the climb's speed, gear and outside temperature, at which no"
+          + " channel settles over its limit; in brackets where it lies four times in five."
     })
 final class ClimbsCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;

@@ -4,11 +4,13 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import steadypull.channel.Channel;
 import steadypull.road.climb.Climb;
 import steadypull.road.climb.ClimbIdentity;
 import steadypull.road.climb.KnownClimb;
+import steadypull.thermal.Sustainable;
 
 /**
  * A climb of a trip, and what it asked of the vehicle. Immutable.
@@ -21,6 +23,8 @@ import steadypull.road.climb.KnownClimb;
  * @param leastHeadroomKelvin limit less peak of those that have a limit; below 0 over the limit
  * @param deratedSeconds for how long torque was cut at a hot channel; empty if that was not told
  * @param wheelKilowattHours what came to the wheels; empty if power could not be told
+ * @param sustainableKilowatts power at the wheels that could be held for ever at the climb's mean
+ *     speed, in its gear and air; empty if the trip taught too little of the vehicle's heat
  */
 public record ClimbReview(
     int number,
@@ -29,10 +33,12 @@ public record ClimbReview(
     Map<Channel, Double> peaksCelsius,
     Map<Channel, Double> leastHeadroomKelvin,
     OptionalDouble deratedSeconds,
-    OptionalDouble wheelKilowattHours) {
+    OptionalDouble wheelKilowattHours,
+    Optional<Sustainable> sustainableKilowatts) {
   public ClimbReview {
     Objects.requireNonNull(climb);
     Objects.requireNonNull(identity);
+    Objects.requireNonNull(sustainableKilowatts);
     peaksCelsius = Collections.unmodifiableMap(new LinkedHashMap<>(peaksCelsius));
     leastHeadroomKelvin = Collections.unmodifiableMap(new LinkedHashMap<>(leastHeadroomKelvin));
   }

@@ -25,6 +25,7 @@ import steadypull.store.LibraryException;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
 import steadypull.store.TripLibrary;
+import steadypull.thermal.SustainablePower;
 import steadypull.vehicle.Limit;
 import steadypull.vehicle.TroubleCodes;
 import steadypull.vehicle.Vehicle;
@@ -73,11 +74,15 @@ public record TripClimbs(
       throws LibraryException {
     Vehicle vehicle = library.vehicleOf(tripId);
     DriveTrace trace = new DriveTrace(vehicle);
+    SustainablePower power = new SustainablePower(vehicle);
     library.replay(
         tripId,
         entry -> {
           switch (entry) {
-            case TripEntry.OfSample(Sample sample) -> trace.accept(sample);
+            case TripEntry.OfSample(Sample sample) -> {
+              trace.accept(sample);
+              power.accept(sample);
+            }
             case TripEntry.OfEvent(TripEvent event) ->
                 codes.apply(event).ifPresent(told -> trace.accept(told, event.timeMicros()));
           }
@@ -92,11 +97,14 @@ public record TripClimbs(
       }
     }
     return new TripClimbs(
-        reviews(climbs, vehicle, trace, known),
+        reviews(climbs, vehicle, new Told(trace, power), known),
         Collections.frequency(grounds, RollerLoad.Ground.ROLLERS),
         Collections.frequency(grounds, RollerLoad.Ground.UNKNOWN),
         told(passes));
   }
+
+  /** What a trip has shown, once it was looked at to its end. */
+  private record Told(DriveTrace trace, SustainablePower power) {}
 
   private static RollerLoad.Ground ground(Climb climb, DriveTrace trace) {
     return RollerLoad.of(
@@ -118,7 +126,7 @@ public record TripClimbs(
   }
 
   private static List<ClimbReview> reviews(
-      List<Climb> climbs, Vehicle vehicle, DriveTrace trace, KnownClimbs known) {
+      List<Climb> climbs, Vehicle vehicle, Told told, KnownClimbs known) {
     // A climb that is driven twice in one trip is known the second time.
     ClimbCollection here = new ClimbCollection(List.of());
     ClimbRecognition recognition = new ClimbRecognition(bounds -> both(known, here, bounds));
@@ -128,7 +136,7 @@ public record TripClimbs(
       if (identity instanceof ClimbIdentity.New found) {
         here.add(found.climb());
       }
-      reviews.add(review(reviews.size() + 1, climb, identity, vehicle, trace));
+      reviews.add(review(reviews.size() + 1, climb, identity, vehicle, told));
     }
     return reviews;
   }
@@ -140,7 +148,8 @@ public record TripClimbs(
   }
 
   private static ClimbReview review(
-      int number, Climb climb, ClimbIdentity identity, Vehicle vehicle, DriveTrace trace) {
+      int number, Climb climb, ClimbIdentity identity, Vehicle vehicle, Told told) {
+    DriveTrace trace = told.trace();
     TimeSpan span = TimeSpan.ofSeconds(climb.startSeconds(), climb.endSeconds());
     Map<Channel, Double> peaks = new LinkedHashMap<>();
     Map<Channel, Double> headroom = new LinkedHashMap<>();
@@ -163,7 +172,8 @@ public record TripClimbs(
         peaks,
         headroom,
         trace.deratedSeconds(span),
-        trace.wheelKilowattHours(span));
+        trace.wheelKilowattHours(span),
+        told.power().during(span.fromMicros(), span.toMicros()).flatMap(told.power()::kilowatts));
   }
 
   private static RoadKnowledge told(List<RoadPass> passes) {

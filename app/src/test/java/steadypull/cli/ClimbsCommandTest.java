@@ -69,7 +69,16 @@ class ClimbsCommandTest {
             "peaks",
             "least_headroom_degC",
             "derated_s",
-            "wheel_energy_kWh");
+            "wheel_energy_kWh",
+            "sustainable_power_kW");
+    double holds = climb.get("sustainable_power_kW").asDouble();
+    assertThat(climb.get("sustainable_power_limited_by").asText()).isEqualTo("charge_air_temp_out");
+    assertThat(holds)
+        .as("the climb asked for 19 kWh in 8 min, 141 kW, and lost power")
+        .isBetween(100.0, 145.0)
+        .isBetween(
+            climb.get("sustainable_power_p10_kW").asDouble(),
+            climb.get("sustainable_power_p90_kW").asDouble());
     assertThat(climb.get("id").asText()).isEqualTo(trip + "/1");
     assertThat(climb.get("mean_grade_pct").asDouble())
         .isCloseTo(
