@@ -17,7 +17,7 @@ import steadypull.store.TripEvent;
  * where nobody does, it goes by what the trip has kept of that. Pipeline thread only.
  */
 final class RoadWatch {
-  private static final double A_SECOND = 0.999;
+  private static final double A_SECOND = 1;
   private static final double FRESH_SECONDS = 5;
 
   /** Elevations of a file err alike over twice that length. */
