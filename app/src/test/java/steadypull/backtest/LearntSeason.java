@@ -104,7 +104,7 @@ final class LearntSeason {
             scenario.vehicleFile(),
             scenario.rig().with(RigTrait.CLOGGED_SHARE, 1 - (1 - clean) * (1 - closed)),
             inWind((Course.OnRoad) scenario.course(), windShare));
-    TowingWorld shorter = new TowingWorld(drive.number(), dirty, drive.vehicle());
+    TowingWorld shorter = new TowingWorld(drive.number(), dirty, drive.vehicle(), drive.missing());
     lessons.add(new LessonOfTrip(start(trip), heat(shorter, trip)));
   }
 

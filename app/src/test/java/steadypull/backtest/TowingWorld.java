@@ -68,7 +68,7 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle, Set<Channel> 
   /** The beginning of a world. */
   static TowingWorld of(int number, Duration lasts) {
     Random random = new Random(number * 104_729L + 17);
-    return drawn(number, rig(random), random);
+    return drawn(number, rig(random), random, lasts);
   }
 
   /**
@@ -85,11 +85,11 @@ record TowingWorld(int number, Scenario scenario, Vehicle vehicle, Set<Channel> 
             .with(
                 RigTrait.AIR_CONDITIONING_W,
                 random.nextBoolean() ? 0 : between(random, 2000, 6000));
-    Scenario other = drawn(number, rig, random).scenario();
+    Scenario other = drawn(number, rig, random, LASTS).scenario();
     return new TowingWorld(number, other, vehicle, missing);
   }
 
-  private static TowingWorld drawn(int number, Rig rig, Random random) {
+  private static TowingWorld drawn(int number, Rig rig, Random random, Duration lasts) {
     Scenario usual = DemoWorld.scenario("long-hot-grade").orElseThrow();
     Scenario scenario =
         new Scenario(
