@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import steadypull.review.ForecastScore;
 
@@ -48,37 +47,30 @@ final class RehearseText {
       return "";
     }
     StringBuilder text = new StringBuilder();
-    line(text, "%s, %.1f h, %s%n", trips(scores.trips()), scores.hours(), derates(scores));
+    text.append(
+        "%s, %s, %s%n".formatted(trips(scores.trips()), hours(scores.hours()), derates(scores)));
     if (scores.followedTrips() > 0) {
-      line(
-          text,
-          "apart: %s, %.1f h, on which the driver eased the load after advice%n",
-          trips(scores.followedTrips()),
-          scores.followedHours());
+      text.append(
+          "apart: %s, %s, on which the driver eased the load after advice%n"
+              .formatted(trips(scores.followedTrips()), hours(scores.followedHours())));
     }
-    line(
-        text,
-        "%n%-14s %8s %10s %12s %11s %13s%n",
-        "forecaster",
-        "warned",
-        "lead p10",
-        "lead median",
-        "advisories",
-        "false an hour");
-    scores.rows().forEach((who, score) -> row(text, who, score));
+    text.append(
+        "%n%-14s %8s %10s %12s %11s %13s%n"
+            .formatted(
+                "forecaster", "warned", "lead p10", "lead median", "advisories", "false an hour"));
+    scores.rows().forEach((who, score) -> text.append(row(who, score)));
     return text.toString();
   }
 
-  private static void row(StringBuilder text, String who, ForecastScore score) {
-    line(
-        text,
-        "%-14s %8s %10s %12s %11d %13s%n",
-        who,
-        score.warned() + "/" + score.derates(),
-        figure(score.leadSeconds(0.1), "%.0f s"),
-        figure(score.leadSeconds(0.5), "%.0f s"),
-        score.advisories(),
-        figure(score.falsePerHour(), "%.2f"));
+  private static String row(String who, ForecastScore score) {
+    return "%-14s %8s %10s %12s %11d %13s%n"
+        .formatted(
+            who,
+            score.warned() + "/" + score.derates(),
+            seconds(score.leadSeconds(0.1)),
+            seconds(score.leadSeconds(0.5)),
+            score.advisories(),
+            rate(score.falsePerHour()));
   }
 
   private static String trips(int count) {
@@ -89,11 +81,15 @@ final class RehearseText {
     return scores.derates() == 1 ? "1 derate" : scores.derates() + " derates";
   }
 
-  private static String figure(OptionalDouble value, String format) {
-    return value.isPresent() ? String.format(Locale.ROOT, format, value.getAsDouble()) : "-";
+  private static String hours(double hours) {
+    return rounded(hours, 1) + " h";
   }
 
-  private static void line(StringBuilder text, String format, Object... values) {
-    text.append(String.format(Locale.ROOT, format, values));
+  private static String seconds(OptionalDouble value) {
+    return value.isPresent() ? rounded(value.getAsDouble(), 0) + " s" : "-";
+  }
+
+  private static String rate(OptionalDouble value) {
+    return value.isPresent() ? rounded(value.getAsDouble(), 2).toPlainString() : "-";
   }
 }

@@ -50,7 +50,7 @@ class AdviseAlongRoadTest {
   }
 
   private static Desk.Answer record(String... more) {
-    String scenario = "long-hot-grade?speed=60&start=240";
+    String scenario = "long-hot-grade?speed=30&start=240";
     List<String> all =
         new ArrayList<>(
             List.of(
