@@ -76,12 +76,6 @@ record ChargeCoolant() implements HeatBalance {
     return 0.05;
   }
 
-  /** Its lag is learnt; what is left is less. */
-  @Override
-  public double unevenShare() {
-    return 0.1;
-  }
-
   @Override
   public double sensorLagSeconds(double[] p) {
     return p[4];

@@ -68,15 +68,6 @@ sealed interface HeatBalance
   }
 
   /**
-   * No store is one lump, nor is its sensor without lag: while its temperature moves, it moves by
-   * this share faster or slower than one lump would (estimated). A filter that did not know would
-   * believe its parameters far too soon.
-   */
-  default double unevenShare() {
-    return 0.2;
-  }
-
-  /**
    * Standard deviation of one reading, K. Steps of 1 degC alone give 0.29 K, but neighbouring
    * readings share their rounding error and the sensor's lag, so that each counts for less
    * (estimated).

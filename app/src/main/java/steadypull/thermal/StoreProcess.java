@@ -29,7 +29,13 @@ final class StoreProcess implements NonLinearProcess<Observation> {
    */
   private static final double WHOLE_TRIP_WANDER_PER_HOUR = 0.1;
 
-  /** A store moves unevenly for so many seconds at a time (estimated). */
+  /**
+   * No store is one lump, nor is its sensor without lag: while its temperature moves, it moves by
+   * this share faster or slower than one lump would, for so many seconds at a time (estimated). A
+   * filter that did not know would believe its parameters far too soon.
+   */
+  private static final double UNEVEN_SHARE = 0.2;
+
   private static final double UNEVEN_SECONDS = 6;
 
   private static final double LONGEST_STEP_SECONDS = 5;
@@ -149,7 +155,7 @@ final class StoreProcess implements NonLinearProcess<Observation> {
 
   private RealMatrix noise(double[] before, double seconds, double wander, double moved) {
     double[] variances = new double[size()];
-    double beside = balance.unevenShare() * moved;
+    double beside = UNEVEN_SHARE * moved;
     variances[CELSIUS] =
         wander * wander * seconds + 2 * beside * beside * UNEVEN_SECONDS / Math.max(1, seconds);
     double disturbance = balance.disturbance();

@@ -24,6 +24,12 @@ class LearntBeliefsTest {
   private static final double OUTSIDE = 30;
   private static final double JOULES_PER_KELVIN = 30_000;
 
+  /** A condenser of 3 kW in 1 kg/s of air. */
+  private static final double FRONT_KELVIN = 3;
+
+  /** A coolant probe; common practice 4 to 10 s, no source. */
+  private static final double PROBE_SECONDS = 6;
+
   private static HeatBalance balance(Store store) {
     return switch (store) {
       case CHARGE_INLET -> new CompressorOutlet();
@@ -74,6 +80,7 @@ class LearntBeliefsTest {
     ChannelEstimate estimate =
         new ChannelEstimate(Store.CHARGE_COOLANT, new ChargeCoolant(), learnt, 0, OUTSIDE);
     double celsius = OUTSIDE + 12;
+    double probe = celsius;
     double[] around = new double[Store.COUNT];
     for (int second = 1; second <= seconds; second++) {
       boolean isHard = second / 120 % 2 == 0;
@@ -83,8 +90,9 @@ class LearntBeliefsTest {
       around[Store.CHARGE_AIR.index()] = celsius + 12;
       double heat =
           load.airKilogramsPerSecond() * 1011 * (around[Store.CHARGE_INLET.index()] - celsius - 12);
-      celsius += (heat - wattsPerKelvin * (celsius - OUTSIDE)) / JOULES_PER_KELVIN;
-      estimate.advance(second, load, around, OptionalDouble.of(Math.rint(celsius)));
+      celsius += (heat - wattsPerKelvin * (celsius - OUTSIDE - FRONT_KELVIN)) / JOULES_PER_KELVIN;
+      probe += (celsius - probe) / PROBE_SECONDS;
+      estimate.advance(second, load, around, OptionalDouble.of(Math.rint(probe)));
     }
     return estimate.physical(estimate.state())[1];
   }
@@ -105,8 +113,8 @@ class LearntBeliefsTest {
   void aCoolerThatHasCloggedOvernightIsBelievedByTheDrive() {
     LearntHeat taught = taught(600);
 
-    assertThat(found(taught, 240, 300)).isBetween(220.0, 330.0);
-    assertThat(found(taught, 240, 900)).isBetween(220.0, 295.0);
+    assertThat(found(taught, 240, 300)).isBetween(220.0, 360.0);
+    assertThat(found(taught, 240, 900)).isBetween(220.0, 325.0);
   }
 
   @Test
