@@ -45,9 +45,7 @@ final class RoadOutlook {
 
   /** Takes a moment of the drive that stands for some seconds. */
   void learn(DriveMoment moment, double span) {
-    moment
-        .load()
-        .ifPresentOrElse(load -> learn(moment, load, span), force::interrupt);
+    moment.load().ifPresentOrElse(load -> learn(moment, load, span), force::interrupt);
   }
 
   private void learn(DriveMoment moment, Load load, double span) {

@@ -51,17 +51,44 @@ class ShippedRulesTest {
     var draft =
         new SituationDraft()
             .roadAheadKnown()
-            .nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, 0.79, 120);
+            .nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, 0.69, 120);
     assertThat(words(story.lasts(60, draft))).containsExactly("raised charge-air-may-reach-limit");
   }
 
   @Test
-  void fourInFiveAdviseWhereTheRoadAheadIsKnown() {
+  void sevenInTenAdviseWhereTheRoadAheadIsKnown() {
     var draft =
         new SituationDraft()
             .roadAheadKnown()
-            .nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, 0.8, 120);
+            .nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, 0.7, 120);
     assertThat(words(story.lasts(10, draft))).contains("raised charge-air-near-limit");
+  }
+
+  /** A dip in a climb's profile is no reason to take back what was said of its top. */
+  @Test
+  void whatWasSaidOfAKnownRoadStaysUntilItIsUnlikely() {
+    story.lasts(10, known(0.7));
+    assertThat(words(story.lasts(60, known(0.26)))).isEmpty();
+    assertThat(words(story.lasts(30, known(0.24)))).contains("cleared charge-air-near-limit");
+  }
+
+  /** Coolant is slow: ten minutes ahead are foretold, and more than likely is asked for. */
+  @Test
+  void whatIsFarAheadOnAKnownRoadIsAdvisedAboutWhenNineInTenReachIt() {
+    assertThat(words(story.lasts(60, farAhead(0.89)))).doesNotContain("raised coolant-near-limit");
+    assertThat(words(story.lasts(10, farAhead(0.9)))).contains("raised coolant-near-limit");
+  }
+
+  private static SituationDraft farAhead(double p600) {
+    return new SituationDraft()
+        .roadAheadKnown()
+        .nearing(ENGINE_COOLANT_TEMP, 96, COOLANT_LIMIT, 0.1, p600, 400);
+  }
+
+  private static SituationDraft known(double probability) {
+    return new SituationDraft()
+        .roadAheadKnown()
+        .nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, probability, 120);
   }
 
   /** A vehicle that tells too little for a forecast is still told what it can read itself. */

@@ -58,7 +58,13 @@ final class SituationDraft {
 
   /** A forecast that meets the limit, or may. */
   SituationDraft nearing(Channel channel, double now, double limit, double p180, double seconds) {
-    held.put(channel, ready(channel, now, limit + 5, limit, p180, OptionalDouble.of(seconds)));
+    return nearing(channel, now, limit, p180, p180, seconds);
+  }
+
+  SituationDraft nearing(
+      Channel channel, double now, double limit, double p180, double p600, double seconds) {
+    held.put(
+        channel, ready(channel, now, limit + 5, limit, p180, p600, OptionalDouble.of(seconds)));
     return this;
   }
 
@@ -204,13 +210,24 @@ final class SituationDraft {
       double limit,
       double p180,
       OptionalDouble seconds) {
+    return ready(channel, now, settles, limit, p180, p180, seconds);
+  }
+
+  private static ChannelForecast.Ready ready(
+      Channel channel,
+      double now,
+      double settles,
+      double limit,
+      double p180,
+      double p600,
+      OptionalDouble seconds) {
     OptionalDouble never = OptionalDouble.empty();
     boolean comes = seconds.isPresent();
     LimitForecast toLimit =
         new LimitForecast(
             limit,
             p180,
-            p180,
+            p600,
             seconds,
             comes ? OptionalDouble.of(seconds.getAsDouble() * 0.6) : never,
             comes ? OptionalDouble.of(seconds.getAsDouble() * 0.8) : never,

@@ -74,8 +74,7 @@ final class ForecastTable {
     ours.forEach((road, score) -> line(text, "ours, road " + road, score));
     curves.forEach(
         (road, curve) ->
-            curve.forEach(
-                (other, score) -> line(text, "road " + road + ", " + other, score)));
+            curve.forEach((other, score) -> line(text, "road " + road + ", " + other, score)));
     ours.forEach(
         (road, score) -> {
           text.append("%s: %.0f us a second%n".formatted(road, microsPerSecond(road)));

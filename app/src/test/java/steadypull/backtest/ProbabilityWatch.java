@@ -13,7 +13,8 @@ import steadypull.vehicle.Limit;
  * advisory at a time, about the channel that came first.
  *
  * @param soon from here on it is said, of the limit within 180 s, 0 to 1
- * @param inTime likewise, of the limit within 600 s for engine coolant and the oils, 180 s otherwise
+ * @param inTime likewise, of the limit within 600 s for engine coolant and the oils, 180 s
+ *     otherwise
  * @param stays share of either down to which it stays, 0 to 1
  */
 record ProbabilityWatch(double soon, double inTime, double stays) {

@@ -95,8 +95,7 @@ class RoadOutlookTest {
   void withoutARoadSpeedThePresentLoadIsHeldOnAKnownRoad() {
     Forecast forecast =
         next(
-            driven(
-                TestVehicles.heavy(), climbFrom(1500, 10_000), without(Channels.VEHICLE_SPEED)));
+            driven(TestVehicles.heavy(), climbFrom(1500, 10_000), without(Channels.VEHICLE_SPEED)));
     assertThat(forecast.assumption()).isEqualTo(new Forecast.Assumption.LoadHeld());
   }
 
