@@ -27,9 +27,9 @@ record CompressorOutlet() implements HeatBalance {
   private static final double HIGHEST_RATIO = 4.5;
 
   /**
-   * Litres swallowed in two turns, displacement times filling; efficiency of the compressor,
-   * 0.62 to 0.78 (common practice); kelvin that its inlet is warmer than outside air; lag in
-   * seconds: metal of housing and pipe, and the probe (common practice 5 to 25 s).
+   * Litres swallowed in two turns, displacement times filling; efficiency of the compressor, 0.62
+   * to 0.78 (common practice); kelvin that its inlet is warmer than outside air; lag in seconds:
+   * metal of housing and pipe, and the probe (common practice 5 to 25 s).
    */
   @Override
   public List<Parameter> parameters() {

@@ -16,8 +16,8 @@ public interface Forecaster {
   void accept(Sample sample);
 
   /**
-   * Advances the models to a whole second of the trip and forecasts along the road ahead, or with the
-   * present load held where no road is known.
+   * Advances the models to a whole second of the trip and forecasts along the road ahead, or with
+   * the present load held where no road is known.
    *
    * @param timeMicros microseconds since trip start, later than the last tick
    */

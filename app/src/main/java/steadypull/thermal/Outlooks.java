@@ -3,8 +3,8 @@ package steadypull.thermal;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.Map;
-import steadypull.channel.Channels;
 import java.util.function.Function;
+import steadypull.channel.Channels;
 import steadypull.road.RoadAhead;
 
 /**

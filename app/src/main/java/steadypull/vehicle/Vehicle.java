@@ -63,7 +63,17 @@ public record Vehicle(
       SpeedRange speeds,
       List<SignalSource> sources,
       List<VehicleSignal> signals) {
-    this(name, layout, limits, rig, driveline, speeds, sources, signals, List.of(), PressureCap.USUAL);
+    this(
+        name,
+        layout,
+        limits,
+        rig,
+        driveline,
+        speeds,
+        sources,
+        signals,
+        List.of(),
+        PressureCap.USUAL);
   }
 
   /** The limit of a channel as it was entered, or empty if the channel has none. */
@@ -131,7 +141,8 @@ public record Vehicle(
 
   /** The same vehicle with another driveline. */
   public Vehicle withDriveline(Driveline other) {
-    return new Vehicle(name, layout, limits, rig, other, speeds, sources, signals, configurations, cap);
+    return new Vehicle(
+        name, layout, limits, rig, other, speeds, sources, signals, configurations, cap);
   }
 
   /** The same vehicle with other advisable speeds. */
@@ -167,16 +178,7 @@ public record Vehicle(
   /** The same vehicle with another cap on its cooling system. */
   public Vehicle withCap(PressureCap other) {
     return new Vehicle(
-        name,
-        layout,
-        limits,
-        rig,
-        driveline,
-        speeds,
-        sources,
-        signals,
-        configurations,
-        other);
+        name, layout, limits, rig, driveline, speeds, sources, signals, configurations, other);
   }
 
   /** The same vehicle with other signals of its own. */

@@ -58,8 +58,7 @@ public final class VehicleJson {
     PressureCap cap = cap(root.object("coolant_cap").orElse(null));
     return root.build(
         () ->
-            new Vehicle(
-                    name, layout, limits, rig, driveline, speeds, sources, signals)
+            new Vehicle(name, layout, limits, rig, driveline, speeds, sources, signals)
                 .withConfigurations(configurations)
                 .withCap(cap));
   }
@@ -119,8 +118,7 @@ public final class VehicleJson {
     if (object == null) {
       return PressureCap.USUAL;
     }
-    object.allowOnly("bar", "provenance",
-                        "note");
+    object.allowOnly("bar", "provenance", "note");
     double bar = object.number("bar");
     Provenance provenance = provenance(object);
     return object.build(() -> new PressureCap(bar, provenance));

@@ -163,8 +163,7 @@ final class LearntSeason {
             : drive.vehicle();
     WorldDrive driven =
         WorldDrive.of(
-            new TowingWorld(
-                drive.number(), beginning(drive.scenario()), vehicle, drive.missing()),
+            new TowingWorld(drive.number(), beginning(drive.scenario()), vehicle, drive.missing()),
             WorldDrive.Road.KNOWN);
     driven
         .fans()

@@ -124,18 +124,19 @@ class KnownRoadAheadTest {
         new DrivePipeline(
             DemoDrives.ENGLISH.setup(drive.vehicle(), true),
             DemoDrives.START,
-            Optional.of(new RememberedRoad(
-                (place, metres, taker) -> {
-                  try {
-                    taker.accept(
-                        library
-                            .roads()
-                            .tilesAround(
-                                place.latitudeDegrees(), place.longitudeDegrees(), metres));
-                  } catch (LibraryException e) {
-                    throw new AssertionError(e);
-                  }
-                })),
+            Optional.of(
+                new RememberedRoad(
+                    (place, metres, taker) -> {
+                      try {
+                        taker.accept(
+                            library
+                                .roads()
+                                .tilesAround(
+                                    place.latitudeDegrees(), place.longitudeDegrees(), metres));
+                      } catch (LibraryException e) {
+                        throw new AssertionError(e);
+                      }
+                    })),
             output);
     int second = 0;
     for (Sample sample : drive.samples()) {
