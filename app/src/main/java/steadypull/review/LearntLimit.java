@@ -2,7 +2,6 @@ package steadypull.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import steadypull.vehicle.Consequence;
@@ -113,12 +112,12 @@ public record LearntLimit(Limit entered, List<Double> celsius, int trips, int un
 
   /** How many derates on how many trips, and between which temperatures. */
   public String evidence() {
-    return String.format(
-        Locale.ROOT,
-        "%d derates on %d trips told at %.0f to %.0f degC",
-        celsius.size(),
-        trips,
-        celsius.getFirst(),
-        celsius.getLast());
+    long lowest = Math.round(celsius.getFirst());
+    long highest = Math.round(celsius.getLast());
+    return "%s on %s told at %s degC"
+        .formatted(
+            celsius.size() == 1 ? "1 derate" : celsius.size() + " derates",
+            trips == 1 ? "1 trip" : trips + " trips",
+            lowest == highest ? lowest : lowest + " to " + highest);
   }
 }

@@ -141,7 +141,7 @@ class LearntVehicleTest {
 
     assertThat(offered.out())
         .contains("charge_coolant_temp: 94.0 degC in place of 100.0 degC (default)")
-        .contains("9 derates on 9 trips told at 96 to 96 degC")
+        .contains("9 derates on 9 trips told at 96 degC")
         .contains("--confirm-limit CHANNEL");
     assertThat(desk().type("vehicle", "Wattle 2").out())
         .containsPattern("limit charge_coolant_temp +100.0 degC");
