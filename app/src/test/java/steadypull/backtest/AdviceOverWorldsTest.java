@@ -15,7 +15,7 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
  */
 @Execution(ExecutionMode.CONCURRENT)
 class AdviceOverWorldsTest {
-  private static final List<Integer> WORLDS = List.of(15, 24);
+  private static final List<Integer> WORLDS = List.of(27, 39);
   private static final Duration LASTS = Duration.ofMinutes(11);
 
   private static final AdviceScore UNKNOWN = new AdviceScore();
