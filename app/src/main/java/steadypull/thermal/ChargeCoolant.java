@@ -38,7 +38,9 @@ record ChargeCoolant() implements HeatBalance {
   public double kelvinPerSecond(double celsius, double[] p, Load load, double[] around) {
     double given = around[Store.CHARGE_INLET.index()] - around[Store.CHARGE_AIR.index()];
     double heat = load.airKilogramsPerSecond() * AIR_HEAT_CAPACITY * given;
-    return (heat - conductance(p, load) * (celsius - load.outsideCelsius() - p[3])) / p[0];
+    // No condenser warms the air by more than was learnt of all that stands before the radiator.
+    double warmer = p[3] - Math.clamp(p[3], 0.0, load.cores().coolerKelvin());
+    return (heat - conductance(p, load) * (celsius - load.outsideCelsius() - warmer)) / p[0];
   }
 
   private static double conductance(double[] p, Load load) {

@@ -50,7 +50,8 @@ record CompressorOutlet() implements HeatBalance {
 
   /** Pressure in the manifold against that outside, 1 or more. */
   private static double ratio(double litres, Load load, double chargeKelvin) {
-    double cyclesPerSecond = Math.max(LEAST_RPM, load.engineRpm()) / 120;
+    double cyclesPerSecond =
+        Math.max(LEAST_RPM, load.engineRpm()) * load.cores().swallowedShare() / 120;
     double pascals =
         load.airKilogramsPerSecond()
             * GAS_CONSTANT

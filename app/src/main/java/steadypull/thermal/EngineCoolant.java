@@ -55,8 +55,11 @@ record EngineCoolant() implements HeatBalance {
     double open = ramp(celsius, p[2], p[6]);
     double fan = ramp(celsius, p[5], FAN_SPAN_KELVIN);
     double wind = STANDING_SHARE + (1 - STANDING_SHARE) * load.ramAir();
-    double conductance = SHUT_CONDUCTANCE + open * p[3] * load.densityShare() * (wind + p[4] * fan);
-    return (heat - conductance * (celsius - load.outsideCelsius())) / p[0];
+    CoreChange cores = load.cores();
+    double blown = wind + p[4] * fan * cores.fanShare();
+    double radiator = open * p[3] * load.densityShare() * blown * cores.coolantShare();
+    double given = (SHUT_CONDUCTANCE + radiator) * (celsius - load.outsideCelsius());
+    return (heat - given - radiator * cores.coolerKelvin()) / p[0];
   }
 
   private static double ramp(double celsius, double from, double span) {

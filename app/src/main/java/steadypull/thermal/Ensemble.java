@@ -21,7 +21,9 @@ final class Ensemble {
   /** Numbers of a draw that belong to the road ahead. */
   static final int ROAD_DIMENSIONS = 8;
 
-  private final DrawSet draws = new DrawSet(DRAWS, FIRST_OF_ROAD + ROAD_DIMENSIONS);
+  private static final int AIR_CONDITIONING_DIMENSION = FIRST_OF_ROAD + ROAD_DIMENSIONS;
+
+  private final DrawSet draws = new DrawSet(DRAWS, AIR_CONDITIONING_DIMENSION + 1);
   private final double[] secondsAhead = HorizonGrid.secondsAhead();
   private final double[] untilSettled = HorizonGrid.untilSettled();
   private final double[] kept = new double[secondsAhead.length];
@@ -68,6 +70,11 @@ final class Ensemble {
   /** One of the standard normal numbers of a draw for the road ahead. */
   double roadNormal(int draw, int dimension) {
     return draws.at(draw, FIRST_OF_ROAD + dimension);
+  }
+
+  /** The standard normal number of a draw for what air conditioning takes. */
+  double airConditioningNormal(int draw) {
+    return draws.at(draw, AIR_CONDITIONING_DIMENSION);
   }
 
   double[] secondsAhead() {

@@ -34,5 +34,18 @@ public record Forecast(long timeMicros, Assumption assumption, List<ChannelForec
 
     /** The rig stops and the engine idles. */
     record StoppedAtIdle() implements Assumption {}
+
+    /**
+     * The same drive one gear lower: speed and wheel power stay, the engine turns faster. Answered
+     * only while this drive has shown such a gear and the engine would not turn too fast in it;
+     * else every channel is {@link ChannelForecast.Learning}.
+     */
+    record OneGearLower() implements Assumption {}
+
+    /**
+     * The same drive as if its air conditioning, now on, were off. Nothing here knows whether it is
+     * on: who asks must know, or say "if it is on".
+     */
+    record AirConditioningOff() implements Assumption {}
   }
 }

@@ -2,6 +2,8 @@ package steadypull.thermal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The gears that a drive has shown, as engine turns per metre of road, and which of them goes with
@@ -14,6 +16,9 @@ final class GearsSeen {
 
   /** Neighbouring gears lie 15 % or more apart (common practice, no source). */
   private static final double SAME_WITHIN = 0.035;
+
+  /** Closer ratios are the same gear, seen through whole km/h (likewise). */
+  private static final double LEAST_STEP = 1.1;
 
   /** A ratio that did not last that long was a gear change or a slipping converter. */
   private static final double LEAST_SECONDS = 10;
@@ -36,12 +41,14 @@ final class GearsSeen {
   }
 
   private final List<Gear> gears = new ArrayList<>();
+  private double highestRpm;
 
   /** Takes what was seen during some seconds. */
   void accept(double rpm, double metresPerSecond, double seconds) {
     if (metresPerSecond < LOWEST_METRES_PER_SECOND || rpm <= 0) {
       return;
     }
+    highestRpm = Math.max(highestRpm, rpm);
     double ratio = rpm / metresPerSecond;
     Gear gear = near(ratio);
     gear.seconds = Math.min(LONGEST_MEMORY_SECONDS, gear.seconds + seconds);
@@ -49,7 +56,42 @@ final class GearsSeen {
         (ratio - gear.rpmPerMetrePerSecond) * Math.min(1, seconds / gear.seconds);
   }
 
+  /** The highest engine speed that was seen in any gear, r/min; 0 if none was. */
+  double highestRpm() {
+    return highestRpm;
+  }
+
+  /**
+   * Engine speed in the next lower gear that was seen, r/min; empty if no gear is engaged, none
+   * lower was seen, or the engine would turn too fast in it.
+   *
+   * @param rpm in the present gear
+   * @param mostRpm that the engine may turn
+   */
+  OptionalDouble oneLower(double rpm, double metresPerSecond, double mostRpm) {
+    if (rpm <= 0 || metresPerSecond <= 0) {
+      return OptionalDouble.empty();
+    }
+    List<Gear> lasting = gears.stream().filter(gear -> gear.seconds >= LEAST_SECONDS).toList();
+    Gear engaged = nearest(lasting, rpm / metresPerSecond);
+    if (engaged == null) {
+      return OptionalDouble.empty();
+    }
+    return lasting.stream()
+        .mapToDouble(gear -> gear.rpmPerMetrePerSecond / engaged.rpmPerMetrePerSecond)
+        .filter(step -> step >= LEAST_STEP)
+        .limit(1)
+        .map(step -> rpm * step)
+        .filter(turning -> turning <= mostRpm)
+        .findFirst();
+  }
+
   private Gear near(double ratio) {
+    Gear nearest = nearest(gears, ratio);
+    return nearest == null ? met(ratio) : nearest;
+  }
+
+  private static @Nullable Gear nearest(List<Gear> gears, double ratio) {
     Gear nearest = null;
     for (Gear gear : gears) {
       double beside = Math.abs(gear.rpmPerMetrePerSecond / ratio - 1);
@@ -58,7 +100,7 @@ final class GearsSeen {
         nearest = gear;
       }
     }
-    return nearest == null ? met(ratio) : nearest;
+    return nearest;
   }
 
   private Gear met(double ratio) {

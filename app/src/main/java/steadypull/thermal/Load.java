@@ -49,6 +49,7 @@ final class Load {
   private final double ramAir;
   private final double densityShare;
   private final double transferUnitsShare;
+  private final CoreChange cores;
 
   /**
    * A load.
@@ -79,8 +80,8 @@ final class Load {
         outsideKilopascals,
         Math.pow(metresPerSecond / REFERENCE_SPEED, CORE_SPEED_EXPONENT),
         Math.pow(
-            density(outsideCelsius, outsideKilopascals) / REFERENCE_DENSITY,
-            CORE_DENSITY_EXPONENT));
+            density(outsideCelsius, outsideKilopascals) / REFERENCE_DENSITY, CORE_DENSITY_EXPONENT),
+        CoreChange.NONE);
   }
 
   private static double density(double celsius, double kilopascals) {
@@ -114,7 +115,8 @@ final class Load {
       double outsideCelsius,
       double outsideKilopascals,
       double ramAir,
-      double densityShare) {
+      double densityShare,
+      CoreChange cores) {
     this.kilowatts = kilowatts;
     this.engineRpm = engineRpm;
     this.metresPerSecond = metresPerSecond;
@@ -124,6 +126,7 @@ final class Load {
     this.outsideKilopascals = outsideKilopascals;
     this.ramAir = ramAir;
     this.densityShare = densityShare;
+    this.cores = cores;
     double flow = Math.max(LEAST_AIR_FLOW, airKilogramsPerSecond) / REFERENCE_AIR_FLOW;
     this.transferUnitsShare = Math.pow(flow, TRANSFER_UNITS_FLOW_EXPONENT);
   }
@@ -139,7 +142,23 @@ final class Load {
         outsideCelsius,
         outsideKilopascals,
         ramAir,
-        densityShare);
+        densityShare,
+        cores);
+  }
+
+  /** The same, but for what cores and compressor see of it. */
+  Load with(CoreChange change) {
+    return new Load(
+        kilowatts,
+        engineRpm,
+        metresPerSecond,
+        fuelKilowatts,
+        airKilogramsPerSecond,
+        outsideCelsius,
+        outsideKilopascals,
+        ramAir,
+        densityShare,
+        change);
   }
 
   /** Engine power at the crankshaft, kW. */
@@ -185,6 +204,11 @@ final class Load {
   /** Conductance of a core in this outside air, against that in air of 20 degC at sea level. */
   double densityShare() {
     return densityShare;
+  }
+
+  /** What differs for cores and compressor from what was learnt. */
+  CoreChange cores() {
+    return cores;
   }
 
   /** Transfer units of a charge cooler at this air flow, against those at 0.2 kg/s. */

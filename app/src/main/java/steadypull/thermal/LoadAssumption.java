@@ -19,10 +19,17 @@ record LoadAssumption(LoadMaps maps, Optional<RoadLoad> road, OptionalDouble gra
 
   private static final double IDLE_RPM = 750;
 
-  /** The load once the assumption has come true. */
+  /**
+   * The load once the assumption has come true, as far as power and road speed go; gear and air
+   * conditioning are changed after that, draw by draw.
+   */
   Load load(Load held, Forecast.Assumption assumption) {
     return switch (assumption) {
-      case Forecast.Assumption.LoadHeld(), Forecast.Assumption.RoadKnown() -> held;
+      case Forecast.Assumption.LoadHeld(),
+          Forecast.Assumption.RoadKnown(),
+          Forecast.Assumption.OneGearLower(),
+          Forecast.Assumption.AirConditioningOff() ->
+          held;
       case Forecast.Assumption.SpeedEased(double kilometresPerHour) ->
           eased(held, kilometresPerHour / KILOMETRES_PER_HOUR);
       case Forecast.Assumption.StoppedAtIdle() -> maps.moved(held, IDLE_KILOWATTS, IDLE_RPM, 0);

@@ -3,6 +3,8 @@ package steadypull.thermal;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import steadypull.channel.Channels;
 import steadypull.road.RoadAhead;
@@ -24,13 +26,23 @@ final class Outlooks {
   private final LoadSpread spread = new LoadSpread();
   private final FullPull pull = new FullPull();
   private final RoadOutlook roads;
+  private final GearLower gearLower;
+  private final AirConditioning airConditioning;
   private final Ensemble ensemble = new Ensemble();
   private final Map<Store, BandCalibration> held = calibrations(BandStart::held);
   private final Map<Store, BandCalibration> alongRoad = calibrations(BandStart::alongRoad);
 
-  Outlooks(LoadMaps maps) {
+  /**
+   * Of a drive.
+   *
+   * @param maps fuel and air that go with a power
+   * @param ratedRpm of the engine, if it is known
+   */
+  Outlooks(LoadMaps maps, OptionalDouble ratedRpm) {
     this.maps = maps;
     this.roads = new RoadOutlook(maps, pull);
+    this.gearLower = new GearLower(maps, roads.gears(), ratedRpm);
+    this.airConditioning = new AirConditioning(maps);
   }
 
   private static Map<Store, BandCalibration> calibrations(Function<Store, BandStart> start) {
@@ -67,27 +79,63 @@ final class Outlooks {
   /** Whether an assumption is followed along the known road. */
   boolean isAlongRoad(DriveMoment moment, Forecast.Assumption assumption) {
     return switch (assumption) {
-      case Forecast.Assumption.RoadKnown _, Forecast.Assumption.SpeedEased _ -> isRoadKnown(moment);
+      case Forecast.Assumption.RoadKnown _,
+          Forecast.Assumption.SpeedEased _,
+          Forecast.Assumption.OneGearLower _,
+          Forecast.Assumption.AirConditioningOff _ ->
+          isRoadKnown(moment);
       case Forecast.Assumption.LoadHeld _, Forecast.Assumption.StoppedAtIdle _ -> false;
     };
   }
 
-  /** All stores from now on under an assumption. */
-  Outlook under(
+  /** All stores from now on under an assumption; empty if it cannot come true. */
+  Optional<Outlook> under(
       Forecast.Assumption assumption,
       DriveMoment moment,
       Load steady,
       Collection<ChannelEstimate> estimates) {
     LoadAssumption assumed = moment.assumption(maps);
     Load ahead = assumed.load(steady, assumption);
-    boolean isAlongRoad = isAlongRoad(moment, assumption);
-    return ensemble.outlook(
-        estimates,
-        moment.seconds(),
-        ahead,
-        isAlongRoad
+    Ensemble.LoadAhead loads =
+        isAlongRoad(moment, assumption)
             ? roads.loads(steady, ensemble, moment.figures().orElseThrow(), assumption)
-            : around(ahead, assumption));
+            : around(ahead, assumption);
+    return changed(assumption, ahead)
+        .map(
+            settles ->
+                ensemble.outlook(estimates, moment.seconds(), settles, changed(assumption, loads)));
+  }
+
+  /** The load in the middle of the draws, changed as assumed; empty if it cannot be. */
+  private Optional<Load> changed(Forecast.Assumption assumption, Load load) {
+    return switch (assumption) {
+      case Forecast.Assumption.OneGearLower _ -> gearLower.of(load);
+      case Forecast.Assumption.AirConditioningOff _ -> Optional.of(airConditioning.off(load, 0));
+      case Forecast.Assumption.LoadHeld _,
+          Forecast.Assumption.RoadKnown _,
+          Forecast.Assumption.SpeedEased _,
+          Forecast.Assumption.StoppedAtIdle _ ->
+          Optional.of(load);
+    };
+  }
+
+  /** The same for the loads of every draw; where there is no lower gear the gear is kept. */
+  private Ensemble.LoadAhead changed(Forecast.Assumption assumption, Ensemble.LoadAhead loads) {
+    return switch (assumption) {
+      case Forecast.Assumption.OneGearLower _ ->
+          (draw, point) -> {
+            Load load = loads.at(draw, point);
+            return gearLower.of(load).orElse(load);
+          };
+      case Forecast.Assumption.AirConditioningOff _ ->
+          (draw, point) ->
+              airConditioning.off(loads.at(draw, point), ensemble.airConditioningNormal(draw));
+      case Forecast.Assumption.LoadHeld _,
+          Forecast.Assumption.RoadKnown _,
+          Forecast.Assumption.SpeedEased _,
+          Forecast.Assumption.StoppedAtIdle _ ->
+          loads;
+    };
   }
 
   /** A load that goes on, but that of a rolling road, not that of a plan. */

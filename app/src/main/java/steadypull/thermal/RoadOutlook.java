@@ -38,6 +38,11 @@ final class RoadOutlook {
         };
   }
 
+  /** The gears that this drive has shown. */
+  GearsSeen gears() {
+    return gears;
+  }
+
   /** Whether enough of the road is known to plan along it. */
   boolean isKnown() {
     return road.filter(known -> known.certain().lengthMetres() >= LEAST_METRES).isPresent();

@@ -43,7 +43,7 @@ public final class ThermalForecaster implements Forecaster {
   private final HeldLoad heldLoad = new HeldLoad();
   private final Learning learning = new Learning();
   private final StoreSet stores;
-  private final Outlooks outlooks = new Outlooks(maps);
+  private final Outlooks outlooks;
   private final OwnCourses courses;
 
   private Optional<DriveMoment> moment = Optional.empty();
@@ -57,6 +57,7 @@ public final class ThermalForecaster implements Forecaster {
     this.watched = new WatchedChannels(vehicle);
     this.derived = new DerivedChannels(vehicle);
     this.stores = new StoreSet(vehicle.layout(), vehicle.learnt());
+    this.outlooks = new Outlooks(maps, vehicle.driveline().ratedEngineSpeed());
     this.courses = new OwnCourses(stores);
   }
 
@@ -164,7 +165,7 @@ public final class ThermalForecaster implements Forecaster {
 
   private Optional<Outlook> outlook(Forecast.Assumption assumption) {
     return isLoadKnown && learning.isEnough() && present.isPresent()
-        ? moment.map(now -> outlooks.under(assumption, now, present.get(), stores.estimates()))
+        ? moment.flatMap(now -> outlooks.under(assumption, now, present.get(), stores.estimates()))
         : Optional.empty();
   }
 
@@ -203,7 +204,9 @@ public final class ThermalForecaster implements Forecaster {
   private Courses physical(Store store, Outlook outlook, Forecast.Assumption assumption) {
     return switch (assumption) {
       case Forecast.Assumption.LoadHeld _ -> courses.corrected(store, outlook);
-      case Forecast.Assumption.SpeedEased _ ->
+      case Forecast.Assumption.SpeedEased _,
+          Forecast.Assumption.OneGearLower _,
+          Forecast.Assumption.AirConditioningOff _ ->
           isAlongRoad(assumption)
               ? courses.physical(store, outlook)
               : courses.corrected(store, outlook);
