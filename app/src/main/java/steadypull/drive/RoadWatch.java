@@ -23,10 +23,10 @@ final class RoadWatch {
   /** Elevations of a file err alike over twice that length. */
   private static final double HEIGHT_METRES = 150;
 
-  private static final double KILOMETRES_PER_HOUR = 3.6;
   private static final double MICROS_PER_SECOND = 1e6;
 
   private final Optional<RoadSight> sight;
+  private final Odometer odometer = new Odometer();
   private final RoadTold told = new RoadTold();
   private final LatestSamples latest = new LatestSamples();
   private final RoadSoFar soFar = new RoadSoFar();
@@ -104,8 +104,8 @@ final class RoadWatch {
   Optional<TripEvent> second(long timeMicros, Optional<RoadSecond> driven) {
     double seconds = timeMicros / MICROS_PER_SECOND;
     double metres =
-        latest.within(Channels.VEHICLE_SPEED, timeMicros, FRESH_SECONDS).orElse(0)
-            / KILOMETRES_PER_HOUR;
+        odometer.metres(
+            latest.within(Channels.VEHICLE_SPEED, timeMicros, FRESH_SECONDS).orElse(0));
     double grade = latest.within(Channels.ROAD_GRADE, timeMicros, FRESH_SECONDS).orElse(0) / 100;
     soFar.moved(seconds, metres, grade);
     metresSinceHeight += metres;

@@ -9,18 +9,12 @@ import steadypull.road.memory.RouteLine;
 
 /**
  * Looks ahead along a route without any position: the drive begins at the route's first point, and
- * its speed tells how far it has come. Speeds in whole km/h are cut down, so half a unit is added
- * to them; what is left of the error shows in the grades ({@link PlaceByGrades}). While nobody
- * tells a speed the vehicle counts as standing. Pipeline thread only.
+ * its {@link Odometer} tells how far it has come; what is wrong with that shows in the grades
+ * ({@link PlaceByGrades}). While nobody tells a speed the vehicle counts as standing. Pipeline
+ * thread only.
  */
 final class RouteByDistance implements RoadSight {
   private static final double FARTHEST_METRES = 15_000;
-  private static final double KILOMETRES_PER_HOUR = 3.6;
-
-  /** Mean of what is cut off a whole number of km/h, m/s. */
-  private static final double CUT_OFF = 0.5 / KILOMETRES_PER_HOUR;
-
-  private static final double WHOLE = 1e-6;
 
   private final GradeProfile route;
   private final PlaceByGrades place;
@@ -40,10 +34,7 @@ final class RouteByDistance implements RoadSight {
 
   @Override
   public void moved(double seconds, double metres) {
-    double kilometresPerHour = metres * KILOMETRES_PER_HOUR;
-    boolean isCut =
-        metres > 0 && Math.abs(kilometresPerHour - Math.rint(kilometresPerHour)) < WHOLE;
-    place.moved(isCut ? metres + CUT_OFF : metres);
+    place.moved(metres);
   }
 
   @Override

@@ -78,15 +78,6 @@ class RouteByDistanceTest {
   }
 
   @Test
-  void aSpeedWithDecimalsIsTakenAsItIs() {
-    RouteByDistance sight = new RouteByDistance(RouteLine.of(ROUTE));
-    for (int second = 0; second < 1000; second++) {
-      sight.moved(second, 72.4 / 3.6);
-    }
-    assertThat(sight.metres()).isBetween(20_111 - 1.0, 20_111 + 1.0);
-  }
-
-  @Test
   void whoStandsStaysAtTheRoutesFirstPoint() {
     RouteByDistance sight = new RouteByDistance(RouteLine.of(ROUTE));
     for (int second = 0; second < 1000; second++) {
