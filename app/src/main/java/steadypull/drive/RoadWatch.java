@@ -104,8 +104,7 @@ final class RoadWatch {
   Optional<TripEvent> second(long timeMicros, Optional<RoadSecond> driven) {
     double seconds = timeMicros / MICROS_PER_SECOND;
     double metres =
-        odometer.metres(
-            latest.within(Channels.VEHICLE_SPEED, timeMicros, FRESH_SECONDS).orElse(0));
+        odometer.metres(latest.within(Channels.VEHICLE_SPEED, timeMicros, FRESH_SECONDS).orElse(0));
     double grade = latest.within(Channels.ROAD_GRADE, timeMicros, FRESH_SECONDS).orElse(0) / 100;
     soFar.moved(seconds, metres, grade);
     metresSinceHeight += metres;

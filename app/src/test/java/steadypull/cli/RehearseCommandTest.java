@@ -81,7 +81,8 @@ class RehearseCommandTest {
   /** Rules that never say anything warn of nothing; the two beside it stay as they are. */
   @Test
   void otherRulesAreScoredInPlaceOfTheShippedOnes() throws Exception {
-    String deaf = shippedRules().replaceAll("(?ms)^condition = ('''.*?'''|.*?)$", "condition = 'false'");
+    String deaf =
+        shippedRules().replaceAll("(?ms)^condition = ('''.*?'''|.*?)$", "condition = 'false'");
     Path rules = Files.writeString(folder.resolve("deaf.toml"), deaf);
     JsonNode shipped = json("rehearse", hot, "--json");
     JsonNode told = json("rehearse", hot, "--rules", rules.toString(), "--json");
