@@ -112,6 +112,14 @@ class AlteredLoadTest {
         .isCloseTo(byFuel + byCondenser, within(0.05));
   }
 
+  @Test
+  void whatDrivesTheCabinsCompressorNeverWentThroughTheGearbox() {
+    double[] gearbox = {22, 0.6, 320};
+    Load off = new AirConditioning(maps).off(PULL, 0);
+    assertThat(settled(new TransmissionFluid(), gearbox, off))
+        .isEqualTo(settled(new TransmissionFluid(), gearbox, PULL));
+  }
+
   /** A condenser that hardly warmed the charge circuit's radiator cannot cool it by much. */
   @Test
   void theChargeCircuitGainsNoMoreThanItsAirWasWarmer() {

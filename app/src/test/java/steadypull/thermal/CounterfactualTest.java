@@ -140,18 +140,6 @@ class CounterfactualTest {
     assertThat(cooler).isBetween(2.1 / 3, 5.3);
   }
 
-  /** What drives the cabin's compressor never went through the gearbox. */
-  @Test
-  void withoutAirConditioningTheGearboxIsCooledByTheCoolantAlone() {
-    Forecast held = climbInTwoGears();
-    double coolant =
-        ready(held, COOLANT).settlesAtCelsius() - settles(new AirConditioningOff(), COOLANT);
-    double fluid =
-        ready(held, Channels.TRANSMISSION_FLUID_TEMP).settlesAtCelsius()
-            - settles(new AirConditioningOff(), Channels.TRANSMISSION_FLUID_TEMP);
-    assertThat(fluid).isBetween(0.0, coolant);
-  }
-
   @Test
   void stoppedAtIdleEverythingUnderTheBonnetCools() {
     Forecast held = climbInTwoGears();
