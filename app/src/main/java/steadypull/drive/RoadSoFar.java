@@ -73,10 +73,11 @@ final class RoadSoFar {
     int pieces = (int) Math.max(1, Math.round(climb.lengthMetres() / PIECE_METRES));
     double piece = climb.lengthMetres() / pieces;
     double from = climb.startMetres();
+    double[] heights = heights(all, from, piece, pieces + 1);
     double[] grades = new double[pieces];
     double[] errors = new double[pieces];
     for (int i = 0; i < pieces; i++) {
-      grades[i] = (height(all, from + (i + 1) * piece) - height(all, from + i * piece)) / piece;
+      grades[i] = (heights[i + 1] - heights[i]) / piece;
       errors[i] = SOME_ERROR;
     }
     double toStart = Math.max(climb.startMetres() - metres, -climb.lengthMetres());
@@ -84,18 +85,24 @@ final class RoadSoFar {
         new GradeProfile(piece, grades, errors), toStart, climb.ended() == Climb.End.ROAD);
   }
 
-  /** Height at so many metres. */
-  private static double height(List<PassPoint> points, double at) {
-    for (int i = 1; i < points.size(); i++) {
-      PassPoint there = points.get(i);
-      if (there.metres() >= at || i == points.size() - 1) {
-        PassPoint here = points.get(i - 1);
-        double share = (at - here.metres()) / Math.max(1e-6, there.metres() - here.metres());
-        return here.heightMetres()
-            + Math.clamp(share, 0, 1) * (there.heightMetres() - here.heightMetres());
+  /** Heights at equal distances, found in one walk along the points. */
+  private static double[] heights(List<PassPoint> points, double from, double apart, int count) {
+    double[] heights = new double[count];
+    int next = 1;
+    for (int i = 0; i < count; i++) {
+      double at = from + i * apart;
+      while (next < points.size() - 1 && points.get(next).metres() < at) {
+        next++;
       }
+      heights[i] = between(points.get(next - 1), points.get(next), at);
     }
-    return points.getLast().heightMetres();
+    return heights;
+  }
+
+  private static double between(PassPoint here, PassPoint there, double at) {
+    double share = (at - here.metres()) / Math.max(1e-6, there.metres() - here.metres());
+    return here.heightMetres()
+        + Math.clamp(share, 0, 1) * (there.heightMetres() - here.heightMetres());
   }
 
   private static PassPoint point(double seconds, double metres, double height, double grade) {

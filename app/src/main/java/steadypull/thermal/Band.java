@@ -18,9 +18,9 @@ final class Band {
     double[][] celsius = new double[Fan.LEVELS.size()][secondsAhead.length];
     Arrays.stream(celsius).forEach(level -> level[0] = nowCelsius);
     double[] widest = new double[Fan.LEVELS.size()];
-    double[] column = new double[draws.length];
+    SortedColumn sorted = new SortedColumn(draws);
     for (int point = 1; point < secondsAhead.length; point++) {
-      fill(column, draws, point);
+      double[] column = sorted.at(point);
       double median = quantile(column, 0.5);
       for (int level = 0; level < celsius.length; level++) {
         double away = quantile(column, Fan.LEVELS.get(level)) - median;
@@ -30,14 +30,6 @@ final class Band {
       }
     }
     return new Fan(secondsAhead, celsius);
-  }
-
-  /** Sorts a column of draws into the array given. */
-  private static void fill(double[] column, double[][] draws, int point) {
-    for (int draw = 0; draw < draws.length; draw++) {
-      column[draw] = draws[draw][point];
-    }
-    Arrays.sort(column);
   }
 
   /** A quantile of sorted values, plotting position (i - 0.5) / n (Hazen, 1914). */

@@ -3,6 +3,7 @@ package steadypull.thermal;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
+import java.util.stream.IntStream;
 
 /**
  * Checks the bands of one channel against what came, and stretches or shrinks them until each edge
@@ -14,6 +15,12 @@ import java.util.Deque;
 final class BandCalibration {
   /** Seconds ahead at which bands are checked; between them the factor is interpolated. */
   static final double[] HORIZONS = {30, 60, 120, 300};
+
+  /** Logarithm of each horizon over the one before. */
+  private static final double[] LOG_STEPS =
+      IntStream.range(0, HORIZONS.length)
+          .mapToDouble(each -> each == 0 ? 0 : Math.log(HORIZONS[each] / HORIZONS[each - 1]))
+          .toArray();
 
   private static final double MISS_SHARE = 0.1;
 
@@ -62,15 +69,12 @@ final class BandCalibration {
 
   /** Stretches courses about their middles, in place. */
   void stretch(double[] secondsAhead, double[][] draws) {
-    double[] column = new double[draws.length];
+    SortedColumn column = new SortedColumn(draws);
     for (int point = 1; point < secondsAhead.length; point++) {
-      for (int draw = 0; draw < draws.length; draw++) {
-        column[draw] = draws[draw][point];
-      }
-      Arrays.sort(column);
-      double middle = Band.quantile(column, 0.5);
-      double down = factor(below, secondsAhead[point]);
-      double up = factor(above, secondsAhead[point]);
+      double middle = Band.quantile(column.at(point), 0.5);
+      double place = place(secondsAhead[point]);
+      double down = at(below, place);
+      double up = at(above, place);
       for (double[] draw : draws) {
         double apart = draw[point] - middle;
         draw[point] = middle + apart * (apart < 0 ? down : up);
@@ -109,17 +113,25 @@ final class BandCalibration {
   }
 
   private static double factor(double[] logarithms, double secondsAhead) {
+    return at(logarithms, place(secondsAhead));
+  }
+
+  /** Where a moment lies among the horizons, by its logarithm: 0 at the first, 1 at the second. */
+  private static double place(double secondsAhead) {
     if (secondsAhead <= HORIZONS[0]) {
-      return Math.exp(logarithms[0]);
+      return 0;
     }
     for (int each = 1; each < HORIZONS.length; each++) {
       if (secondsAhead <= HORIZONS[each]) {
-        double part =
-            Math.log(secondsAhead / HORIZONS[each - 1])
-                / Math.log(HORIZONS[each] / HORIZONS[each - 1]);
-        return Math.exp(logarithms[each - 1] + part * (logarithms[each] - logarithms[each - 1]));
+        return each - 1 + Math.log(secondsAhead / HORIZONS[each - 1]) / LOG_STEPS[each];
       }
     }
-    return Math.exp(logarithms[HORIZONS.length - 1]);
+    return HORIZONS.length - 1.0;
+  }
+
+  private static double at(double[] logarithms, double place) {
+    int before = Math.min((int) place, HORIZONS.length - 2);
+    return Math.exp(
+        logarithms[before] + (place - before) * (logarithms[before + 1] - logarithms[before]));
   }
 }

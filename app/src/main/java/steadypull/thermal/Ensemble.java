@@ -90,19 +90,29 @@ final class Ensemble {
    */
   Outlook outlook(
       Collection<ChannelEstimate> estimates, double seconds, Load load, LoadAhead loadAhead) {
-    double[][][] celsius = new double[Store.COUNT][DRAWS][secondsAhead.length];
-    List<double[][]> spreads = estimates.stream().map(ChannelEstimate::spread).toList();
+    return new Outlook(
+        courses(estimates, seconds, loadAhead, secondsAhead.length), settled(estimates, load));
+  }
+
+  /**
+   * The courses alone, only as far as they are asked for: degC by store, draw and point.
+   *
+   * @param seconds now
+   * @param points of the horizon grid, the first, 0, among them
+   */
+  double[][][] courses(
+      Collection<ChannelEstimate> estimates, double seconds, LoadAhead loadAhead, int points) {
+    double[][][] celsius = new double[Store.COUNT][DRAWS][points];
+    List<Start> starts = estimates.stream().map(each -> new Start(each, seconds)).toList();
     for (int draw = 0; draw < DRAWS; draw++) {
       double[] now = new double[Store.COUNT];
-      StoreRunner[] runners = new StoreRunner[estimates.size()];
-      int index = 0;
-      for (ChannelEstimate estimate : estimates) {
-        runners[index] = runner(estimate, spreads.get(index), draw, seconds, now);
-        index++;
+      StoreRunner[] runners = new StoreRunner[starts.size()];
+      for (int index = 0; index < runners.length; index++) {
+        runners[index] = runner(starts.get(index), draw, now);
       }
       runDraw(runners, now, draw, loadAhead, celsius);
     }
-    return new Outlook(celsius, settled(estimates, load));
+    return celsius;
   }
 
   /** Where every store settles if the load went on for ever, by store. */
@@ -121,7 +131,8 @@ final class Ensemble {
   private void runDraw(
       StoreRunner[] runners, double[] now, int draw, LoadAhead loadAhead, double[][][] celsius) {
     record(runners, now, draw, 0, celsius);
-    for (int point = 1; point < secondsAhead.length; point++) {
+    int points = celsius[0][draw].length;
+    for (int point = 1; point < points; point++) {
       double step = secondsAhead[point] - secondsAhead[point - 1];
       Load load = loadAhead.at(draw, point);
       for (StoreRunner runner : runners) {
@@ -138,18 +149,36 @@ final class Ensemble {
     }
   }
 
-  private StoreRunner runner(
-      ChannelEstimate estimate, double[][] spread, int draw, double seconds, double[] now) {
+  /** What all draws of a store begin with. */
+  private static final class Start {
+    private final ChannelEstimate estimate;
+    private final double[] state;
+    private final double[][] spread;
+    private final boolean isMeasured;
+    private final double disturbance;
+
+    Start(ChannelEstimate estimate, double seconds) {
+      this.estimate = estimate;
+      state = estimate.state();
+      spread = estimate.spread();
+      isMeasured = estimate.isMeasured(seconds);
+      disturbance = estimate.disturbance(seconds);
+    }
+  }
+
+  private StoreRunner runner(Start start, int draw, double[] now) {
+    ChannelEstimate estimate = start.estimate;
+    double[][] spread = start.spread;
     int store = estimate.store().index();
     int firstDimension = 1 + store * DIMENSIONS_PER_STORE;
-    double[] state = estimate.state();
+    double[] state = start.state.clone();
     double shown = state[StoreProcess.SHOWN];
     for (int row = 0; row < spread.length; row++) {
       for (int column = 0; column < spread[row].length; column++) {
         state[row] += spread[row][column] * draws.at(draw, firstDimension + column);
       }
     }
-    now[store] = estimate.isMeasured(seconds) ? shown : state[StoreProcess.SHOWN];
+    now[store] = start.isMeasured ? shown : state[StoreProcess.SHOWN];
     double behind = state[StoreProcess.CELSIUS] - state[StoreProcess.SHOWN];
     return new StoreRunner(
         estimate.store(),
@@ -157,7 +186,7 @@ final class Ensemble {
         estimate.physical(state),
         now[store] + behind,
         state[StoreProcess.DISTURBANCE],
-        estimate.disturbance(seconds) * draws.at(draw, firstDimension + DISTURBANCE_TO_COME));
+        start.disturbance * draws.at(draw, firstDimension + DISTURBANCE_TO_COME));
   }
 
   private static StoreRunner middle(ChannelEstimate estimate, double[] now) {

@@ -1,5 +1,6 @@
 package steadypull.thermal;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import steadypull.channel.Channels;
 import steadypull.road.EnginePower;
@@ -58,9 +59,13 @@ final class FullPull {
   private boolean isGivingAll;
   private OptionalDouble referenceNewtonMetres = OptionalDouble.empty();
 
+  /** What was made of all that is above, until some of it changes: every draw asks for it. */
+  private Optional<PullGuess> made = Optional.empty();
+
   /** Takes what the engine gave during some seconds. */
   void accept(DriveMoment moment, double span) {
     referenceNewtonMetres = moment.samples().ever(Channels.REFERENCE_TORQUE);
+    made = Optional.empty();
     boolean isFloored =
         moment.fresh(Channels.ACCELERATOR_PEDAL, FRESH_SECONDS).orElse(0) >= FLOORED_PERCENT;
     flooredSeconds = isFloored ? flooredSeconds + span : 0;
@@ -68,6 +73,7 @@ final class FullPull {
         .load()
         .filter(load -> load.engineRpm() >= RPM[0])
         .ifPresent(load -> accept(moment, load, span));
+    made = Optional.empty();
   }
 
   private void accept(DriveMoment moment, Load load, double span) {
@@ -122,6 +128,12 @@ final class FullPull {
 
   /** The most torque on the plateau, and how wrong that may be. */
   PullGuess guess() {
+    PullGuess guess = made.orElseGet(this::weighed);
+    made = made.isPresent() ? made : Optional.of(guess);
+    return guess;
+  }
+
+  private PullGuess weighed() {
     PullGuess guess =
         referenceNewtonMetres.isPresent()
             ? new PullGuess(SHARE_OF_REFERENCE * referenceNewtonMetres.getAsDouble(), USUAL_SPREAD)

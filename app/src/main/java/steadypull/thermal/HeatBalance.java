@@ -120,9 +120,16 @@ sealed interface HeatBalance
       double seconds) {
     double rate = kelvinPerSecond(celsius, parameters, load, around);
     double relaxation = returnPerSecond(celsius, rate, parameters, load, around) * seconds;
+    return celsius + (rate + added) * shareOfRate(relaxation) * seconds;
+  }
+
+  /**
+   * What is left of a rate, 0 to 1, on the mean of a step, since the store returns meanwhile.
+   *
+   * @param relaxation loss of rate per kelvin times the length of the step, 0 or more
+   */
+  static double shareOfRate(double relaxation) {
     // Math.exp is many times faster than expm1; below the bound the series is exact to 1e-9.
-    double share =
-        relaxation < 1e-4 ? 1 - relaxation / 2 : (1 - Math.exp(-relaxation)) / relaxation;
-    return celsius + (rate + added) * share * seconds;
+    return relaxation < 1e-4 ? 1 - relaxation / 2 : (1 - Math.exp(-relaxation)) / relaxation;
   }
 }

@@ -1,5 +1,6 @@
 package steadypull.thermal;
 
+import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
 /** The moments ahead at which a forecast is taken: dense where the driver can still act. */
@@ -11,6 +12,11 @@ final class HorizonGrid {
     return DoubleStream.concat(
             DoubleStream.concat(range(0, 180, 5), range(195, 300, 15)), range(330, 600, 30))
         .toArray();
+  }
+
+  /** How many of those moments, the first, 0, among them, come until some seconds ahead. */
+  static int until(double seconds) {
+    return (int) Arrays.stream(secondsAhead()).filter(each -> each <= seconds).count();
   }
 
   /** Step lengths that lead far enough for every store to settle: two hours, growing. */

@@ -78,10 +78,36 @@ final class Load {
         airKilogramsPerSecond,
         outsideCelsius,
         outsideKilopascals,
-        Math.pow(metresPerSecond / REFERENCE_SPEED, CORE_SPEED_EXPONENT),
+        ramAir(metresPerSecond));
+  }
+
+  /** The same where {@link #ramAir(double)} of the speed is known already. */
+  Load(
+      double kilowatts,
+      double engineRpm,
+      double metresPerSecond,
+      double fuelKilowatts,
+      double airKilogramsPerSecond,
+      double outsideCelsius,
+      double outsideKilopascals,
+      double ramAir) {
+    this(
+        kilowatts,
+        engineRpm,
+        metresPerSecond,
+        fuelKilowatts,
+        airKilogramsPerSecond,
+        outsideCelsius,
+        outsideKilopascals,
+        ramAir,
         Math.pow(
             density(outsideCelsius, outsideKilopascals) / REFERENCE_DENSITY, CORE_DENSITY_EXPONENT),
         CoreChange.NONE);
+  }
+
+  /** Conductance of a core in the wind of a road speed in m/s, against that at 25 m/s. */
+  static double ramAir(double metresPerSecond) {
+    return Math.pow(metresPerSecond / REFERENCE_SPEED, CORE_SPEED_EXPONENT);
   }
 
   private static double density(double celsius, double kilopascals) {

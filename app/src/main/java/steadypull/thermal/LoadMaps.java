@@ -1,6 +1,7 @@
 package steadypull.thermal;
 
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What this vehicle has shown about air flow and fuel at a given engine power and speed. Pipeline
@@ -33,6 +34,13 @@ final class LoadMaps {
   /** So far from a load what the maps miss there is of no account any more (estimated). */
   private static final double MISS_KILOWATTS = 30;
 
+  // An outlook asks some thousand times about ways from one load, mostly at one speed.
+  private @Nullable Load missedFrom;
+  private double missedAir;
+  private double missedFuel;
+  private double windSpeed = -1;
+  private double windShare;
+
   /** Learns from what was measured at one moment that stands for the given seconds. */
   void learn(
       double kilowatts,
@@ -40,6 +48,7 @@ final class LoadMaps {
       OptionalDouble airGrams,
       OptionalDouble fuel,
       double seconds) {
+    missedFrom = null;
     fuel.ifPresent(value -> fuelKilowatts.learn(kilowatts, engineRpm, value, seconds));
     airGrams.ifPresent(
         value -> {
@@ -93,15 +102,10 @@ final class LoadMaps {
       double metresPerSecond,
       double outsideCelsius,
       double outsideKilopascals) {
+    miss(from);
     double kept = Math.exp(-Math.abs(kilowatts - from.kilowatts()) / MISS_KILOWATTS);
-    double air =
-        airKilogramsPerSecond(kilowatts, engineRpm)
-            + kept
-                * (from.airKilogramsPerSecond()
-                    - airKilogramsPerSecond(from.kilowatts(), from.engineRpm()));
-    double fuel =
-        fuelKilowatts(kilowatts, engineRpm)
-            + kept * (from.fuelKilowatts() - fuelKilowatts(from.kilowatts(), from.engineRpm()));
+    double air = airKilogramsPerSecond(kilowatts, engineRpm) + kept * missedAir;
+    double fuel = fuelKilowatts(kilowatts, engineRpm) + kept * missedFuel;
     double known = Math.max(0, fuel);
     double breathed = Math.max(0, air);
     boolean isSameSpeed =
@@ -118,6 +122,25 @@ final class LoadMaps {
             known,
             breathed,
             outsideCelsius,
-            outsideKilopascals);
+            outsideKilopascals,
+            wind(metresPerSecond));
+  }
+
+  /** Takes note of what the maps miss at a load, kg/s and kW. */
+  private void miss(Load from) {
+    if (missedFrom != from) {
+      missedFrom = from;
+      missedAir =
+          from.airKilogramsPerSecond() - airKilogramsPerSecond(from.kilowatts(), from.engineRpm());
+      missedFuel = from.fuelKilowatts() - fuelKilowatts(from.kilowatts(), from.engineRpm());
+    }
+  }
+
+  private double wind(double metresPerSecond) {
+    if (metresPerSecond != windSpeed) {
+      windSpeed = metresPerSecond;
+      windShare = Load.ramAir(metresPerSecond);
+    }
+    return windShare;
   }
 }

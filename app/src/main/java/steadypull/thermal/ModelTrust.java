@@ -15,6 +15,9 @@ import java.util.Deque;
 final class ModelTrust {
   static final double[] HORIZONS = {30, 60};
 
+  /** No course is asked for anything later, s. */
+  static final double FARTHEST = HORIZONS[HORIZONS.length - 1];
+
   /** What happened a minute ago counts half as much (estimated). */
   private static final double MEMORY_SECONDS = 60;
 

@@ -18,6 +18,11 @@ final class Outlook {
     this.settled = settled;
   }
 
+  /** Courses of all stores: degC by store, draw and point of the horizon grid. */
+  double[][][] draws() {
+    return celsius;
+  }
+
   /** Courses of one store: degC by draw, then by point of the horizon grid. */
   double[][] draws(Store store) {
     return celsius[store.index()];

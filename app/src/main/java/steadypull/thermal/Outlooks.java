@@ -88,6 +88,17 @@ final class Outlooks {
     };
   }
 
+  /**
+   * The courses under the present load only as far as models are judged by them: degC by store,
+   * draw and point. A drive along a known road asks for no more of them.
+   */
+  double[][][] heldToJudge(DriveMoment moment, Load steady, Collection<ChannelEstimate> estimates) {
+    Forecast.Assumption held = new Forecast.Assumption.LoadHeld();
+    Load ahead = moment.assumption(maps).load(steady, held);
+    return ensemble.courses(
+        estimates, moment.seconds(), around(ahead, held), HorizonGrid.until(ModelTrust.FARTHEST));
+  }
+
   /** All stores from now on under an assumption; empty if it cannot come true. */
   Optional<Outlook> under(
       Forecast.Assumption assumption,

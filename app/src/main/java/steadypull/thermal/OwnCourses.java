@@ -31,13 +31,22 @@ final class OwnCourses {
     plateaus.advance(seconds, kilowatts, kilometresPerHour);
   }
 
-  /** Holds model and readings of one channel against each other. */
-  void weigh(Store store, double seconds, Optional<Outlook> outlook, boolean isPowerMeasured) {
-    outlook.ifPresentOrElse(
-        known ->
+  /**
+   * Holds model and readings of one channel against each other.
+   *
+   * @param held courses under the present load, by store, as far as models are judged by them
+   */
+  void weigh(Store store, double seconds, Optional<double[][][]> held) {
+    held.ifPresentOrElse(
+        draws ->
             plateaus.weigh(
-                store, seconds, physical(store, known), stores.hasInputs(store) && isPowerMeasured),
+                store, seconds, stores.celsius(store).orElseThrow(), draws[store.index()]),
         () -> plateaus.follow(store, seconds));
+  }
+
+  /** Finds what a channel's own readings know better than its model under the present load. */
+  void mend(Store store, Outlook held, boolean isPowerMeasured) {
+    plateaus.mend(store, physical(store, held), stores.hasInputs(store) && isPowerMeasured);
   }
 
   /** As the physical model has it. */

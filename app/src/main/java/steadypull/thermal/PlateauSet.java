@@ -116,19 +116,32 @@ final class PlateauSet {
   /**
    * Weighs the plateau of a channel against its physical model under the present load.
    *
+   * @param now where all courses begin, degC
+   * @param physical courses of the model alone, as far as {@link ModelTrust#FARTHEST} at least
+   */
+  void weigh(Store store, double seconds, double now, double[][] physical) {
+    Member member = member(store);
+    member.trust.check(seconds, now);
+    if (member.plateau.isFitted()) {
+      member.trust.promise(
+          seconds, median(physical), horizon -> member.plateau.middle(horizon, now));
+      member.plateau.wanders(member.trust.wanderKelvin());
+    }
+  }
+
+  /**
+   * Finds by how much courses under the present load are to be put right; {@link #corrected} does
+   * it until time moves on.
+   *
    * @param physical of the model alone
    * @param hasInputs whether all that the model goes by is measured
    */
-  void weigh(Store store, double seconds, Courses physical, boolean hasInputs) {
+  void mend(Store store, Courses physical, boolean hasInputs) {
     Member member = member(store);
-    member.trust.check(seconds, physical.nowCelsius());
     if (!member.plateau.isFitted()) {
       return;
     }
     double now = physical.nowCelsius();
-    member.trust.promise(
-        seconds, median(physical.draws()), horizon -> member.plateau.middle(horizon, now));
-    member.plateau.wanders(member.trust.wanderKelvin());
     double share = member.trust.plateauShare(hasInputs);
     if (share > 0) {
       double[][] own = member.plateau.courses(secondsAhead, now, 1);
@@ -188,8 +201,9 @@ final class PlateauSet {
 
   private double[] middles(double[][] draws) {
     double[] middles = new double[secondsAhead.length];
+    SortedColumn column = new SortedColumn(draws);
     for (int point = 0; point < middles.length; point++) {
-      middles[point] = middle(draws, point);
+      middles[point] = Band.quantile(column.at(point), 0.5);
     }
     return middles;
   }
@@ -208,12 +222,7 @@ final class PlateauSet {
   }
 
   private static double middle(double[][] draws, int point) {
-    double[] column = new double[draws.length];
-    for (int draw = 0; draw < column.length; draw++) {
-      column[draw] = draws[draw][point];
-    }
-    Arrays.sort(column);
-    return Band.quantile(column, 0.5);
+    return Band.quantile(new SortedColumn(draws).at(point), 0.5);
   }
 
   private int pointAt(double seconds) {

@@ -7,7 +7,14 @@ final class StoreRunner {
   private final double[] parameters;
   private final double disturbance;
   private final double disturbanceToCome;
+  private final double sensorLagSeconds;
   private double behindSensor;
+
+  // Most steps are as long as the one before, and most stores return as strongly.
+  private double lastSeconds = -1;
+  private double keptBySensor;
+  private double lastRelaxation = -1;
+  private double shareOfRate;
 
   /**
    * Keeps the parameters given.
@@ -29,6 +36,7 @@ final class StoreRunner {
     this.index = store.index();
     this.balance = balance;
     this.parameters = parameters;
+    this.sensorLagSeconds = balance.sensorLagSeconds(parameters);
     this.behindSensor = celsius;
     this.disturbance = disturbance;
     this.disturbanceToCome = disturbanceToCome;
@@ -51,9 +59,25 @@ final class StoreRunner {
    */
   void advance(double[] celsius, Load load, double kept, double grown, double seconds) {
     double added = disturbance * kept + disturbanceToCome * grown;
-    behindSensor = balance.step(behindSensor, parameters, load, celsius, added, seconds);
-    celsius[index] =
-        StoreProcess.shown(
-            celsius[index], behindSensor, balance.sensorLagSeconds(parameters), seconds);
+    double rate = balance.kelvinPerSecond(behindSensor, parameters, load, celsius);
+    double relaxation =
+        balance.returnPerSecond(behindSensor, rate, parameters, load, celsius) * seconds;
+    if (relaxation != lastRelaxation) {
+      lastRelaxation = relaxation;
+      shareOfRate = HeatBalance.shareOfRate(relaxation);
+    }
+    behindSensor += (rate + added) * shareOfRate * seconds;
+    celsius[index] = shown(celsius[index], seconds);
+  }
+
+  private double shown(double before, double seconds) {
+    if (sensorLagSeconds == 0) {
+      return behindSensor;
+    }
+    if (seconds != lastSeconds) {
+      lastSeconds = seconds;
+      keptBySensor = Math.exp(-seconds / sensorLagSeconds);
+    }
+    return behindSensor + (before - behindSensor) * keptBySensor;
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -88,12 +89,8 @@ public final class ThermalForecaster implements Forecaster {
         seconds,
         isLoadKnown ? heldKilowatts() : OptionalDouble.empty(),
         samples.within(Channels.VEHICLE_SPEED, timeMicros, LONGEST_STEP_SECONDS));
-    Forecast.Assumption held = new Forecast.Assumption.LoadHeld();
-    Optional<Outlook> outlook = outlook(held);
-    watched.order().forEach(channel -> weigh(channel, seconds, outlook));
-    Forecast.Assumption known = new Forecast.Assumption.RoadKnown();
-    boolean isAlongRoad = isAlongRoad(known);
-    Forecast forecast = isAlongRoad ? forecast(known, outlook(known)) : forecast(held, outlook);
+    boolean isAlongRoad = isAlongRoad(new Forecast.Assumption.RoadKnown());
+    Forecast forecast = isAlongRoad ? alongRoad(seconds) : underHeldLoad(seconds);
     for (ChannelForecast channel : forecast.channels()) {
       if (channel instanceof ChannelForecast.Ready ready) {
         StoreSet.of(ready.channel())
@@ -103,21 +100,50 @@ public final class ThermalForecaster implements Forecaster {
     return forecast;
   }
 
+  private Forecast alongRoad(double seconds) {
+    Optional<double[][][]> held =
+        foreseen(
+            (now, load) ->
+                Optional.of(outlooks.heldToJudge(now, load, stores.estimates())));
+    judged().forEach(store -> courses.weigh(store, seconds, held));
+    Forecast.Assumption known = new Forecast.Assumption.RoadKnown();
+    return forecast(known, outlook(known));
+  }
+
+  private Forecast underHeldLoad(double seconds) {
+    Forecast.Assumption held = new Forecast.Assumption.LoadHeld();
+    Optional<Outlook> outlook = outlook(held);
+    judged().forEach(store -> courses.weigh(store, seconds, outlook.map(Outlook::draws)));
+    mend(outlook);
+    return forecast(held, outlook);
+  }
+
   @Override
   public Forecast under(Forecast.Assumption assumption) {
     if (lastTickMicros < 0) {
       throw new IllegalStateException(
           "A forecast under an assumption starts from a tick; call tick first");
     }
-    return forecast(assumption, outlook(assumption));
+    Optional<Outlook> outlook = outlook(assumption);
+    if (assumption instanceof Forecast.Assumption.LoadHeld) {
+      mend(outlook);
+    }
+    return forecast(assumption, outlook);
   }
 
-  /** Holds the physical model and the channel's own course against each other. */
-  private void weigh(Channel channel, double seconds, Optional<Outlook> outlook) {
-    StoreSet.of(channel)
+  /** The channels of which model and own course are held against each other. */
+  private List<Store> judged() {
+    return watched.order().stream()
+        .filter(channel -> pace.staleFor(channel, lastTickMicros).isEmpty())
+        .flatMap(channel -> StoreSet.of(channel).stream())
         .filter(stores::isHeard)
-        .filter(_ -> pace.staleFor(channel, lastTickMicros).isEmpty())
-        .ifPresent(store -> courses.weigh(store, seconds, outlook, isPowerMeasured()));
+        .toList();
+  }
+
+  private void mend(Optional<Outlook> held) {
+    boolean isPowerMeasured = isPowerMeasured();
+    held.ifPresent(
+        outlook -> judged().forEach(store -> courses.mend(store, outlook, isPowerMeasured)));
   }
 
   /** Engine load is a share of a torque that the engine alone knows. */
@@ -164,8 +190,13 @@ public final class ThermalForecaster implements Forecaster {
   }
 
   private Optional<Outlook> outlook(Forecast.Assumption assumption) {
+    return foreseen((now, load) -> outlooks.under(assumption, now, load, stores.estimates()));
+  }
+
+  /** What is foreseen of this moment and its load; empty where too little is known of load. */
+  private <T> Optional<T> foreseen(BiFunction<DriveMoment, Load, Optional<T>> foresight) {
     return isLoadKnown && learning.isEnough() && present.isPresent()
-        ? moment.flatMap(now -> outlooks.under(assumption, now, present.get(), stores.estimates()))
+        ? moment.flatMap(now -> foresight.apply(now, present.get()))
         : Optional.empty();
   }
 
