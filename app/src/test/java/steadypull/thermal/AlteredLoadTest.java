@@ -57,14 +57,14 @@ class AlteredLoadTest {
     assertThat(lower.airKilogramsPerSecond()).isGreaterThanOrEqualTo(0.37);
   }
 
-  /** 1852 W/K give 132 kW at 71.3 K; 1.079 of the fan and 1.026 of all, 1932, give 133.3 at 69. */
+  // 1852 W/K give 132 kW at 71.3 K; 1.079 of the fan and 1.026 of all, 1932, give 133.3 at 69.
   @Test
   void aLowerGearCoolsTheEngineByItsFan() {
     assertThat(coolant(RADIATOR, PULL)).isCloseTo(42 + 71.3, within(0.1));
     assertThat(coolant(RADIATOR, lower(PULL))).isCloseTo(42 + 69.0, within(0.1));
   }
 
-  /** By the flow of the coolant alone 1438 W/K become 1474, and friction takes back the half. */
+  // By the flow of the coolant alone 1438 W/K become 1474, and friction takes back the half.
   @Test
   void withoutAFanALowerGearDoesLittle() {
     Load mild = new Load(199, 1900, 25, 500, 0.28, 42);
@@ -120,7 +120,7 @@ class AlteredLoadTest {
         .isEqualTo(settled(new TransmissionFluid(), gearbox, PULL));
   }
 
-  /** A condenser that hardly warmed the charge circuit's radiator cannot cool it by much. */
+  // A condenser that hardly warmed the charge circuit's radiator cannot cool it by much.
   @Test
   void theChargeCircuitGainsNoMoreThanItsAirWasWarmer() {
     Load off = new AirConditioning(maps).off(PULL, 0);
