@@ -102,9 +102,7 @@ public final class ThermalForecaster implements Forecaster {
 
   private Forecast alongRoad(double seconds) {
     Optional<double[][][]> held =
-        foreseen(
-            (now, load) ->
-                Optional.of(outlooks.heldToJudge(now, load, stores.estimates())));
+        foreseen((now, load) -> Optional.of(outlooks.heldToJudge(now, load, stores.estimates())));
     judged().forEach(store -> courses.weigh(store, seconds, held));
     Forecast.Assumption known = new Forecast.Assumption.RoadKnown();
     return forecast(known, outlook(known));
