@@ -40,8 +40,8 @@ import steadypull.thermal.Forecast;
  */
 @Execution(ExecutionMode.CONCURRENT)
 class RoadToldInTripTest {
-  private static final String HOT = "demo:long-hot-grade?speed=40&start=300";
-  private static final String RECEIVER = "demo-receiver:long-hot-grade?speed=40&start=300";
+  private static final String HOT = "demo:long-hot-grade?speed=20&start=300";
+  private static final String RECEIVER = "demo-receiver:long-hot-grade?speed=20&start=300";
 
   @TempDir private Path folder;
 
