@@ -41,6 +41,13 @@ record Rule(
     return channel.map(each -> id.replace(CHANNEL_PLACE, ThermalNature.word(each))).orElse(id);
   }
 
+  /** The ids under which events tell it, one for each channel that is watched. */
+  List<String> idsTold() {
+    return watch.isEmpty()
+        ? List.of(id)
+        : watch.stream().map(each -> idFor(Optional.of(each))).toList();
+  }
+
   /**
    * What the rule has in common with others: all easing is about load, all watching of channels is
    * one notice, anything else stands alone.

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Compiled rules, ready for an {@link Advisor}. Loading takes most of a second the first time, so
@@ -67,6 +68,20 @@ public final class RuleSet {
   /** The ids as written, in the file's order; {@code {channel}} stands for a channel's word. */
   public List<String> ids() {
     return rules.stream().map(Rule::id).toList();
+  }
+
+  /**
+   * What an advisory is about that a rule speaks for. Rules of one cause share one advisory:
+   * another of them may escalate or ease it than raised it, and a third clear it.
+   *
+   * @param rule id as events tell it
+   * @return empty if no rule has that id
+   */
+  public Optional<String> cause(String rule) {
+    return rules.stream()
+        .filter(each -> each.idsTold().contains(rule))
+        .map(Rule::cause)
+        .findFirst();
   }
 
   List<Rule> rules() {

@@ -71,7 +71,7 @@ public final class Rehearsal {
     private final LatestSamples latest = new LatestSamples();
     private final Map<Channel, double[]> celsius = new LinkedHashMap<>();
     private final List<ScoredDrive.Derated> derates = new ArrayList<>();
-    private final WarningLog warnings = new WarningLog();
+    private final WarningLog warnings;
     private final double[] power;
     private final double[] speed;
     private final boolean[] isCut;
@@ -79,6 +79,7 @@ public final class Rehearsal {
 
     Watching(DriveSetup setup, int most) {
       this.setup = setup;
+      warnings = new WarningLog(setup.rules());
       detector = new DerateDetector(setup.vehicle());
       diagnosis = new DiagnosisLog(setup.locale());
       power = new double[most + 1];

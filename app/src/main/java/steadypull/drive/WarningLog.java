@@ -7,32 +7,44 @@ import java.util.Map;
 import java.util.Optional;
 import steadypull.advice.AdviceEvent;
 import steadypull.advice.Level;
+import steadypull.advice.RuleSet;
 import steadypull.review.Warning;
 
 /**
  * Writes down the warnings among what the rules say: advice that was raised as caution or warning
- * and told a time to the limit. One thread.
+ * and told a time to the limit. It stands until its advisory is cleared, whichever rule it then
+ * goes by. One thread.
  */
-final class WarningLog {
+public final class WarningLog {
   private static final long SECOND_MICROS = 1_000_000;
 
+  private final RuleSet rules;
   private final Map<String, AdviceEvent> standing = new LinkedHashMap<>();
   private final List<Warning> warnings = new ArrayList<>();
 
-  /** Takes what was said, in order. */
-  void accept(AdviceEvent event) {
-    event.rule().ifPresent(rule -> accept(rule, event));
+  /**
+   * A log of a drive.
+   *
+   * @param rules by which it was judged
+   */
+  public WarningLog(RuleSet rules) {
+    this.rules = rules;
   }
 
-  private void accept(String rule, AdviceEvent event) {
+  /** Takes what was said, in order. */
+  public void accept(AdviceEvent event) {
+    event.rule().flatMap(rules::cause).ifPresent(cause -> accept(cause, event));
+  }
+
+  private void accept(String cause, AdviceEvent event) {
     switch (event.kind()) {
       case RAISED -> {
         if (isWarning(event)) {
-          standing.put(rule, event);
+          standing.put(cause, event);
         }
       }
       case CLEARED ->
-          Optional.ofNullable(standing.remove(rule))
+          Optional.ofNullable(standing.remove(cause))
               .ifPresent(raised -> warnings.add(warning(raised, second(event))));
       case ESCALATED,
           EASED,
@@ -62,7 +74,7 @@ final class WarningLog {
   }
 
   /** All warnings of a drive that has ended after so many seconds, those that still stand last. */
-  List<Warning> upTo(int seconds) {
+  public List<Warning> upTo(int seconds) {
     List<Warning> all = new ArrayList<>(warnings);
     standing.values().forEach(raised -> all.add(warning(raised, seconds + 1)));
     return all;

@@ -5,8 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import steadypull.advice.RuleSet;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
+import steadypull.drive.WarningLog;
 import steadypull.review.ForecastScore;
 import steadypull.review.ScoredDrive;
 import steadypull.review.Warning;
@@ -21,6 +23,7 @@ final class AdviceScore {
       Set.of(
           Channels.ENGINE_COOLANT_TEMP, Channels.ENGINE_OIL_TEMP, Channels.TRANSMISSION_FLUID_TEMP);
 
+  private static final RuleSet RULES = RuleSet.shipped();
   private static final int UNSCORED_SECONDS = 120;
 
   /** Derates with less lead than this are listed. */
@@ -32,15 +35,13 @@ final class AdviceScore {
 
   /** Counts what the rules said of a drive. */
   void add(WorldDrive drive) {
-    add(drive, Raised.by(drive));
+    WarningLog log = new WarningLog(RULES);
+    drive.events().forEach(log::accept);
+    add(drive, log.upTo(drive.seconds()));
   }
 
   /** Counts what somebody said of a drive. */
-  void add(WorldDrive drive, List<Raised> raised) {
-    List<Warning> said =
-        raised.stream()
-            .map(each -> new Warning(each.channel(), each.limit(), each.from(), each.until()))
-            .toList();
+  void add(WorldDrive drive, List<Warning> said) {
     ScoredDrive came = came(drive);
     score.add(came, said);
     came.derates().stream()

@@ -2,6 +2,7 @@ package steadypull.backtest;
 
 import java.util.List;
 import steadypull.channel.Channel;
+import steadypull.review.Warning;
 
 /** The delays of the shipped rules: raised after 3 s, cleared after 20 s. */
 final class Delays {
@@ -24,7 +25,7 @@ final class Delays {
   }
 
   /** Adds what would have been raised of one channel. */
-  static void watch(Channel channel, double limit, int seconds, Warns warns, List<Raised> raised) {
+  static void watch(Channel channel, double limit, int seconds, Warns warns, List<Warning> raised) {
     int turning = 0;
     int from = 0;
     for (int second = FIRST_SECOND; second <= seconds; second++) {
@@ -34,13 +35,13 @@ final class Delays {
         from = second;
         turning = 0;
       } else if (isRaised && turning > OFF_DELAY_SECONDS) {
-        raised.add(new Raised(channel, limit, from, second));
+        raised.add(new Warning(channel, limit, from, second));
         from = 0;
         turning = 0;
       }
     }
     if (from > 0) {
-      raised.add(new Raised(channel, limit, from, seconds + 1));
+      raised.add(new Warning(channel, limit, from, seconds + 1));
     }
   }
 }

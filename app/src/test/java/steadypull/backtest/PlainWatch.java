@@ -2,6 +2,7 @@ package steadypull.backtest;
 
 import java.util.ArrayList;
 import java.util.List;
+import steadypull.review.Warning;
 import steadypull.vehicle.Limit;
 
 /** What simpler forecasters would have said of a drive. Each channel by itself. */
@@ -33,8 +34,8 @@ enum PlainWatch {
   abstract boolean warns(double[] celsius, int second, double limit);
 
   /** What it would have raised. */
-  List<Raised> raised(WorldDrive drive) {
-    List<Raised> raised = new ArrayList<>();
+  List<Warning> raised(WorldDrive drive) {
+    List<Warning> raised = new ArrayList<>();
     for (Limit limit : drive.world().vehicle().limits().values()) {
       double[] celsius = drive.celsius().get(limit.channel());
       if (celsius != null) {

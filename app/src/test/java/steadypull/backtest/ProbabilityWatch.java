@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import steadypull.channel.Channel;
+import steadypull.review.Warning;
 import steadypull.thermal.LimitForecast;
 import steadypull.vehicle.Limit;
 
@@ -19,8 +20,8 @@ import steadypull.vehicle.Limit;
  */
 record ProbabilityWatch(double soon, double inTime, double stays) {
   /** What it would have raised. */
-  List<Raised> raised(WorldDrive drive) {
-    List<Raised> each = new ArrayList<>();
+  List<Warning> raised(WorldDrive drive) {
+    List<Warning> each = new ArrayList<>();
     for (Limit limit : drive.world().vehicle().limits().values()) {
       LimitForecast[] toLimit = drive.toLimits().get(limit.channel());
       double[] celsius = drive.celsius().get(limit.channel());
@@ -47,18 +48,18 @@ record ProbabilityWatch(double soon, double inTime, double stays) {
     return toLimit.probability180() >= share * soon || probability >= share * inTime;
   }
 
-  private static List<Raised> oneAtATime(List<Raised> each) {
-    List<Raised> merged = new ArrayList<>();
-    each.sort(Comparator.comparingInt(Raised::from));
-    for (Raised next : each) {
-      if (!merged.isEmpty() && next.from() <= merged.getLast().until()) {
-        Raised first = merged.removeLast();
+  private static List<Warning> oneAtATime(List<Warning> each) {
+    List<Warning> merged = new ArrayList<>();
+    each.sort(Comparator.comparingInt(Warning::fromSecond));
+    for (Warning next : each) {
+      if (!merged.isEmpty() && next.fromSecond() <= merged.getLast().untilSecond()) {
+        Warning first = merged.removeLast();
         merged.add(
-            new Raised(
+            new Warning(
                 first.channel(),
-                first.limit(),
-                first.from(),
-                Math.max(first.until(), next.until())));
+                first.limitCelsius(),
+                first.fromSecond(),
+                Math.max(first.untilSecond(), next.untilSecond())));
       } else {
         merged.add(next);
       }

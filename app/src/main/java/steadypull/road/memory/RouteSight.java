@@ -64,6 +64,7 @@ public final class RouteSight implements RoadSight {
 
   @Override
   public RoadAhead ahead() {
-    return (forwards.isThere() ? forwards : backwards).ahead();
+    RoadAhead ahead = forwards.ahead();
+    return ahead instanceof RoadAhead.Unknown ? backwards.ahead() : ahead;
   }
 }
