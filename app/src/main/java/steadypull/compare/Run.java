@@ -3,6 +3,7 @@ package steadypull.compare;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
+import steadypull.vehicle.Vehicle;
 
 /**
  * One pull or climb under a steady load, before or after a change. Immutable.
@@ -13,8 +14,12 @@ import java.util.Optional;
  * @param place of the run in the order in which sides were told, 0 first; before-after-before is
  *     told by it
  * @param day on which it was driven; empty if a table does not say
+ * @param vehicle as it was then: limits, layout and what it towed
  * @param ground road or rollers
- * @param series second by second
+ * @param loadSeconds from the onset to the end of the load, above 0
+ * @param heldSeconds from the onset for as long as the load stayed within 10 % of its first level:
+ *     the window in which loads are equal; at most {@code loadSeconds}
+ * @param series second by second, from before the onset until some minutes after the load
  * @param start the state at the onset
  * @param notes what somebody said of it
  */
@@ -24,7 +29,10 @@ public record Run(
     Side side,
     int place,
     Optional<LocalDate> day,
+    Vehicle vehicle,
     Ground ground,
+    int loadSeconds,
+    int heldSeconds,
     RunSeries series,
     RunStart start,
     RunNotes notes) {
@@ -32,10 +40,16 @@ public record Run(
     Objects.requireNonNull(source);
     Objects.requireNonNull(side);
     Objects.requireNonNull(day);
+    Objects.requireNonNull(vehicle);
     Objects.requireNonNull(ground);
     Objects.requireNonNull(series);
     Objects.requireNonNull(start);
     Objects.requireNonNull(notes);
+    if (loadSeconds < 1 || heldSeconds < 0 || heldSeconds > loadSeconds) {
+      throw new IllegalArgumentException(
+          "A load lasts, and is held no longer; found %d and %d s"
+              .formatted(loadSeconds, heldSeconds));
+    }
   }
 
   /** What the run was driven on. A closed set. */

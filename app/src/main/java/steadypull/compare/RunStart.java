@@ -19,6 +19,8 @@ import steadypull.channel.Channel;
  * @param converter whether it was locked
  * @param airConditioning whether it was on
  * @param regeneration whether the particulate filter was regenerated in the run
+ * @param fan whether the fan was engaged; as somebody noted it, no channel tells
+ * @param thermostat of the engine, in the second half of the load
  */
 public record RunStart(
     Map<Channel, Double> temperaturesCelsius,
@@ -30,7 +32,9 @@ public record RunStart(
     OptionalDouble powerKilowatts,
     Known converter,
     Known airConditioning,
-    Known regeneration) {
+    Known regeneration,
+    Known fan,
+    Thermostat thermostat) {
   public RunStart {
     temperaturesCelsius = Map.copyOf(temperaturesCelsius);
   }

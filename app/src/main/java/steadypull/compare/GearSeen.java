@@ -1,0 +1,90 @@
+package steadypull.compare;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import steadypull.channel.Channels;
+import steadypull.compare.RunStart.Known;
+import steadypull.vehicle.Driveline;
+
+/**
+ * The gear of a run, and whether its converter was locked.
+ *
+ * @param gear mostly driven; empty if neither told nor known by ratios
+ * @param converter locked where engine and wheels kept to one ratio
+ */
+record GearSeen(OptionalInt gear, Known converter) {
+  /** Below it whole km/h are too coarse. */
+  private static final double LOWEST_KILOMETRES_PER_HOUR = 30;
+
+  /** Neighbouring gears lie 15 % or more apart (common practice, no source). */
+  private static final double SAME_WITHIN = 0.05;
+
+  /** A locked converter keeps the ratio; whole km/h at 60 km/h err by 0.8 % (computed). */
+  private static final double LOCKED_SPREAD = 0.015;
+
+  /** An open converter under load slips by 4 % and more (common practice, no source). */
+  private static final double SLIPPING_SPREAD = 0.03;
+
+  private static final double MOSTLY = 0.5;
+
+  static GearSeen of(TripSeconds trip, Stretch stretch) {
+    double[] ratios = ratios(trip, stretch);
+    OptionalDouble middle = Figures.median(ratios);
+    OptionalInt gear = told(trip, stretch);
+    if (gear.isEmpty() && middle.isPresent()) {
+      gear = byRatio(middle.getAsDouble(), trip);
+    }
+    return new GearSeen(gear, converter(ratios, middle));
+  }
+
+  /** Engine turns a metre of road. */
+  private static double[] ratios(TripSeconds trip, Stretch stretch) {
+    double[] turning = trip.span(Channels.ENGINE_SPEED, stretch.onset(), stretch.end());
+    double[] speeds = trip.span(Channels.VEHICLE_SPEED, stretch.onset(), stretch.end());
+    double[] ratios = new double[turning.length];
+    for (int i = 0; i < ratios.length; i++) {
+      boolean isFast = speeds[i] >= LOWEST_KILOMETRES_PER_HOUR;
+      ratios[i] = isFast ? turning[i] / 60 / ((speeds[i] + 0.5) / 3.6) : Double.NaN;
+    }
+    return ratios;
+  }
+
+  private static OptionalInt told(TripSeconds trip, Stretch stretch) {
+    double[] gears = trip.span(Channels.GEAR, stretch.onset(), stretch.end());
+    OptionalDouble middle = Figures.median(gears);
+    return middle.isPresent()
+        ? OptionalInt.of((int) Math.round(middle.getAsDouble()))
+        : OptionalInt.empty();
+  }
+
+  private static OptionalInt byRatio(double turnsPerMetre, TripSeconds trip) {
+    Driveline driveline = trip.vehicle().driveline();
+    OptionalDouble radius = trip.vehicle().rig().tyreRadiusMetres();
+    if (driveline.axleRatio().isEmpty() || radius.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    double perTurn = turnsPerMetre * 2 * Math.PI * radius.getAsDouble();
+    for (int i = 0; i < driveline.gearRatios().size(); i++) {
+      double whole = driveline.gearRatios().get(i) * driveline.axleRatio().getAsDouble();
+      if (Math.abs(perTurn / whole - 1) <= SAME_WITHIN) {
+        return OptionalInt.of(i + 1);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  private static Known converter(double[] ratios, OptionalDouble middle) {
+    if (middle.isEmpty() || Figures.count(ratios) < MOSTLY * ratios.length) {
+      return Known.UNKNOWN;
+    }
+    double[] beside = new double[ratios.length];
+    for (int i = 0; i < ratios.length; i++) {
+      beside[i] = Math.abs(ratios[i] / middle.getAsDouble() - 1);
+    }
+    double spread = Figures.median(beside).orElse(0) * 1.4826;
+    if (spread <= LOCKED_SPREAD) {
+      return Known.YES;
+    }
+    return spread >= SLIPPING_SPREAD ? Known.NO : Known.UNKNOWN;
+  }
+}

@@ -1,0 +1,141 @@
+package steadypull.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * Which of some runs pulled alike: over the same seconds from their onsets, near enough to what the
+ * runs before mostly pulled. Immutable.
+ *
+ * @param runs in their order
+ * @param windowSeconds over which the loads are taken
+ * @param kilowatts what the runs before mostly pulled; those after, if there are none
+ */
+record LoadComparison(List<FoundRun> runs, int windowSeconds, double kilowatts) {
+  /** What lasts shows within a minute of full load; few derates come sooner (our choice). */
+  private static final int WINDOW_SECONDS = 60;
+
+  /**
+   * What is farther apart is another load, which no model should be asked to bridge (our choice).
+   */
+  private static final double MOST_SHARE = 0.15;
+
+  /** A mismatch of less lies within the error of the engine's own torque (common practice: 2 %). */
+  private static final double WORTH_TELLING_PERCENT = 2;
+
+  static LoadComparison of(List<FoundRun> runs) {
+    int window =
+        runs.stream()
+            .mapToInt(found -> found.run().loadSeconds())
+            .reduce(WINDOW_SECONDS, Math::min);
+    double before = middle(runs, Side.BEFORE, window);
+    return new LoadComparison(
+        runs, window, Double.isNaN(before) ? middle(runs, Side.AFTER, window) : before);
+  }
+
+  private static double middle(List<FoundRun> runs, Side side, int window) {
+    return Figures.median(
+            runs.stream()
+                .filter(found -> found.run().side() == side)
+                .mapToDouble(found -> found.kilowatts(window))
+                .toArray())
+        .orElse(Double.NaN);
+  }
+
+  private boolean isAlike(FoundRun found) {
+    return Math.abs(found.kilowatts(windowSeconds) - kilowatts) <= MOST_SHARE * kilowatts;
+  }
+
+  /** Those that pulled alike; the others are rejected, and a side that never did is told. */
+  List<FoundRun> alike(List<RejectedRun> rejected, List<String> caveats) {
+    List<FoundRun> alike = new ArrayList<>();
+    for (FoundRun found : runs) {
+      if (isAlike(found)) {
+        alike.add(found);
+      } else {
+        rejected.add(RunFinding.rejected(found.run(), reason(found)));
+      }
+    }
+    for (Side side : Side.values()) {
+      List<FoundRun> ofSide = runs.stream().filter(found -> found.run().side() == side).toList();
+      if (!ofSide.isEmpty() && ofSide.stream().noneMatch(this::isAlike)) {
+        caveats.add(never(side, ofSide));
+      }
+    }
+    return alike;
+  }
+
+  private String reason(FoundRun found) {
+    double own = found.kilowatts(windowSeconds);
+    return String.format(
+        Locale.ROOT,
+        "Pulled %.0f kW over the first %d s, the runs before mostly %.0f kW: %.0f %% apart, at most"
+            + " 15 %% are compared.",
+        own,
+        windowSeconds,
+        kilowatts,
+        100 * Math.abs(own - kilowatts) / kilowatts);
+  }
+
+  /** "The after runs never held 380 N.m for 60 s: the most was 310 N.m." */
+  private String never(Side side, List<FoundRun> ofSide) {
+    String name = side == Side.BEFORE ? "before" : "after";
+    OptionalDouble wished = newtonMetres(alikeOrOthers(side));
+    OptionalDouble had = newtonMetres(ofSide);
+    boolean isOver = ofSide.stream().allMatch(found -> found.kilowatts(windowSeconds) > kilowatts);
+    String verb = isOver ? "always pulled more than" : "never held";
+    if (wished.isPresent() && had.isPresent()) {
+      return String.format(
+          Locale.ROOT,
+          "The %s runs %s %.0f N.m for %d s: the nearest was %.0f N.m.",
+          name,
+          verb,
+          wished.getAsDouble(),
+          windowSeconds,
+          had.getAsDouble());
+    }
+    return String.format(
+        Locale.ROOT,
+        "The %s runs %s %.0f kW for %d s: the nearest was %.0f kW.",
+        name,
+        verb,
+        kilowatts,
+        windowSeconds,
+        nearest(ofSide).kilowatts(windowSeconds));
+  }
+
+  private List<FoundRun> alikeOrOthers(Side side) {
+    return runs.stream().filter(found -> found.run().side() != side && isAlike(found)).toList();
+  }
+
+  private OptionalDouble newtonMetres(List<FoundRun> some) {
+    return some.isEmpty() ? OptionalDouble.empty() : nearest(some).newtonMetres(windowSeconds);
+  }
+
+  private FoundRun nearest(List<FoundRun> some) {
+    return some.stream()
+        .min(
+            (one, other) ->
+                Double.compare(
+                    Math.abs(one.kilowatts(windowSeconds) - kilowatts),
+                    Math.abs(other.kilowatts(windowSeconds) - kilowatts)))
+        .orElseThrow();
+  }
+
+  /** Says a mismatch between the sides that is left. */
+  static List<String> mismatch(LoadMatch match) {
+    return Math.abs(match.mismatchPercent()) < WORTH_TELLING_PERCENT
+        ? List.of()
+        : List.of(
+            String.format(
+                Locale.ROOT,
+                "The runs after pulled %.1f kW (%.1f %%) %s than those before over the first %d s;"
+                    + " the model brings both to one load.",
+                Math.abs(match.mismatchKilowatts()),
+                Math.abs(match.mismatchPercent()),
+                match.mismatchKilowatts() > 0 ? "more" : "less",
+                match.windowSeconds()));
+  }
+}

@@ -1,0 +1,125 @@
+package steadypull.compare;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.OptionalDouble;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.channel.Sample;
+import steadypull.road.EnginePower;
+import steadypull.road.LatestSamples;
+
+/**
+ * What a trip pulled, second by second: the power at the wheels where that is told, else the
+ * engine's from the best channels there are. One kind for the whole trip. Immutable.
+ */
+final class PullPower {
+  /** Where it comes from, best first. A closed set. */
+  enum Basis {
+    WHEELS("the power at the wheels"),
+    TORQUE("the engine's torque"),
+    FUEL("the fuel burnt"),
+    AIR_FLOW("the air through the engine"),
+    ENGINE_LOAD("the engine's load in percent"),
+    NOTHING("nothing");
+
+    private final String words;
+
+    Basis(String words) {
+      this.words = words;
+    }
+
+    String words() {
+      return words;
+    }
+  }
+
+  /** A kind must tell so many of the seconds of the best told kind to stand for the trip. */
+  private static final double MOSTLY = 0.8;
+
+  private static final double MICROS = 1e6;
+
+  private final double[] kilowatts;
+  private final Basis basis;
+
+  private PullPower(double[] kilowatts, Basis basis) {
+    this.kilowatts = kilowatts;
+    this.basis = basis;
+  }
+
+  static PullPower of(Map<Channel, double[]> columns, int seconds) {
+    double[][] kinds = new double[Basis.NOTHING.ordinal()][seconds];
+    for (double[] kind : kinds) {
+      Arrays.fill(kind, Double.NaN);
+    }
+    double[] wheels = columns.get(Channels.WHEEL_POWER);
+    for (int second = 0; second < seconds; second++) {
+      if (wheels != null) {
+        kinds[Basis.WHEELS.ordinal()][second] = wheels[second];
+      }
+      tellEngine(columns, second, kinds);
+    }
+    return best(kinds, seconds);
+  }
+
+  private static void tellEngine(Map<Channel, double[]> columns, int second, double[][] kinds) {
+    LatestSamples samples = new LatestSamples();
+    long micros = Math.round(second * MICROS);
+    for (Map.Entry<Channel, double[]> column : columns.entrySet()) {
+      double value = column.getValue()[second];
+      if (!Double.isNaN(value)) {
+        samples.accept(new Sample(column.getKey(), micros, value));
+      }
+    }
+    EnginePower.tell(samples, micros)
+        .ifPresent(power -> kinds[basis(power.basis()).ordinal()][second] = power.kilowatts());
+  }
+
+  private static Basis basis(EnginePower.Basis told) {
+    return switch (told) {
+      case TORQUE -> Basis.TORQUE;
+      case FUEL -> Basis.FUEL;
+      case AIR_FLOW -> Basis.AIR_FLOW;
+      case ENGINE_LOAD -> Basis.ENGINE_LOAD;
+    };
+  }
+
+  private static PullPower best(double[][] kinds, int seconds) {
+    long most = Arrays.stream(kinds).mapToLong(Figures::count).max().orElse(0);
+    for (Basis basis : Basis.values()) {
+      if (basis != Basis.NOTHING
+          && most > 0
+          && Figures.count(kinds[basis.ordinal()]) >= MOSTLY * most) {
+        return new PullPower(kinds[basis.ordinal()], basis);
+      }
+    }
+    double[] nothing = new double[seconds];
+    Arrays.fill(nothing, Double.NaN);
+    return new PullPower(nothing, Basis.NOTHING);
+  }
+
+  Basis basis() {
+    return basis;
+  }
+
+  int seconds() {
+    return kilowatts.length;
+  }
+
+  /** kW at a second, NaN where it cannot be told. */
+  double at(int second) {
+    return second >= 0 && second < kilowatts.length ? kilowatts[second] : Double.NaN;
+  }
+
+  /** kW from a second to before another, NaN where it cannot be told. */
+  double[] span(int from, int to) {
+    double[] span = new double[Math.max(0, to - from)];
+    Arrays.setAll(span, i -> at(from + i));
+    return span;
+  }
+
+  /** Mean kW of what is told between two seconds. */
+  OptionalDouble mean(int from, int to) {
+    return Figures.mean(span(from, to));
+  }
+}

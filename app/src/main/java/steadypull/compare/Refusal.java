@@ -1,0 +1,47 @@
+package steadypull.compare;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import steadypull.channel.Channel;
+import steadypull.channel.Channels;
+import steadypull.compare.RunStart.Known;
+
+/** Why a run cannot be compared whatever the others are. */
+final class Refusal {
+  /** A run with more silence says what was not heard. */
+  private static final double HEARD_SHARE = 0.8;
+
+  /** An engine that is not warm puts its heat into itself (common practice, no source). */
+  private static final double WARM_CELSIUS = 70;
+
+  private Refusal() {}
+
+  /** The reason in a sentence; empty if there is none. */
+  static Optional<String> of(Run run, Channel channel) {
+    if (run.start().regeneration() == Known.YES) {
+      return Optional.of(
+          "The particulate filter was regenerated in this run; it heats everything behind the"
+              + " engine.");
+    }
+    long heard = Figures.count(run.series().span(channel, 0, run.loadSeconds()));
+    if (heard < HEARD_SHARE * run.loadSeconds()) {
+      return Optional.of(
+          "%s was heard in %d of %d s; four in five are needed."
+              .formatted(channel.id(), heard, run.loadSeconds()));
+    }
+    return cold(run);
+  }
+
+  private static Optional<String> cold(Run run) {
+    Double celsius = run.start().temperaturesCelsius().get(Channels.ENGINE_COOLANT_TEMP);
+    OptionalDouble start = celsius == null ? OptionalDouble.empty() : OptionalDouble.of(celsius);
+    return start.isPresent() && start.getAsDouble() < WARM_CELSIUS
+        ? Optional.of(
+            String.format(
+                Locale.ROOT,
+                "The engine was not warm: coolant %.0f degC at the start, 70 are needed.",
+                start.getAsDouble()))
+        : Optional.empty();
+  }
+}
