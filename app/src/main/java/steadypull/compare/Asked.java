@@ -63,8 +63,8 @@ public enum Asked {
     return what;
   }
 
-  /** What it costs not to know, for a reader. */
-  String missing() {
-    return "Nobody noted %s: %s.".formatted(what, why);
+  /** What it costs not to know, to be put behind a colon. */
+  public String why() {
+    return why;
   }
 }

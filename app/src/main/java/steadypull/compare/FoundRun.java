@@ -17,6 +17,11 @@ record FoundRun(Run run, Stretch stretch, PullPower power) {
     return power.mean(stretch.onset(), stretch.onset() + window).orElse(0);
   }
 
+  /** Mean between two seconds since the onset, kW; empty if it cannot be told. */
+  OptionalDouble mean(int from, int to) {
+    return power.mean(stretch.onset() + from, stretch.onset() + to);
+  }
+
   /** Mean torque at the crankshaft over so many seconds, N.m; empty if it was not told. */
   OptionalDouble newtonMetres(int window) {
     OptionalDouble percent = Figures.mean(run.series().span(Channels.DELIVERED_TORQUE, 0, window));

@@ -10,7 +10,7 @@ import steadypull.vehicle.Driveline;
  * The gear of a run, and whether its converter was locked.
  *
  * @param gear mostly driven; empty if neither told nor known by ratios
- * @param converter locked where engine and wheels kept to one ratio
+ * @param converter locked where engine and wheels kept to one ratio whatever was pulled
  */
 record GearSeen(OptionalInt gear, Known converter) {
   /** Below it whole km/h are too coarse. */
@@ -19,13 +19,19 @@ record GearSeen(OptionalInt gear, Known converter) {
   /** Neighbouring gears lie 15 % or more apart (common practice, no source). */
   private static final double SAME_WITHIN = 0.05;
 
+  /** Half a step to the next gear. */
+  private static final double SAME_GEAR = 0.075;
+
+  private static final int AROUND_SECONDS = 120;
+  private static final int LEAST_SECONDS = 8;
+  private static final double PULLING_SHARE = 0.8;
+  private static final double ROLLING_SHARE = 0.5;
+
   /** A locked converter keeps the ratio; whole km/h at 60 km/h err by 0.8 % (computed). */
-  private static final double LOCKED_SPREAD = 0.015;
+  private static final double LOCKED_SLIP = 0.015;
 
-  /** An open converter under load slips by 4 % and more (common practice, no source). */
-  private static final double SLIPPING_SPREAD = 0.03;
-
-  private static final double MOSTLY = 0.5;
+  /** An open one under load slips by 4 % and more (common practice, no source). */
+  private static final double OPEN_SLIP = 0.03;
 
   static GearSeen of(TripSeconds trip, Stretch stretch) {
     double[] ratios = ratios(trip, stretch);
@@ -34,7 +40,7 @@ record GearSeen(OptionalInt gear, Known converter) {
     if (gear.isEmpty() && middle.isPresent()) {
       gear = byRatio(middle.getAsDouble(), trip);
     }
-    return new GearSeen(gear, converter(ratios, middle));
+    return new GearSeen(gear, converter(trip, stretch, middle));
   }
 
   /** Engine turns a metre of road. */
@@ -73,18 +79,36 @@ record GearSeen(OptionalInt gear, Known converter) {
     return OptionalInt.empty();
   }
 
-  private static Known converter(double[] ratios, OptionalDouble middle) {
-    if (middle.isEmpty() || Figures.count(ratios) < MOSTLY * ratios.length) {
+  /**
+   * An open converter slips more the more it pulls: engine turns a metre under the run's load are
+   * held against those of the same gear at little load around it.
+   */
+  private static Known converter(TripSeconds trip, Stretch stretch, OptionalDouble middle) {
+    if (middle.isEmpty()) {
       return Known.UNKNOWN;
     }
-    double[] beside = new double[ratios.length];
+    Stretch around =
+        new Stretch(stretch.onset() - AROUND_SECONDS, stretch.end() + AROUND_SECONDS, false);
+    double[] ratios = ratios(trip, around);
+    double[] powers = trip.power().span(around.onset(), around.end());
+    double usual = trip.power().mean(stretch.onset(), stretch.end()).orElse(0);
+    double[] pulling = new double[ratios.length];
+    double[] rolling = new double[ratios.length];
     for (int i = 0; i < ratios.length; i++) {
-      beside[i] = Math.abs(ratios[i] / middle.getAsDouble() - 1);
+      boolean isSame = Math.abs(ratios[i] / middle.getAsDouble() - 1) < SAME_GEAR;
+      pulling[i] = isSame && powers[i] >= PULLING_SHARE * usual ? ratios[i] : Double.NaN;
+      rolling[i] = isSame && powers[i] <= ROLLING_SHARE * usual ? ratios[i] : Double.NaN;
     }
-    double spread = Figures.median(beside).orElse(0) * 1.4826;
-    if (spread <= LOCKED_SPREAD) {
+    if (Figures.count(pulling) < LEAST_SECONDS || Figures.count(rolling) < LEAST_SECONDS) {
+      return Known.UNKNOWN;
+    }
+    return slip(Figures.median(pulling).orElseThrow() / Figures.median(rolling).orElseThrow() - 1);
+  }
+
+  private static Known slip(double slip) {
+    if (slip <= LOCKED_SLIP) {
       return Known.YES;
     }
-    return spread >= SLIPPING_SPREAD ? Known.NO : Known.UNKNOWN;
+    return slip >= OPEN_SLIP ? Known.NO : Known.UNKNOWN;
   }
 }

@@ -1,6 +1,7 @@
 package steadypull.compare;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -12,13 +13,21 @@ final class JobCaveats {
   static List<String> of(Job job, List<Run> runs, boolean isOnRollers) {
     List<String> caveats = new ArrayList<>();
     calibration(job, caveats);
-    for (Asked asked : Asked.values()) {
-      boolean isAsked = isOnRollers || !asked.isOfRollers();
-      if (isAsked && !isAnswered(asked, job, runs)) {
-        caveats.add(asked.missing());
-      }
+    List<String> missing = missing(job, runs, isOnRollers).stream().map(Asked::what).toList();
+    if (!missing.isEmpty()) {
+      caveats.add(
+          "Nobody noted %s; each may have made a part of a difference."
+              .formatted(String.join(", ", missing)));
     }
     return caveats;
+  }
+
+  /** What should have been asked and was not answered for every run. */
+  static List<Asked> missing(Job job, List<Run> runs, boolean isOnRollers) {
+    return Arrays.stream(Asked.values())
+        .filter(asked -> isOnRollers || !asked.isOfRollers())
+        .filter(asked -> !isAnswered(asked, job, runs))
+        .toList();
   }
 
   private static void calibration(Job job, List<String> caveats) {

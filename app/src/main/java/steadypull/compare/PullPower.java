@@ -1,6 +1,7 @@
 package steadypull.compare;
 
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import steadypull.channel.Channel;
@@ -48,21 +49,19 @@ final class PullPower {
   }
 
   static PullPower of(Map<Channel, double[]> columns, int seconds) {
-    double[][] kinds = new double[Basis.NOTHING.ordinal()][seconds];
-    for (double[] kind : kinds) {
-      Arrays.fill(kind, Double.NaN);
-    }
+    Map<Basis, double[]> kinds = new EnumMap<>(Basis.class);
     double[] wheels = columns.get(Channels.WHEEL_POWER);
+    if (wheels != null) {
+      kinds.put(Basis.WHEELS, wheels);
+    }
     for (int second = 0; second < seconds; second++) {
-      if (wheels != null) {
-        kinds[Basis.WHEELS.ordinal()][second] = wheels[second];
-      }
-      tellEngine(columns, second, kinds);
+      tellEngine(columns, second, seconds, kinds);
     }
     return best(kinds, seconds);
   }
 
-  private static void tellEngine(Map<Channel, double[]> columns, int second, double[][] kinds) {
+  private static void tellEngine(
+      Map<Channel, double[]> columns, int second, int seconds, Map<Basis, double[]> kinds) {
     LatestSamples samples = new LatestSamples();
     long micros = Math.round(second * MICROS);
     for (Map.Entry<Channel, double[]> column : columns.entrySet()) {
@@ -72,7 +71,16 @@ final class PullPower {
       }
     }
     EnginePower.tell(samples, micros)
-        .ifPresent(power -> kinds[basis(power.basis()).ordinal()][second] = power.kilowatts());
+        .ifPresent(
+            power ->
+                kinds.computeIfAbsent(basis(power.basis()), _ -> nothing(seconds))[second] =
+                    power.kilowatts());
+  }
+
+  private static double[] nothing(int seconds) {
+    double[] nothing = new double[seconds];
+    Arrays.fill(nothing, Double.NaN);
+    return nothing;
   }
 
   private static Basis basis(EnginePower.Basis told) {
@@ -84,18 +92,14 @@ final class PullPower {
     };
   }
 
-  private static PullPower best(double[][] kinds, int seconds) {
-    long most = Arrays.stream(kinds).mapToLong(Figures::count).max().orElse(0);
-    for (Basis basis : Basis.values()) {
-      if (basis != Basis.NOTHING
-          && most > 0
-          && Figures.count(kinds[basis.ordinal()]) >= MOSTLY * most) {
-        return new PullPower(kinds[basis.ordinal()], basis);
+  private static PullPower best(Map<Basis, double[]> kinds, int seconds) {
+    long most = kinds.values().stream().mapToLong(Figures::count).max().orElse(0);
+    for (Map.Entry<Basis, double[]> kind : kinds.entrySet()) {
+      if (most > 0 && Figures.count(kind.getValue()) >= MOSTLY * most) {
+        return new PullPower(kind.getValue(), kind.getKey());
       }
     }
-    double[] nothing = new double[seconds];
-    Arrays.fill(nothing, Double.NaN);
-    return new PullPower(nothing, Basis.NOTHING);
+    return new PullPower(nothing(seconds), Basis.NOTHING);
   }
 
   Basis basis() {

@@ -3,6 +3,7 @@ package steadypull.compare;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.compare.RunStart.Known;
@@ -14,6 +15,11 @@ final class Refusal {
 
   /** An engine that is not warm puts its heat into itself (common practice, no source). */
   private static final double WARM_CELSIUS = 70;
+
+  /** What a cold engine's heat goes into first; charge air and its coolant do not wait for it. */
+  private static final Set<Channel> WARM =
+      Set.of(
+          Channels.ENGINE_COOLANT_TEMP, Channels.ENGINE_OIL_TEMP, Channels.TRANSMISSION_FLUID_TEMP);
 
   private Refusal() {}
 
@@ -30,7 +36,7 @@ final class Refusal {
           "%s was heard in %d of %d s; four in five are needed."
               .formatted(channel.id(), heard, run.loadSeconds()));
     }
-    return cold(run);
+    return WARM.contains(channel) ? cold(run) : Optional.empty();
   }
 
   private static Optional<String> cold(Run run) {

@@ -17,8 +17,9 @@ import steadypull.vehicle.Vehicle;
  * @param vehicle as it was then: limits, layout and what it towed
  * @param ground road or rollers
  * @param loadSeconds from the onset to the end of the load, above 0
- * @param heldSeconds from the onset for as long as the load stayed within 10 % of its first level:
- *     the window in which loads are equal; at most {@code loadSeconds}
+ * @param heldSeconds from the onset for as long as the load stayed within 10 % of what the runs
+ *     before mostly pulled at the same second: the window in which loads are equal; at most {@code
+ *     loadSeconds}
  * @param series second by second, from before the onset until some minutes after the load
  * @param start the state at the onset
  * @param notes what somebody said of it
@@ -50,6 +51,23 @@ public record Run(
           "A load lasts, and is held no longer; found %d and %d s"
               .formatted(loadSeconds, heldSeconds));
     }
+  }
+
+  /** The same run whose load was equal to the others' for so long. */
+  Run withHeldSeconds(int other) {
+    return new Run(
+        source,
+        onsetSeconds,
+        side,
+        place,
+        day,
+        vehicle,
+        ground,
+        loadSeconds,
+        other,
+        series,
+        start,
+        notes);
   }
 
   /** What the run was driven on. A closed set. */

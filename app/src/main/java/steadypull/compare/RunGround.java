@@ -21,6 +21,16 @@ final class RunGround {
   /** Two readings in whole kPa, half a kPa each, and as much for the weather (our choice). */
   private static final double DOUBT_KILOPASCALS = 1.5;
 
+  /** Two seconds and the lag of boost. */
+  private static final int SUDDEN_SECONDS = 3;
+
+  private static final int ABOUT_SECONDS = 20;
+  private static final double REST_SHARE = 0.4;
+  private static final double FULL_SHARE = 0.85;
+
+  /** Whole km/h flip by one. */
+  private static final double SAME_KILOMETRES_PER_HOUR = 1;
+
   private RunGround() {}
 
   static Run.Ground of(TripSeconds trip, Stretch stretch) {
@@ -35,7 +45,26 @@ final class RunGround {
     if (came.isPresent()) {
       return came.getAsDouble() < STAYED_METRES ? Run.Ground.ROLLERS : Run.Ground.ROAD;
     }
-    return byPressure(trip, stretch);
+    Run.Ground ground = byPressure(trip, stretch);
+    return ground == Run.Ground.UNKNOWN && isSuddenWithoutSpeed(trip, stretch)
+        ? Run.Ground.ROLLERS
+        : ground;
+  }
+
+  /**
+   * Whether the load came within seconds and the wheels turned no faster or slower for it: a road
+   * would have to become steep within some 60 m.
+   */
+  private static boolean isSuddenWithoutSpeed(TripSeconds trip, Stretch stretch) {
+    int onset = stretch.onset();
+    double level = trip.power().mean(onset + SUDDEN_SECONDS, onset + ABOUT_SECONDS).orElse(0);
+    double[] speeds =
+        trip.span(Channels.VEHICLE_SPEED, onset - ABOUT_SECONDS, onset + ABOUT_SECONDS);
+    double span = Figures.most(speeds).orElse(Double.MAX_VALUE) - Figures.least(speeds).orElse(0);
+    return trip.power().at(onset - SUDDEN_SECONDS) <= REST_SHARE * level
+        && trip.power().at(onset + SUDDEN_SECONDS) >= FULL_SHARE * level
+        && Figures.count(speeds) > ABOUT_SECONDS
+        && span <= SAME_KILOMETRES_PER_HOUR;
   }
 
   /** The greatest distance from the first place; empty if places were hardly told. */

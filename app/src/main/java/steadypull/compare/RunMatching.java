@@ -27,7 +27,7 @@ final class RunMatching {
     LoadComparison loads = LoadComparison.of(found);
     List<FoundRun> alike = loads.alike(rejected, caveats);
     List<FoundRun> left = new StartComparison(channel).alike(alike, rejected, caveats);
-    List<Run> runs = left.stream().map(FoundRun::run).toList();
+    List<Run> runs = new EqualLoad(left).windowed();
     Optional<LoadMatch> match = match(left, loads.windowSeconds());
     match.map(LoadComparison::mismatch).ifPresent(caveats::addAll);
     caveats.addAll(RunCaveats.of(runs, sources, job));

@@ -47,8 +47,10 @@ public record RunSeries(int firstSecond, int seconds, Map<Channel, double[]> col
   public OptionalDouble at(Channel channel, int second) {
     double[] column = columns.get(channel);
     int row = second - firstSecond;
-    boolean isHeard = column != null && row >= 0 && row < seconds && !Double.isNaN(column[row]);
-    return isHeard ? OptionalDouble.of(column[row]) : OptionalDouble.empty();
+    if (column == null || row < 0 || row >= seconds || Double.isNaN(column[row])) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(column[row]);
   }
 
   /** A channel's values from a second to before another, NaN where nothing was heard. */

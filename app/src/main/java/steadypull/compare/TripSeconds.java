@@ -2,6 +2,7 @@ package steadypull.compare;
 
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -127,12 +128,13 @@ public final class TripSeconds {
 
   /** A channel's values from a second to before another, NaN where nothing was heard. */
   double[] span(Channel channel, int from, int to) {
-    double[] column = columns.get(channel);
     double[] span = new double[Math.max(0, to - from)];
-    for (int i = 0; i < span.length; i++) {
-      int second = from + i;
-      boolean isInside = column != null && second >= 0 && second < seconds;
-      span[i] = isInside ? column[second] : Double.NaN;
+    Arrays.fill(span, Double.NaN);
+    double[] column = columns.get(channel);
+    int first = Math.max(0, from);
+    int end = Math.min(seconds, to);
+    if (column != null && end > first) {
+      System.arraycopy(column, first, span, first - from, end - first);
     }
     return span;
   }
@@ -141,11 +143,6 @@ public final class TripSeconds {
   OptionalDouble at(Channel channel, int second) {
     double value = span(channel, second, second + 1)[0];
     return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
-  }
-
-  /** Whether a channel was ever heard. */
-  boolean isHeard(Channel channel) {
-    return columns.containsKey(channel) && Figures.count(columns.get(channel)) > 0;
   }
 
   /** Every column from a second to before another, with the power at the wheels. */
