@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /**
  * What was asked of a job and answered. Immutable.
@@ -24,8 +25,13 @@ public record Job(
   /** Nothing was asked. */
   public static final Job NONE = new Job("", Map.of(), Map.of(), Map.of(), List.of());
 
+  private static final Pattern NUMBER = Pattern.compile("-?\\d{1,6}(\\.\\d{1,6})?");
+
   public Job {
     Objects.requireNonNull(name);
+    requireNumbers(both);
+    requireNumbers(before);
+    requireNumbers(after);
     both = Map.copyOf(both);
     before = Map.copyOf(before);
     after = Map.copyOf(after);
@@ -51,12 +57,23 @@ public record Job(
       Objects.requireNonNull(source);
       Objects.requireNonNull(atSeconds);
       Objects.requireNonNull(leftOut);
+      requireNumbers(words);
       words = Map.copyOf(words);
       if (probeCelsius.isPresent() && !(Math.abs(probeCelsius.getAsDouble()) <= 60)) {
         throw new IllegalArgumentException(
             "A probe's value lies between -60 and 60 degC, found " + probeCelsius.getAsDouble());
       }
     }
+  }
+
+  private static void requireNumbers(Map<Asked, String> answers) {
+    answers.forEach(
+        (asked, answer) -> {
+          if (asked.isNumber() && !NUMBER.matcher(answer).matches()) {
+            throw new IllegalArgumentException(
+                "%s is a number, found \"%s\"".formatted(asked.id(), answer));
+          }
+        });
   }
 
   /** The answer that holds for a side; empty if nobody gave one. */

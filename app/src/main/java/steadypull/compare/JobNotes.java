@@ -35,6 +35,20 @@ record JobNotes(Job job) {
         && at < stretch.end();
   }
 
+  /** Outside air by somebody's own probe, else as it was read at the grille; empty if neither. */
+  static OptionalDouble probe(RunNotes notes) {
+    if (notes.probeCelsius().isPresent()) {
+      return notes.probeCelsius();
+    }
+    double[] grille = {celsius(notes, Asked.GRILLE_BEFORE), celsius(notes, Asked.GRILLE_AFTER)};
+    return Figures.mean(grille);
+  }
+
+  private static double celsius(RunNotes notes, Asked asked) {
+    String answer = notes.words().get(asked.id());
+    return answer == null ? Double.NaN : Double.parseDouble(answer);
+  }
+
   /**
    * The same as a run keeps it.
    *
@@ -43,7 +57,7 @@ record JobNotes(Job job) {
   static RunNotes notes(Job.OfRun said, OptionalDouble noticedCelsius) {
     Map<String, String> words = new HashMap<>();
     said.words().forEach((asked, answer) -> words.put(asked.id(), answer));
-    return new RunNotes(
-        words, said.probeCelsius().isPresent() ? said.probeCelsius() : noticedCelsius);
+    RunNotes notes = new RunNotes(words, said.probeCelsius());
+    return probe(notes).isPresent() ? notes : new RunNotes(words, noticedCelsius);
   }
 }

@@ -105,8 +105,9 @@ final class RunReading {
 
   /** A probe of one's own goes before the vehicle's sensor, which soaks in heat at standstill. */
   private OptionalDouble outside(Stretch stretch, RunNotes words) {
-    return words.probeCelsius().isPresent()
-        ? words.probeCelsius()
+    OptionalDouble probe = JobNotes.probe(words);
+    return probe.isPresent()
+        ? probe
         : Figures.median(
             source.trip().span(Channels.AMBIENT_AIR_TEMP, stretch.onset(), stretch.end()));
   }
