@@ -24,7 +24,8 @@ enum KeptTable {
   ROAD_QUIET("road_quiet", "places kept out of the memory of roads"),
   CLIMB("climb", "climbs"),
   CONFIGURATION("configuration", "what was fitted to vehicles"),
-  TRIP_HEAT("trip_heat", "what trips have taught of vehicles' heat");
+  TRIP_HEAT("trip_heat", "what trips have taught of vehicles' heat"),
+  COMPARISON("comparison", "comparisons");
 
   private final String table;
   private final String things;
@@ -98,6 +99,7 @@ enum KeptTable {
       case CLIMB -> finds.climbs().size();
       case CONFIGURATION -> finds.configurationRows();
       case TRIP_HEAT -> finds.tripHeat().size();
+      case COMPARISON -> finds.comparisons().size();
     };
   }
 

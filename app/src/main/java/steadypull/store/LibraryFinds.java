@@ -2,6 +2,7 @@ package steadypull.store;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -39,6 +40,7 @@ final class LibraryFinds {
 
   private final Map<String, SortedMap<Instant, Configuration>> configurations = new HashMap<>();
   private final Map<String, LibraryRow.OfTripHeat> tripHeat = new HashMap<>();
+  private final Map<String, KeptComparison> comparisons = new HashMap<>();
 
   private LibraryFinds() {}
 
@@ -66,6 +68,8 @@ final class LibraryFinds {
       case LibraryRow.OfVehicle vehicle -> vehicles.put(vehicle.name(), vehicle);
       case LibraryRow.OfRoute route -> routes.put(route.id(), route);
       case LibraryRow.OfMapping(String headerLine, String file) -> mappings.put(headerLine, file);
+      case LibraryRow.OfComparison(KeptComparison comparison) ->
+          comparisons.merge(comparison.name(), comparison, LibraryFinds::later);
       case LibraryRow.OfRoadTile(long key, byte[] tile) -> roadTiles.put(key, tile);
       case LibraryRow.OfRoadLearned(String origin, long passes) -> roadLearned.put(origin, passes);
       case LibraryRow.OfRoadQuiet(long key, QuietPlace place) -> quietPlaces.put(key, place);
@@ -149,6 +153,15 @@ final class LibraryFinds {
 
   List<LibraryRow.OfRoute> routes() {
     return List.copyOf(routes.values());
+  }
+
+  /** Of two of one name the one that was kept later. */
+  private static KeptComparison later(KeptComparison one, KeptComparison other) {
+    return one.kept().isAfter(other.kept()) ? one : other;
+  }
+
+  Collection<KeptComparison> comparisons() {
+    return List.copyOf(comparisons.values());
   }
 
   Map<String, String> mappings() {

@@ -119,6 +119,13 @@ sealed interface LibraryRow {
     }
   }
 
+  /** A comparison as somebody put it together. */
+  record OfComparison(KeptComparison comparison) implements LibraryRow {
+    public OfComparison {
+      Objects.requireNonNull(comparison);
+    }
+  }
+
   /** How a kind of table is read. */
   record OfMapping(String headerLine, String mappingFile) implements LibraryRow {}
 }

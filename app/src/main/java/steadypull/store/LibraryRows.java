@@ -33,6 +33,7 @@ final class LibraryRows {
 
   static final RowForm CONFIGURATION = new RowForm("nttitt");
   static final RowForm TRIP_HEAT = new RowForm("nttit");
+  static final RowForm COMPARISON = new RowForm("ntittt");
 
   private static final RowForm TRIP_ID_INDEX = new RowForm("ti");
   private static final RowForm CHANNEL_INDEX = new RowForm("tti");
@@ -99,7 +100,7 @@ final class LibraryRows {
         .or(() -> ofRoads(row));
   }
 
-  /** What the library knows of roads and of vehicles' heat. */
+  /** What the library knows of roads, of vehicles' heat and of comparisons. */
   private static Optional<LibraryRow> ofRoads(FoundRow row) {
     return ROAD_TILE
         .read(row)
@@ -114,13 +115,19 @@ final class LibraryRows {
         .or(() -> ROAD_QUIET.read(row).map(it -> quiet(row.key(), it.skip())))
         .or(() -> CLIMB.read(row).flatMap(it -> climb(it.skip())))
         .or(() -> CONFIGURATION.read(row).flatMap(it -> configuration(it.skip())))
-        .or(() -> TRIP_HEAT.read(row).map(it -> tripHeat(it.skip())));
+        .or(() -> TRIP_HEAT.read(row).map(it -> tripHeat(it.skip())))
+        .or(() -> COMPARISON.read(row).map(it -> comparison(it.skip())));
   }
 
   private static Optional<LibraryRow> configuration(RowForm.Columns row) {
     String vehicleName = row.text();
     return HeatRows.configuration(row.text(), row.whole(), row.text(), row.text())
         .map(it -> new LibraryRow.OfConfiguration(vehicleName, it));
+  }
+
+  private static LibraryRow comparison(RowForm.Columns row) {
+    return new LibraryRow.OfComparison(
+        ComparisonRows.comparison(row.text(), row.whole(), row.text(), row.text(), row.text()));
   }
 
   private static LibraryRow tripHeat(RowForm.Columns row) {

@@ -117,6 +117,7 @@ final class Salvage {
           .execute();
     }
     finds.climbs().forEach(climb -> ClimbRows.save(handle, climb));
+    finds.comparisons().forEach(comparison -> ComparisonRows.save(handle, comparison));
     addRoads(handle);
     addHeat(handle);
     return true;

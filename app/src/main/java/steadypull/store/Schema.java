@@ -10,7 +10,7 @@ import steadypull.store.LibraryException.Reason;
 
 /** Brings a library file to the present form, one numbered migration file after the other. */
 final class Schema {
-  static final int NEWEST = 5;
+  static final int NEWEST = 6;
 
   /** What each version does to the one before, the first to an empty file. */
   private static final List<Consumer<Handle>> STEPS =
@@ -23,7 +23,8 @@ final class Schema {
             run(handle, "V3end");
           },
           handle -> run(handle, "V4"),
-          handle -> run(handle, "V5"));
+          handle -> run(handle, "V5"),
+          handle -> run(handle, "V6"));
 
   private static final int NEW_FILE = 0;
 

@@ -30,6 +30,7 @@ public final class TripLibrary implements AutoCloseable {
   private final List<String> recovered;
   private final KnownRoads roads;
   private final KnownHeat heat;
+  private final KnownComparisons comparisons;
 
   private TripLibrary(LibraryConnection connection, List<String> recovered) {
     this.connection = connection;
@@ -37,6 +38,7 @@ public final class TripLibrary implements AutoCloseable {
     this.recovered = List.copyOf(recovered);
     this.roads = new KnownRoads(this, connection);
     this.heat = new KnownHeat(this, connection);
+    this.comparisons = new KnownComparisons(connection);
   }
 
   /** Opens the library in a folder, or begins one; an older form is brought to the present one. */
@@ -101,6 +103,11 @@ public final class TripLibrary implements AutoCloseable {
   /** What this library knows of roads. */
   public KnownRoads roads() {
     return roads;
+  }
+
+  /** The comparisons of runs that this library keeps. */
+  public KnownComparisons comparisons() {
+    return comparisons;
   }
 
   /** The names of all vehicles, last used first. */

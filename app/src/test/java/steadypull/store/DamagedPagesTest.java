@@ -62,7 +62,18 @@ class DamagedPagesTest {
           Map.entry("road_quiet", "places kept out of the memory of roads"),
           Map.entry("climb", "climbs"),
           Map.entry("configuration", "what was fitted to vehicles"),
-          Map.entry("trip_heat", "what trips have taught of vehicles' heat"));
+          Map.entry("trip_heat", "what trips have taught of vehicles' heat"),
+          Map.entry("comparison", "comparisons"));
+
+  private static final KeptComparison TANK =
+      new KeptComparison(
+          "tank",
+          Instant.parse("2026-06-02T08:00:00.000001Z"),
+          "charge_coolant_temp",
+          List.of(
+              new KeptComparison.Source("before", "20260510T100000Z-abcd@120-480"),
+              new KeptComparison.Source("after", "20260601T100000Z-efgh")),
+          "wind = \"calm\"\n");
 
   private static final Configuration FITTED =
       new Configuration(
@@ -97,6 +108,7 @@ class DamagedPagesTest {
       library.save(Vehicle.unknown("Wattle 2", CoolingLayout.AIR_TO_AIR));
       library.save(Vehicle.unknown("Banksia", CoolingLayout.WATER_TO_AIR));
       library.keepMapping("Time,Coolant [C]", "[time]");
+      library.comparisons().keep(TANK);
       record(library, "Wattle 2", 40_000, 2_000, true);
       record(library, "Banksia", 600, 20, true);
       record(library, "Wattle 2", 900, 15, false);
@@ -143,7 +155,8 @@ class DamagedPagesTest {
             Map.entry("road_quiet", LibraryRows.ROAD_QUIET),
             Map.entry("climb", LibraryRows.CLIMB),
             Map.entry("configuration", LibraryRows.CONFIGURATION),
-            Map.entry("trip_heat", LibraryRows.TRIP_HEAT));
+            Map.entry("trip_heat", LibraryRows.TRIP_HEAT),
+            Map.entry("comparison", LibraryRows.COMPARISON));
     try (Connection connection =
             DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("library.sqlite"));
         Statement statement = connection.createStatement()) {
@@ -223,6 +236,9 @@ class DamagedPagesTest {
         if (!page.table.equals("road_tile")) {
           assertThat(remembered(salvaged)).as("%s", page).isEqualTo(remembered);
         }
+        if (!page.table.equals("comparison")) {
+          assertThat(salvaged.comparisons().all()).as("%s", page).containsExactly(TANK);
+        }
         if (page.table.equals("road_learned")) {
           assertThat(salvaged.roads().waiting()).as("no trip is learned twice").isZero();
         }
@@ -242,7 +258,8 @@ class DamagedPagesTest {
             "road_quiet",
             "climb",
             "configuration",
-            "trip_heat");
+            "trip_heat",
+            "comparison");
   }
 
   @Test
