@@ -30,6 +30,7 @@ final class RunCaveats {
     if (runs.stream().anyMatch(run -> run.start().regeneration() == Known.UNKNOWN)) {
       caveats.add("Nothing told whether the particulate filter was regenerated in these runs.");
     }
+    caveats.addAll(ColdSoak.caveats(trips(runs, sources)));
     boolean isOnRollers = runs.stream().anyMatch(run -> run.ground() == Run.Ground.ROLLERS);
     if (isOnRollers) {
       caveats.add(
@@ -63,13 +64,18 @@ final class RunCaveats {
                 runs.size()));
   }
 
+  /** The trips of which a run takes part, each once. */
+  private static List<TripSeconds> trips(List<Run> runs, List<RunSource> sources) {
+    return sources.stream()
+        .map(RunSource::trip)
+        .filter(trip -> runs.stream().anyMatch(run -> run.source().equals(trip.name())))
+        .distinct()
+        .toList();
+  }
+
   private static Optional<String> basis(List<Run> runs, List<RunSource> sources) {
     Set<String> words = new LinkedHashSet<>();
-    for (RunSource source : sources) {
-      if (runs.stream().anyMatch(run -> run.source().equals(source.trip().name()))) {
-        words.add(source.trip().power().basis().words());
-      }
-    }
+    trips(runs, sources).forEach(trip -> words.add(trip.power().basis().words()));
     boolean isGood =
         words.equals(Set.of(PullPower.Basis.WHEELS.words()))
             || words.equals(Set.of(PullPower.Basis.TORQUE.words()));
