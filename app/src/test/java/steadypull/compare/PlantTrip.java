@@ -101,6 +101,11 @@ final class PlantTrip {
     return List.copyOf(samples);
   }
 
+  /** Those that came after so many. */
+  List<Sample> samplesFrom(int count) {
+    return List.copyOf(samples.subList(count, samples.size()));
+  }
+
   TripSeconds read(String name) {
     return read(name, _ -> true, 0);
   }
