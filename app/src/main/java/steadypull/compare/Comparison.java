@@ -28,6 +28,9 @@ import steadypull.thermal.Belief;
  * @param after and of the other
  * @param beforeCourse drawn from the onset
  * @param afterCourse likewise
+ * @param beforeKilowatts power held, mean of the runs and between which of them it lay
+ * @param afterKilowatts likewise
+ * @param commonSeconds since the onset until which every run held its load; measured so far
  * @param lastingGain over time, the part that lasts
  * @param delayingGain over time, the part that fades
  * @param caveats sentences
@@ -51,6 +54,9 @@ public record Comparison(
     SideFigures after,
     Course beforeCourse,
     Course afterCourse,
+    Course beforeKilowatts,
+    Course afterKilowatts,
+    int commonSeconds,
     Course lastingGain,
     Course delayingGain,
     List<String> caveats) {
