@@ -60,6 +60,30 @@ public final class QuantityFormat {
     return degrees(system == UnitSystem.METRIC ? kelvin : kelvin * FAHRENHEIT_PER_KELVIN) + "°";
   }
 
+  /** A difference of temperatures with one decimal and no sign: {@code 2.3°}. */
+  public String fineDifference(double kelvin) {
+    return decimal(
+            Math.abs(system == UnitSystem.METRIC ? kelvin : kelvin * FAHRENHEIT_PER_KELVIN), 1)
+        + "°";
+  }
+
+  /** A temperature with one decimal and no unit letter: {@code 96.4°}. */
+  public String fineTemperature(double celsius) {
+    return decimal(shownTemperature(celsius), 1) + "°";
+  }
+
+  /** A number with so many decimals, never negative zero. */
+  public String decimal(double value, int decimals) {
+    double scale = Math.pow(10, decimals);
+    return String.format(locale, "%." + decimals + "f", Math.round(value * scale) / scale)
+        .replace('-', MINUS);
+  }
+
+  /** A power in whole units: {@code 118 kW}. */
+  public String power(double kilowatts) {
+    return powerDigits(kilowatts) + " " + powerUnit();
+  }
+
   /** A speed in whole units: {@code 75 km/h}. */
   public String speed(double kilometresPerHour) {
     return speedDigits(kilometresPerHour) + " " + speedUnit();

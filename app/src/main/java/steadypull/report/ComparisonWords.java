@@ -1,0 +1,116 @@
+package steadypull.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import steadypull.channel.QuantityFormat;
+import steadypull.compare.Comparison;
+import steadypull.thermal.Belief;
+
+/**
+ * A comparison in words and figures for one reader: what paper, screen and terminal show alike.
+ * Immutable.
+ */
+public final class ComparisonWords {
+  private final Comparison comparison;
+  private final ReportWords words;
+  private final FigureText figures;
+  private final VerdictWords verdict;
+  private final FigureRows rows;
+
+  /** Words for one reader. */
+  public ComparisonWords(Comparison comparison, Locale locale, QuantityFormat quantities) {
+    this.comparison = comparison;
+    this.words = new ReportWords(locale);
+    this.figures = new FigureText(words, quantities);
+    this.verdict = new VerdictWords(words, figures, comparison);
+    this.rows = new FigureRows(words, figures, comparison);
+  }
+
+  /** What was compared. */
+  public Comparison comparison() {
+    return comparison;
+  }
+
+  /** The channel as a heading. */
+  public String channel() {
+    return words.title(comparison.channel());
+  }
+
+  /** The verdict: one sentence, as strong as its interval. */
+  public String claim() {
+    return verdict.claim();
+  }
+
+  /** What proof still asks for; empty if nothing. */
+  public Optional<String> missing() {
+    return verdict.missing();
+  }
+
+  /** The verdict and what proof still asks for. */
+  public String sentence() {
+    return missing().map(asked -> claim() + " " + asked).orElse(claim());
+  }
+
+  /** What it means beside the limit; empty if that is not known. */
+  public Optional<String> onOneDay() {
+    return new DayWords(words, figures, comparison).sentence();
+  }
+
+  /** Both sides over time, and settled last. */
+  public List<TimeRow> times() {
+    return rows.times();
+  }
+
+  /** Figures that the runs showed. */
+  public List<FigureRow> measured() {
+    return rows.measured();
+  }
+
+  /** Figures that the identified model says. */
+  public List<FigureRow> calculated() {
+    return rows.calculated();
+  }
+
+  /** A change, such as {@code 8.9°}, and its range. */
+  public String part(Belief gain) {
+    return figures.difference(gain.middle()) + " (" + figures.range(gain) + ")";
+  }
+
+  /** The limit on the scale of the comparison's temperatures; empty if there is none. */
+  public OptionalDouble limitOnScale() {
+    OptionalDouble limit = comparison.limitCelsius();
+    OptionalDouble outside = comparison.outsideCelsius();
+    if (limit.isEmpty() || (comparison.isAboveOutside() && outside.isEmpty())) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(
+        limit.getAsDouble() - (comparison.isAboveOutside() ? outside.getAsDouble() : 0));
+  }
+
+  /** The limit in words, with where it stands on that scale; empty if there is none. */
+  public String limitLabel() {
+    OptionalDouble onScale = limitOnScale();
+    if (onScale.isEmpty()) {
+      return "";
+    }
+    QuantityFormat quantities = figures.quantities();
+    String limit = quantities.temperature(comparison.limitCelsius().getAsDouble());
+    return comparison.isAboveOutside()
+        ? words.say(
+            "picture.limitAbove",
+            limit,
+            quantities.outsideTemperature(comparison.outsideCelsius().getAsDouble()),
+            figures.wholeTemperature(onScale.getAsDouble(), true))
+        : words.say("picture.limit", limit);
+  }
+
+  ReportWords words() {
+    return words;
+  }
+
+  FigureText figures() {
+    return figures;
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package steadypull.report;
+
+import org.jspecify.annotations.NullMarked;
