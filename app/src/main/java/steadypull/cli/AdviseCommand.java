@@ -1,7 +1,5 @@
 package steadypull.cli;
 
-import java.io.File;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -24,7 +22,6 @@ import steadypull.exchange.TableException;
 import steadypull.exchange.TransferWatch;
 import steadypull.exchange.VehicleFile;
 import steadypull.road.RoadSight;
-import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 import steadypull.vehicle.Limit;
@@ -92,15 +89,7 @@ final class AdviseCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
     RuleSet inForce = rules.inForce();
-    return isTable(what) ? table(main, inForce, Path.of(what)) : trip(main, inForce);
-  }
-
-  /** An id of a trip has neither folder nor ending. */
-  private static boolean isTable(String what) {
-    return what.indexOf('/') >= 0
-        || what.indexOf(File.separatorChar) >= 0
-        || what.indexOf('.') >= 0
-        || Files.isRegularFile(Path.of(what));
+    return TripOrTable.isTable(what) ? table(main, inForce, Path.of(what)) : trip(main, inForce);
   }
 
   /** A table is read to its end before the first word, so that a faulty one says nothing else. */
@@ -109,7 +98,7 @@ final class AdviseCommand implements Callable<Integer> {
         new TableOpening(
                 TableOpening.mapping(map),
                 Optional.ofNullable(zone),
-                line -> keptMapping(main, line))
+                line -> TableOpening.kept(main, line))
             .open(file);
     opened.words().ifPresent(words -> main.err().println(opened.name() + ": " + words));
     IncomingTable table = opened.table();
@@ -137,13 +126,6 @@ final class AdviseCommand implements Callable<Integer> {
     return table.hasSampleOf(Channels.LATITUDE) && table.hasSampleOf(Channels.LONGITUDE);
   }
 
-  private static Optional<String> keptMapping(SteadypullCommand main, String headerLine)
-      throws LibraryException {
-    try (TripLibrary library = main.openLibraryToRead()) {
-      return library.mapping(headerLine);
-    }
-  }
-
   private int trip(SteadypullCommand main, RuleSet inForce) throws Exception {
     if (map != null || zone != null) {
       throw Misuse.of(
@@ -168,16 +150,7 @@ final class AdviseCommand implements Callable<Integer> {
   }
 
   private Vehicle named(SteadypullCommand main) throws Exception {
-    String name = vehicle == null ? "" : vehicle;
-    try (TripLibrary library = main.openLibraryToRead()) {
-      Optional<Vehicle> known = library.vehicle(name);
-      if (known.isEmpty()) {
-        throw new CommandFailure(
-            "Could not judge as for \"%s\": the library in %s knows %s."
-                .formatted(name, main.libraryFolder(), KnownVehicles.of(library.vehicleNames())));
-      }
-      return known.get();
-    }
+    return KnownVehicles.named(main, vehicle == null ? "" : vehicle);
   }
 
   private Replay replay(

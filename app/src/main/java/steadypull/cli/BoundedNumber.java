@@ -78,6 +78,13 @@ abstract class BoundedNumber implements ITypeConverter<Double> {
     }
   }
 
+  /** What a channel is not to exceed. */
+  static final class Limit extends BoundedNumber {
+    Limit() {
+      super("degC", -40, 1200, "105");
+    }
+  }
+
   /** Of the road above the sea. */
   static final class Altitude extends BoundedNumber {
     Altitude() {

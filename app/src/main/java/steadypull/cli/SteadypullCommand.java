@@ -49,6 +49,7 @@ import steadypull.store.TripLibrary;
       BackupCommand.class,
       CheckCommand.class,
       ClimbsCommand.class,
+      CompareCommand.class,
       ExportCommand.class,
       ForgetCommand.class,
       ImportCommand.class,

@@ -11,6 +11,7 @@ import steadypull.exchange.TableException;
 import steadypull.exchange.TableZone;
 import steadypull.exchange.TripTable;
 import steadypull.store.LibraryException;
+import steadypull.store.TripLibrary;
 
 /**
  * Finds out how a table is to be read: somebody's mapping first, then our own form, then the
@@ -55,6 +56,13 @@ final class TableOpening {
   /** The mapping in a file, or none if no file was named. */
   static Optional<MappingText> mapping(@Nullable Path file) throws TableException {
     return file == null ? Optional.empty() : Optional.of(MappingText.read(file));
+  }
+
+  /** The mapping that the library keeps for tables with that header line. */
+  static Optional<String> kept(SteadypullCommand main, String headerLine) throws LibraryException {
+    try (TripLibrary library = main.openLibraryToRead()) {
+      return library.mapping(headerLine);
+    }
   }
 
   Opened open(Path file) throws TableException, LibraryException {

@@ -50,8 +50,8 @@ public final class ComparisonReport {
     body.add(LetterheadForm.of(head, words)).with("h1", title);
     job().ifPresent(name -> body.with("p", words.say("report.job", name), "class", "soft"));
     body.add(verdict());
-    body.with("p", conditions(), "class", "soft");
-    load().ifPresent(text -> body.with("p", text, "class", "soft"));
+    body.with("p", ConditionWords.sides(comparison), "class", "soft");
+    ConditionWords.load(comparison).ifPresent(text -> body.with("p", text, "class", "soft"));
     body.add(ComparisonPicture.of(comparison));
     body.with("p", words.say("picture.note"), "class", "soft");
     body.add(FigureTables.times(comparison));
@@ -84,46 +84,6 @@ public final class ComparisonReport {
     return box.close();
   }
 
-  private String conditions() {
-    Comparison found = comparison.comparison();
-    String before = side(Side.BEFORE);
-    String after = side(Side.AFTER);
-    if (found.outsideCelsius().isEmpty() || found.powerKilowatts().isEmpty()) {
-      return words.say("report.conditionsUnknown", before, after);
-    }
-    QuantityFormat quantities = comparison.figures().quantities();
-    return words.say(
-        "report.conditions",
-        quantities.outsideTemperature(found.outsideCelsius().getAsDouble()),
-        quantities.power(found.powerKilowatts().getAsDouble()),
-        before,
-        after);
-  }
-
-  private String side(Side side) {
-    List<Run> runs = comparison.comparison().runs().of(side);
-    String days = DayText.of(runs, words);
-    return runs.size() == 1
-        ? words.say("report.sideOne", days)
-        : words.say("report.side", Integer.toString(runs.size()), days);
-  }
-
-  private Optional<String> load() {
-    QuantityFormat quantities = comparison.figures().quantities();
-    return comparison
-        .comparison()
-        .runs()
-        .load()
-        .map(
-            load ->
-                words.say(
-                    "report.load",
-                    quantities.power(Math.abs(load.mismatchKilowatts())),
-                    quantities.power(load.beforeKilowatts()),
-                    quantities.power(load.afterKilowatts()),
-                    Integer.toString(load.windowSeconds())));
-  }
-
   private List<String> limits() {
     List<String> limits = new ArrayList<>();
     boolean isOnRollers =
@@ -139,10 +99,7 @@ public final class ComparisonReport {
         .ifPresent(
             least ->
                 limits.add(words.say("report.detectable", comparison.figures().difference(least))));
-    limits.addAll(comparison.comparison().caveats());
-    comparison.comparison().runs().caveats().stream()
-        .filter(caveat -> !limits.contains(caveat))
-        .forEach(limits::add);
+    limits.addAll(comparison.caveats());
     return limits;
   }
 

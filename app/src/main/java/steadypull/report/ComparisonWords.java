@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import steadypull.channel.QuantityFormat;
 import steadypull.compare.Comparison;
 import steadypull.thermal.Belief;
@@ -71,6 +72,23 @@ public final class ComparisonWords {
   /** Figures that the identified model says. */
   public List<FigureRow> calculated() {
     return rows.calculated();
+  }
+
+  /** What the comparison cannot show, each sentence once. */
+  public List<String> caveats() {
+    return Stream.concat(comparison.caveats().stream(), comparison.runs().caveats().stream())
+        .distinct()
+        .toList();
+  }
+
+  /** The share of the gain that lasts, in a sentence; empty if it cannot be told. */
+  public Optional<String> lasting() {
+    return comparison.lasts().map(part -> words.say("report.lasts", part(part)));
+  }
+
+  /** The share that only delays; empty if it cannot be told. */
+  public Optional<String> delaying() {
+    return comparison.delays().map(part -> words.say("report.delays", part(part)));
   }
 
   /** A change, such as {@code 8.9°}, and its range. */

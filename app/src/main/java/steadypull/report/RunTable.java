@@ -9,7 +9,6 @@ import steadypull.channel.QuantityFormat;
 import steadypull.compare.RejectedRun;
 import steadypull.compare.Run;
 import steadypull.compare.RunStart;
-import steadypull.compare.Side;
 
 /** Every run with the state in which it began, and those left out with the reason. */
 final class RunTable {
@@ -47,7 +46,7 @@ final class RunTable {
   private Markup row(Run run) {
     RunStart start = run.start();
     Markup row = new Markup().open("tr");
-    row.with("td", name(run.side(), run.source(), run.onsetSeconds()));
+    row.with("td", RunLine.name(run, words));
     row.with("td", DayText.of(run.day(), words));
     Double began = start.temperaturesCelsius().get(comparison.comparison().channel());
     number(row, began == null ? FigureText.UNKNOWN : quantities.fineTemperature(began));
@@ -65,19 +64,9 @@ final class RunTable {
   private Markup row(RejectedRun run) {
     return new Markup()
         .open("tr")
-        .with("td", name(run.side(), run.source(), run.onsetSeconds()))
+        .with("td", RunLine.name(run, words))
         .with("td", words.say("report.rejected", run.reason()), "colspan", "8", "class", "reason")
         .close();
-  }
-
-  private String name(Side side, String source, double onsetSeconds) {
-    String word =
-        words.say(
-            switch (side) {
-              case BEFORE -> "column.before";
-              case AFTER -> "column.after";
-            });
-    return "%s: %s, %s".formatted(word, source, FigureText.minutes(onsetSeconds));
   }
 
   private String state(RunStart start) {

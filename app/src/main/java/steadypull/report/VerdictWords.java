@@ -3,6 +3,7 @@ package steadypull.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import steadypull.compare.Comparison;
 import steadypull.compare.GainAt;
 import steadypull.compare.Side;
@@ -30,14 +31,20 @@ final class VerdictWords {
     }
     Optional<Belief> delay = delay();
     if (comparison.delayVerdict() != Verdict.NOT_PROVEN && delay.isPresent()) {
-      return words.say(
-          "verdict.delayed",
-          word(comparison.delayVerdict()),
-          channel(),
-          figures.change(delay.get().middle()),
-          figures.range(delay.get()));
+      return delayed(delay.get());
     }
     return notProven();
+  }
+
+  private String delayed(Belief gain) {
+    OptionalDouble alike = comparison.equivalentWithin();
+    return words.say(
+        alike.isPresent() ? "verdict.delayedOnly" : "verdict.delayed",
+        word(comparison.delayVerdict()),
+        channel(),
+        figures.change(gain.middle()),
+        figures.range(gain),
+        alike.isPresent() ? figures.difference(alike.getAsDouble()) : "");
   }
 
   private String settled(Belief gain) {

@@ -99,6 +99,21 @@ class VerdictSentenceTest {
   }
 
   @Test
+  void coolantThatOnlyDelaysIsSaidToDoSo() {
+    ComparisonWords words =
+        words(
+            InventedComparison.open()
+                .delayVerdict(Verdict.PROVEN)
+                .gain(-1.5, 0, 1.6)
+                .equivalentWithin(2));
+
+    assertThat(words.claim())
+        .startsWith("Proven: after 60 s charge coolant is")
+        .endsWith("but it settles alike: no difference larger than 2.0°.");
+    assertThat(words.missing()).isEmpty();
+  }
+
+  @Test
   void nothingToldIsNoClaim() {
     ComparisonWords words = words(InventedComparison.open().withoutSettledGain());
 
