@@ -41,7 +41,7 @@ public record AdviceEvent(
     Objects.requireNonNull(text);
   }
 
-  /** The closed set of events; all but the driver's responses are printed by a replay. */
+  /** The closed set of events; what is no response ({@link #isResponse}) a replay prints. */
   public enum Kind {
     RAISED("raised"),
     ESCALATED("escalated"),
@@ -50,6 +50,12 @@ public record AdviceEvent(
     ACKNOWLEDGED("acknowledged"),
     SHELVED("shelved"),
     UNSHELVED("unshelved"),
+    /** A channel joined an advisory that stands; the one that raised it was first out. */
+    JOINED("joined"),
+    /** An advisory ended because its rules do not apply now, by design; follows its clearing. */
+    SUPPRESSED("suppressed"),
+    /** A rule file has taken a rule out of service; told at the start of the trip. */
+    OUT_OF_SERVICE("out-of-service"),
     DERATE_BEGAN("derate-began"),
     DERATE_ENDED("derate-ended"),
     POWER_LIMITED("power-limited");
@@ -66,11 +72,12 @@ public record AdviceEvent(
     }
 
     /**
-     * Whether it tells of an answer to an advisory (or of a rule put aside), not of the vehicle.
+     * Whether it tells of an advisory's own life (answers to it, channels that join, rules put
+     * aside), not of the vehicle.
      */
     public boolean isResponse() {
       return switch (this) {
-        case ACKNOWLEDGED, SHELVED, UNSHELVED -> true;
+        case ACKNOWLEDGED, SHELVED, UNSHELVED, JOINED, SUPPRESSED, OUT_OF_SERVICE -> true;
         case RAISED, ESCALATED, EASED, CLEARED, DERATE_BEGAN, DERATE_ENDED, POWER_LIMITED -> false;
       };
     }

@@ -68,6 +68,16 @@ final class AdviceWords {
         text("action.link-lost"), text("reason.link-lost", quantities.whole(secondsSilent)));
   }
 
+  /** The link is there, but it was lost more than once in the last minute. */
+  Saying linkUnsteady() {
+    return new Saying(text("action.link-unsteady"), text("reason.link-unsteady"));
+  }
+
+  /** Which channel was first of several. */
+  String first(Channel channel) {
+    return text("back.first", channel(channel));
+  }
+
   /** The same words as a sentence. */
   String sentence(String words) {
     return words.substring(0, 1).toUpperCase(locale) + words.substring(1) + ".";

@@ -89,7 +89,8 @@ public final class Advisor {
     latest = Optional.of(facts);
     List<AdviceEvent> events = new ArrayList<>(derates.step(facts, composer.codes(facts)));
     if (facts.isEngineOff()) {
-      advisories.forEach(each -> events.addAll(events(each, each.suppress(), facts)));
+      advisories.forEach(
+          each -> events.addAll(events(each, each.suppress(facts.timeMicros()), facts)));
     } else {
       events.addAll(judge(facts));
       advisories.stream()
@@ -145,10 +146,11 @@ public final class Advisor {
   /** The advisory that the line speaks of: a lost link first, else the most urgent. */
   private Optional<Advisory> top() {
     return advisories.stream()
-        .filter(each -> !(each.state() instanceof AdvisoryState.Normal))
+        .filter(Advisory::isSaid)
         .min(
             Comparator.comparing((Advisory each) -> !isAboutLink(each))
                 .thenComparing(each -> !each.isActive())
+                .thenComparing(Advisory::isHeld)
                 .thenComparing(each -> level(each), Comparator.reverseOrder())
                 .thenComparing(each -> each.state() instanceof AdvisoryState.Shelved)
                 .thenComparing(each -> each.lead().orElseThrow().urgency()));
@@ -156,6 +158,7 @@ public final class Advisor {
 
   private static boolean isAboutLink(Advisory advisory) {
     return advisory.isActive()
+        && !advisory.isHeld()
         && advisory.lead().orElseThrow().rule().advise() == Answer.CHECK_LINK;
   }
 

@@ -32,6 +32,8 @@ final class Advisory {
 
   private final List<RuleWatch> members;
   private final StandingRemedy remedy;
+  private final ChatterGuard guard = new ChatterGuard();
+  private final FirstOut firstOut = new FirstOut();
   private AdvisoryState state = new AdvisoryState.Normal();
   private Optional<RuleWatch> lead = Optional.empty();
   private double secondsDerated;
@@ -73,41 +75,70 @@ final class Advisory {
     return hasBeenOver;
   }
 
+  /** The channel that was first, where others have joined it since it was raised. */
+  Optional<Channel> firstOut() {
+    return firstOut.ofSeveral();
+  }
+
   boolean isActive() {
     return switch (state) {
-      case AdvisoryState.Normal _ -> false;
-      case AdvisoryState.Returned _ -> false;
-      case AdvisoryState.Unacknowledged _ -> true;
-      case AdvisoryState.Acknowledged _ -> true;
-      case AdvisoryState.Shelved _ -> true;
+      case AdvisoryState.Normal _, AdvisoryState.Returned _, AdvisoryState.Suppressed _ -> false;
+      case AdvisoryState.Unacknowledged _, AdvisoryState.Acknowledged _, AdvisoryState.Shelved _ ->
+          true;
     };
+  }
+
+  /** Whether there is something to say about it. */
+  boolean isSaid() {
+    return isActive() || state instanceof AdvisoryState.Returned;
+  }
+
+  /** Whether it stands only because it came and went before. */
+  boolean isHeld() {
+    return isActive() && members.stream().noneMatch(RuleWatch::isRaised);
   }
 
   /** Moves on after its members have. */
   List<Transition> step(SituationFacts facts) {
     List<RuleWatch> raised = members.stream().filter(RuleWatch::isRaised).toList();
     List<Transition> transitions = new ArrayList<>();
-    if (raised.isEmpty()) {
+    if (raised.isEmpty() && members.stream().allMatch(RuleWatch::isSuppressed)) {
+      transitions.addAll(suppress(facts.timeMicros()));
+    } else if (raised.isEmpty()) {
       clear(facts.timeMicros()).ifPresent(transitions::add);
     } else {
-      Optional<RuleWatch> before = isActive() ? lead : Optional.empty();
-      RuleWatch worst = worst(raised, before, facts);
-      lead = Optional.of(worst);
-      hold(before, worst, facts).ifPresent(transitions::add);
-      count(facts, before.isEmpty());
-      remedyFor(facts, raised, before, worst);
-      follow(facts).ifPresent(transitions::add);
+      stand(facts, raised, transitions);
     }
     steppedMicros = facts.timeMicros();
     return transitions;
   }
 
+  private void stand(SituationFacts facts, List<RuleWatch> raised, List<Transition> transitions) {
+    Optional<RuleWatch> before = isActive() ? lead : Optional.empty();
+    RuleWatch worst = worst(raised, before, facts);
+    lead = Optional.of(worst);
+    hold(before, worst, facts).ifPresent(transitions::add);
+    firstOut
+        .joining(raised)
+        .forEach(each -> transitions.add(new Transition(AdviceEvent.Kind.JOINED, each)));
+    guard.hasReason(facts.timeMicros());
+    count(facts, before.isEmpty());
+    remedyFor(facts, raised, before, worst);
+    follow(facts).ifPresent(transitions::add);
+  }
+
   private Optional<Transition> clear(long now) {
+    if (isActive() && guard.isHeld(now)) {
+      return Optional.empty();
+    }
     if (isActive()) {
+      guard.cleared(now);
       end(now);
       return lead.map(each -> new Transition(AdviceEvent.Kind.CLEARED, each));
     }
     if (state instanceof AdvisoryState.Returned(long since) && now - since >= RETURNED_MICROS) {
+      leave();
+    } else if (state instanceof AdvisoryState.Suppressed) {
       leave();
     }
     return Optional.empty();
@@ -132,13 +163,20 @@ final class Advisory {
   }
 
   /** Ends it at once because it does not apply now, by design; nothing is said afterwards. */
-  List<Transition> suppress() {
+  List<Transition> suppress(long now) {
     members.forEach(RuleWatch::suppress);
     boolean wasActive = isActive();
-    leave();
-    return wasActive
-        ? lead.map(each -> new Transition(AdviceEvent.Kind.CLEARED, each)).stream().toList()
-        : List.of();
+    if (!(state instanceof AdvisoryState.Suppressed)) {
+      leave();
+      state = new AdvisoryState.Suppressed(now);
+    }
+    if (!wasActive || lead.isEmpty()) {
+      return List.of();
+    }
+    guard.cleared(now);
+    return List.of(
+        new Transition(AdviceEvent.Kind.CLEARED, lead.get()),
+        new Transition(AdviceEvent.Kind.SUPPRESSED, lead.get()));
   }
 
   private Optional<Transition> hold(
@@ -146,6 +184,8 @@ final class Advisory {
     if (before.isEmpty()) {
       state = new AdvisoryState.Unacknowledged();
       remedy.drop();
+      guard.raised(facts.timeMicros());
+      firstOut.begins(worst);
       return Optional.of(new Transition(AdviceEvent.Kind.RAISED, worst));
     }
     int change = worst.rule().level().compareTo(before.get().rule().level());

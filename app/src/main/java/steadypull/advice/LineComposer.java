@@ -40,7 +40,7 @@ final class LineComposer {
 
   private AdviceLine line(Advisory advisory, SituationFacts facts) {
     return switch (advisory.state()) {
-      case AdvisoryState.Normal _ -> calm.line(facts);
+      case AdvisoryState.Normal _, AdvisoryState.Suppressed _ -> calm.line(facts);
       case AdvisoryState.Returned _ -> returned(advisory, facts);
       case AdvisoryState.Unacknowledged _ -> active(advisory, facts);
       case AdvisoryState.Acknowledged _ -> active(advisory, facts);
@@ -57,7 +57,8 @@ final class LineComposer {
         AdviceLine.State.HOLDS_AGAIN,
         new AdviceLine.Response.None(),
         words.text("action.holds-again"),
-        words.back(channel.get(), advisory.hasBeenOver(), advisory.secondsDerated()),
+        words.back(channel.get(), advisory.hasBeenOver(), advisory.secondsDerated())
+            + advisory.firstOut().map(each -> " " + words.first(each)).orElse(""),
         Optional.of(channel.get().channel()),
         OptionalDouble.empty());
   }
@@ -67,7 +68,7 @@ final class LineComposer {
     Optional<Channel> channel = lead.channel();
     AdviceWords.Saying saying = saying(advisory, lead, facts);
     return new AdviceLine(
-        state(lead.rule()),
+        state(advisory, lead.rule()),
         response(advisory.state()),
         saying.action(),
         saying.reason(),
@@ -80,7 +81,10 @@ final class LineComposer {
   private AdviceWords.Saying saying(Advisory advisory, RuleWatch lead, SituationFacts facts) {
     Optional<ChannelFacts> channel = advisory.leadFacts(facts);
     return switch (lead.rule().advise()) {
-      case CHECK_LINK -> words.linkLost(facts.situation().secondsSilent());
+      case CHECK_LINK ->
+          advisory.isHeld()
+              ? words.linkUnsteady()
+              : words.linkLost(facts.situation().secondsSilent());
       case READ_CODES -> codeWords.saying(lead.rule(), facts);
       case WATCH -> channel.map(words::mayReach).orElseGet(() -> words.ownWords(lead.rule()));
       case EASE ->
@@ -90,9 +94,10 @@ final class LineComposer {
     };
   }
 
-  private static AdviceLine.State state(Rule rule) {
+  private static AdviceLine.State state(Advisory advisory, Rule rule) {
     return switch (rule.advise()) {
-      case CHECK_LINK -> AdviceLine.State.LINK_LOST;
+      case CHECK_LINK ->
+          advisory.isHeld() ? AdviceLine.State.MAY_REACH : AdviceLine.State.LINK_LOST;
       case READ_CODES ->
           rule.level() == Level.NOTICE
               ? AdviceLine.State.CODE_STORED
@@ -108,9 +113,11 @@ final class LineComposer {
 
   private static AdviceLine.Response response(AdvisoryState state) {
     return switch (state) {
-      case AdvisoryState.Normal _ -> new AdviceLine.Response.None();
-      case AdvisoryState.Returned _ -> new AdviceLine.Response.None();
-      case AdvisoryState.Unacknowledged _ -> new AdviceLine.Response.None();
+      case AdvisoryState.Normal _,
+          AdvisoryState.Suppressed _,
+          AdvisoryState.Returned _,
+          AdvisoryState.Unacknowledged _ ->
+          new AdviceLine.Response.None();
       case AdvisoryState.Acknowledged(long at) -> new AdviceLine.Response.Acknowledged(at);
       case AdvisoryState.Shelved(long until, Urgency urgency) ->
           new AdviceLine.Response.Snoozed(until);

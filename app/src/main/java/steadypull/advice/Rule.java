@@ -11,10 +11,13 @@ import steadypull.channel.Channel;
  * @param watch channels judged one by one; empty for a rule about the whole vehicle
  * @param raisesWhen must hold for the on-delay
  * @param staysWhile must fail for the off-delay before the rule lets go
+ * @param suppressedWhile does not apply meanwhile, by design; empty if it always applies
  * @param level how urgent
  * @param onDelaySeconds 0 to 600
  * @param offDelaySeconds 0 to 600
  * @param deadbandKelvin 0 to 50; how much cooler a raised channel must be than the condition says
+ * @param onceSeconds 0 to 600; said once a trip and for so long, 0 is as often and as long as it
+ *     holds
  * @param priority 1 to 9, 1 goes first within a level
  * @param advise what it asks
  * @param why one sentence for people
@@ -24,10 +27,12 @@ record Rule(
     List<Channel> watch,
     Condition raisesWhen,
     Condition staysWhile,
+    Optional<Condition> suppressedWhile,
     Level level,
     double onDelaySeconds,
     double offDelaySeconds,
     double deadbandKelvin,
+    double onceSeconds,
     int priority,
     Answer advise,
     String why) {

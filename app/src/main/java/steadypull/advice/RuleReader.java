@@ -25,10 +25,12 @@ final class RuleReader {
           "watch",
           "condition",
           "stays_while",
+          "suppressed_while",
           "level",
           "on_delay_s",
           "off_delay_s",
           "deadband_degC",
+          "once_s",
           "priority",
           "advise",
           "why");
@@ -89,12 +91,17 @@ final class RuleReader {
     List<Channel> watch = watch(table, start);
     Optional<Condition> raisesWhen = raisesWhen(table, start);
     Optional<Condition> staysWhile = staysWhile(table, raisesWhen);
+    Optional<Condition> suppressedWhile =
+        table.contains("suppressed_while")
+            ? condition(table, "suppressed_while")
+            : Optional.empty();
     Level level = level(table, start);
     Answer advise = advise(table, start);
     String why = fields.text(table, "why", start);
     double onDelay = fields.number(table, "on_delay_s", 0, LONGEST_DELAY_SECONDS);
     double offDelay = fields.number(table, "off_delay_s", 0, LONGEST_DELAY_SECONDS);
     double deadband = fields.number(table, "deadband_degC", 0, WIDEST_DEADBAND_KELVIN);
+    double once = fields.number(table, "once_s", 0, LONGEST_DELAY_SECONDS);
     int priority = priority(table);
     if (fields.faultCount() > faultsBefore || raisesWhen.isEmpty() || staysWhile.isEmpty()) {
       return Optional.empty();
@@ -103,7 +110,19 @@ final class RuleReader {
     Condition stays = staysWhile.get();
     return Optional.of(
         new Rule(
-            id, watch, raises, stays, level, onDelay, offDelay, deadband, priority, advise, why));
+            id,
+            watch,
+            raises,
+            stays,
+            suppressedWhile,
+            level,
+            onDelay,
+            offDelay,
+            deadband,
+            once,
+            priority,
+            advise,
+            why));
   }
 
   private void refuseUnknownKeys(TomlTable table) {

@@ -17,6 +17,12 @@ final class RuleWatch {
   /** Since when the truth has spoken for the other state. */
   private OptionalLong turningSince = OptionalLong.empty();
 
+  private boolean isSuppressed;
+  private long raisedMicros;
+
+  /** Whether a rule that speaks once a trip has spoken. */
+  private boolean isSaid;
+
   RuleWatch(Rule rule, Optional<Channel> channel) {
     this.rule = rule;
     this.channel = channel;
@@ -47,29 +53,49 @@ final class RuleWatch {
     return new Urgency(rule.level(), rule.priority());
   }
 
+  /** Whether it does not apply now, by design. */
+  boolean isSuppressed() {
+    return isSuppressed;
+  }
+
   /** Moves on to a moment; times rise. */
   void step(SituationFacts facts) throws RuleFailure {
+    if (rule.suppressedWhile().isPresent()
+        && judge(rule.suppressedWhile().get(), facts, 0) == Condition.Truth.MET) {
+      suppress();
+      return;
+    }
+    isSuppressed = false;
     Condition condition = isRaised ? rule.staysWhile() : rule.raisesWhen();
-    double hotterBy = isRaised ? rule.deadbandKelvin() : 0;
-    truth =
-        condition.judge(
-            channel
-                .map(each -> facts.variables(each, hotterBy))
-                .orElseGet(() -> facts.variables()));
-    boolean isTurning = isRaised != (truth == Condition.Truth.MET);
-    if (isTurning) {
+    truth = judge(condition, facts, isRaised ? rule.deadbandKelvin() : 0);
+    if (isRaised != (truth == Condition.Truth.MET)) {
       turn(facts.timeMicros());
     } else {
       turningSince = OptionalLong.empty();
     }
+    letGoOfWhatIsSaid(facts.timeMicros());
+  }
+
+  private Condition.Truth judge(Condition condition, SituationFacts facts, double hotterBy)
+      throws RuleFailure {
+    return condition.judge(
+        channel.map(each -> facts.variables(each, hotterBy)).orElseGet(facts::variables));
   }
 
   private void turn(long timeMicros) {
     long since = turningSince.orElse(timeMicros);
     turningSince = OptionalLong.of(since);
     if (timeMicros - since >= delayMicros()) {
-      isRaised = !isRaised;
+      isRaised = !isRaised && !isSaid;
+      raisedMicros = timeMicros;
       turningSince = OptionalLong.empty();
+    }
+  }
+
+  private void letGoOfWhatIsSaid(long timeMicros) {
+    if (isRaised && rule.onceSeconds() > 0) {
+      isSaid = true;
+      isRaised = timeMicros - raisedMicros < rule.onceSeconds() * 1e6;
     }
   }
 
@@ -88,6 +114,7 @@ final class RuleWatch {
 
   /** Lets go at once: the whole rule does not apply now, by design. */
   void suppress() {
+    isSuppressed = true;
     isRaised = false;
     truth = Condition.Truth.CANNOT_TELL;
     turningSince = OptionalLong.empty();

@@ -48,6 +48,9 @@ public final class WarningLog {
               .ifPresent(raised -> warnings.add(warning(raised, second(event))));
       case ESCALATED,
           EASED,
+          JOINED,
+          SUPPRESSED,
+          OUT_OF_SERVICE,
           ACKNOWLEDGED,
           SHELVED,
           UNSHELVED,

@@ -161,6 +161,38 @@ class LifeCycleTest {
     assertThat(alarms(story.told)).containsExactly("raised charge-air-near-limit");
   }
 
+  /** Slower than the rule's own delays, so that only what came and went before can hold it. */
+  @Test
+  void whatComesAndGoesIsRaisedTwiceAndThenStaysUntilAMinuteIsCalm() {
+    for (int round = 0; round < 6; round++) {
+      story.lasts(4, near(150));
+      story.lasts(21, calm());
+    }
+    assertThat(alarms(story.told))
+        .containsExactly(
+            "raised charge-air-near-limit",
+            "cleared charge-air-near-limit",
+            "raised charge-air-near-limit");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
+    story.lasts(57, calm());
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
+    assertThat(alarms(story.lasts(3, calm()))).containsExactly("cleared charge-air-near-limit");
+  }
+
+  @Test
+  void aLinkThatComesAndGoesIsSaidToDoSoAndHidesNoAdvice() {
+    for (int round = 0; round < 5; round++) {
+      story.lasts(2, calm().silent(6));
+      story.lasts(4, calm());
+    }
+    assertThat(alarms(story.told))
+        .containsExactly("raised link-lost", "cleared link-lost", "raised link-lost");
+    assertThat(story.line().action()).isEqualTo("Link comes and goes");
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.MAY_REACH);
+    story.lasts(5, near(100));
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.ADVISE);
+  }
+
   @Test
   void aForecastThatJumpsFasterThanItsDelayIsNotRaised() {
     for (int round = 0; round < 30; round++) {
@@ -185,11 +217,27 @@ class LifeCycleTest {
   void aSecondChannelWithTheSameCauseJoins() {
     story.lasts(10, near(100));
     var both = near(90).nearing(ENGINE_COOLANT_TEMP, 106, COOLANT_LIMIT, 0.8, 150);
-    assertThat(alarms(story.lasts(30, both))).isEmpty();
+    assertThat(alarms(story.lasts(30, both))).containsExactly("joined coolant-near-limit");
     assertThat(story.advisor.levels())
         .containsEntry(CHARGE_AIR_TEMP_OUT, Level.CAUTION)
         .containsEntry(ENGINE_COOLANT_TEMP, Level.CAUTION);
     assertThat(story.line().channel()).contains(CHARGE_AIR_TEMP_OUT);
+  }
+
+  @Test
+  void whatWasFirstIsSaidWhenAllIsWellAgain() {
+    story.lasts(10, near(100));
+    story.lasts(10, hotCoolant());
+    assertThat(alarms(story.lasts(60, calm()))).containsExactly("cleared coolant-over-limit");
+    assertThat(story.line().reason()).endsWith("Charge air was first.");
+  }
+
+  @Test
+  void aChannelThatWasAloneIsNotSaidToHaveBeenFirst() {
+    story.lasts(10, near(100));
+    story.lasts(30, calm());
+    assertThat(story.line().state()).isEqualTo(AdviceLine.State.HOLDS_AGAIN);
+    assertThat(story.line().reason()).doesNotContain("first");
   }
 
   @Test
@@ -212,7 +260,8 @@ class LifeCycleTest {
   void switchingOffSuppressesWithoutSayingThatItHolds() {
     story.lasts(10, near(100));
     var off = near(100).with(ENGINE_SPEED, 0);
-    assertThat(alarms(story.lasts(1, off))).containsExactly("cleared charge-air-near-limit");
+    assertThat(alarms(story.lasts(1, off)))
+        .containsExactly("cleared charge-air-near-limit", "suppressed charge-air-near-limit");
     assertThat(story.line().state()).isNotEqualTo(AdviceLine.State.HOLDS_AGAIN);
     assertThat(story.lasts(30, off)).isEmpty();
   }

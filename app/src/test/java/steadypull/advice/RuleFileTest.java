@@ -137,6 +137,31 @@ class RuleFileTest {
   }
 
   @Test
+  void aRuleThatIsSuppressedByDesignLetsGoAtOnceAndComesBackWhenItApplies()
+      throws RuleFileException {
+    String text = GOOD + "suppressed_while = 'speed_km_h < 10.0'\n";
+    Story story = new Story(RuleSet.parse("my.toml", text), Locale.ENGLISH, UnitSystem.METRIC);
+    var warm = new SituationDraft().calm(CHARGE_AIR_TEMP_OUT, 90, 105);
+    assertThat(Story.words(story.lasts(3, warm))).containsExactly("raised charge-air-warm");
+    assertThat(Story.words(story.lasts(30, warm.speed(5))))
+        .containsExactly("cleared charge-air-warm", "suppressed charge-air-warm");
+    assertThat(Story.words(story.lasts(1, warm.speed(50))))
+        .containsExactly("raised charge-air-warm");
+  }
+
+  @Test
+  void whatIsSaidOnceStandsForItsTimeAndIsNotSaidAgainOnThisTrip() throws RuleFileException {
+    Story story =
+        new Story(
+            RuleSet.parse("my.toml", GOOD + "once_s = 60\n"), Locale.ENGLISH, UnitSystem.METRIC);
+    var warm = new SituationDraft().calm(CHARGE_AIR_TEMP_OUT, 90, 105);
+    assertThat(Story.words(story.lasts(60, warm))).containsExactly("raised charge-air-warm");
+    assertThat(Story.words(story.lasts(1, warm))).containsExactly("cleared charge-air-warm");
+    story.lasts(30, new SituationDraft().calm(CHARGE_AIR_TEMP_OUT, 60, 105));
+    assertThat(story.lasts(120, warm)).isEmpty();
+  }
+
+  @Test
   void aRuleThatBreaksIsPutAsideAndTheOthersGoOn() throws RuleFileException {
     String broken =
         GOOD.replace("{channel}-warm", "broken")
