@@ -71,6 +71,11 @@ public record AdviceEvent(
       return word;
     }
 
+    /** Whether it is kept with the trip and told nobody on the way. */
+    public boolean isForTheRecord() {
+      return this == JOINED || this == SUPPRESSED;
+    }
+
     /**
      * Whether it tells of an advisory's own life (answers to it, channels that join, rules put
      * aside), not of the vehicle.

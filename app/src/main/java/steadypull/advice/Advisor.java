@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -30,6 +31,7 @@ public final class Advisor {
   private final List<RuleWatch> watches;
   private final List<Advisory> advisories;
   private final DerateRecord derates = new DerateRecord();
+  private final DriveHistory history = new DriveHistory();
   private Optional<SituationFacts> latest = Optional.empty();
   private AdviceLine line;
 
@@ -85,7 +87,8 @@ public final class Advisor {
    * @return what happened, in order; often empty
    */
   public List<AdviceEvent> step(Situation situation) {
-    SituationFacts facts = new SituationFacts(vehicle, situation);
+    SituationFacts facts = new SituationFacts(vehicle, situation, history);
+    history.step(facts);
     latest = Optional.of(facts);
     List<AdviceEvent> events = new ArrayList<>(derates.step(facts, composer.codes(facts)));
     if (facts.isEngineOff()) {
@@ -97,6 +100,7 @@ public final class Advisor {
           .filter(each -> isJudged(each.members().getFirst().rule(), facts))
           .forEach(each -> events.addAll(events(each, each.step(facts), facts)));
     }
+    history.warned(warned());
     line = composer.line(top(), facts);
     return List.copyOf(events);
   }
@@ -169,6 +173,13 @@ public final class Advisor {
   /** What to show now. */
   public AdviceLine line() {
     return line;
+  }
+
+  private Set<Channel> warned() {
+    return watches.stream()
+        .filter(watch -> watch.isRaised() && watch.rule().level() != Level.NOTICE)
+        .flatMap(watch -> watch.channel().stream())
+        .collect(Collectors.toSet());
   }
 
   /** The level of each channel that a rule speaks of now; the others hold or cannot be told. */

@@ -10,6 +10,26 @@ enum Answer {
   EASE("ease"),
   /** Nothing but to know. */
   WATCH("watch"),
+  /** Slow down before a climb that cannot be held at this speed. */
+  CLIMB_AHEAD("climb-ahead"),
+  /** Back under the limit: wait before pulling hard again. */
+  RECOVER("recover"),
+  /** Let the engine idle before it is switched off. */
+  IDLE("idle"),
+  /** Stop where that can be done and look: something may be lost. */
+  STOP_AND_LOOK("stop-and-look"),
+  /** The fan may not have engaged. */
+  CHECK_FAN("check-fan"),
+  /** The pump of the charge cooler's circuit may stand. */
+  CHECK_PUMP("check-pump"),
+  /** A cooler moves less heat than it did. */
+  CHECK_COOLER("check-cooler"),
+  /** A channel that matters is no longer heard. */
+  CHECK_SENSOR("check-sensor"),
+  /** The battery is not charged. */
+  CHECK_CHARGING("check-charging"),
+  /** A limit is a default that nobody has confirmed. */
+  CONFIRM_LIMIT("confirm-limit"),
   /** Have the stored trouble codes read. */
   READ_CODES("read-codes"),
   /** Look after adapter and port. */

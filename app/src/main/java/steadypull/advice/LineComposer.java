@@ -9,12 +9,14 @@ final class LineComposer {
   private final AdviceWords words;
   private final EaseWords easeWords;
   private final CodeWords codeWords;
+  private final CauseWords causeWords;
   private final CalmLines calm;
 
   LineComposer(AdviceWords words) {
     this.words = words;
     easeWords = new EaseWords(words);
     codeWords = new CodeWords(words);
+    causeWords = new CauseWords(words);
     calm = new CalmLines(words);
   }
 
@@ -91,6 +93,17 @@ final class LineComposer {
           channel.isPresent() && advisory.remedy().isPresent()
               ? easeWords.saying(channel.get(), advisory.remedy().get(), lead.rule().level(), facts)
               : words.ownWords(lead.rule());
+      case CLIMB_AHEAD,
+          RECOVER,
+          IDLE,
+          STOP_AND_LOOK,
+          CHECK_FAN,
+          CHECK_PUMP,
+          CHECK_COOLER,
+          CHECK_SENSOR,
+          CHECK_CHARGING,
+          CONFIRM_LIMIT ->
+          causeWords.saying(lead.rule(), channel, facts);
     };
   }
 
@@ -102,7 +115,18 @@ final class LineComposer {
           rule.level() == Level.NOTICE
               ? AdviceLine.State.CODE_STORED
               : AdviceLine.State.LIMITED_POWER;
-      case EASE, WATCH ->
+      case EASE,
+          WATCH,
+          CLIMB_AHEAD,
+          RECOVER,
+          IDLE,
+          STOP_AND_LOOK,
+          CHECK_FAN,
+          CHECK_PUMP,
+          CHECK_COOLER,
+          CHECK_SENSOR,
+          CHECK_CHARGING,
+          CONFIRM_LIMIT ->
           switch (rule.level()) {
             case NOTICE -> AdviceLine.State.MAY_REACH;
             case CAUTION -> AdviceLine.State.ADVISE;

@@ -55,13 +55,24 @@ record Rule(
 
   /**
    * What the rule has in common with others: all easing is about load, all watching of channels is
-   * one notice, anything else stands alone.
+   * one notice, codes and link stand alone, and the rest goes by what is advised.
    */
   String cause() {
     return switch (advise) {
       case EASE -> "load";
       case WATCH -> watch.isEmpty() ? id : "watch";
       case READ_CODES, CHECK_LINK -> id;
+      case CLIMB_AHEAD,
+          RECOVER,
+          IDLE,
+          STOP_AND_LOOK,
+          CHECK_FAN,
+          CHECK_PUMP,
+          CHECK_COOLER,
+          CHECK_SENSOR,
+          CHECK_CHARGING,
+          CONFIRM_LIMIT ->
+          advise.word();
     };
   }
 }

@@ -21,6 +21,7 @@ import steadypull.vehicle.TroubleCodes;
  * @param secondsSilent seconds since any channel was heard; 0 while readings come
  * @param roadAheadKnown whether the forecast knows the grades to come; otherwise it holds the load
  * @param codes the trouble codes that the vehicle told last
+ * @param surroundings what is known beside the readings of the moment
  */
 public record Situation(
     long timeMicros,
@@ -30,13 +31,37 @@ public record Situation(
     Derate derate,
     double secondsSilent,
     boolean roadAheadKnown,
-    TroubleCodes codes) {
+    TroubleCodes codes,
+    Surroundings surroundings) {
   public Situation {
+    Objects.requireNonNull(surroundings);
     Objects.requireNonNull(codes);
     Objects.requireNonNull(forecast);
     Objects.requireNonNull(under);
     Objects.requireNonNull(derate);
     latest = Map.copyOf(latest);
+  }
+
+  /** A situation of which nothing is known but the readings of the moment. */
+  public Situation(
+      long timeMicros,
+      Forecast forecast,
+      Function<Forecast.Assumption, Forecast> under,
+      Map<Channel, Sample> latest,
+      Derate derate,
+      double secondsSilent,
+      boolean roadAheadKnown,
+      TroubleCodes codes) {
+    this(
+        timeMicros,
+        forecast,
+        under,
+        latest,
+        derate,
+        secondsSilent,
+        roadAheadKnown,
+        codes,
+        Surroundings.UNKNOWN);
   }
 
   /** A situation on a road that nobody knows: the forecast holds the present load. */

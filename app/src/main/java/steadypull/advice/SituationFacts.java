@@ -13,10 +13,11 @@ import steadypull.thermal.Derate;
 import steadypull.thermal.LimitForecast;
 import steadypull.thermal.OutsidePressure;
 import steadypull.vehicle.Limit;
+import steadypull.vehicle.Provenance;
 import steadypull.vehicle.TroubleCodes;
 import steadypull.vehicle.Vehicle;
 
-/** A situation put in order: what is fresh, by channel. Immutable. */
+/** A situation put in order: what is fresh, by channel, with the drive's history up to it. */
 final class SituationFacts {
   /** Older samples say nothing about now (common practice, no source). */
   private static final long FRESH_MICROS = 15_000_000;
@@ -25,13 +26,26 @@ final class SituationFacts {
   static final double LINK_LOST_SECONDS = 5;
 
   private static final double ENGINE_STANDS_RPM = 1;
+
+  /** A signal of the vehicle's own, where somebody has entered it. */
+  private static final Channel FAN_SPEED = new Channel("fan_speed", "r/min");
+
   private static final double FLAT_OUT_PEDAL_PERCENT = 95;
 
+  private final Vehicle vehicle;
   private final Situation situation;
+  private final DriveHistory history;
   private final Map<Channel, ChannelFacts> channels = new LinkedHashMap<>();
 
-  SituationFacts(Vehicle vehicle, Situation situation) {
+  /**
+   * Puts a situation in order.
+   *
+   * @param history of the drive, up to this situation once it has taken it
+   */
+  SituationFacts(Vehicle vehicle, Situation situation, DriveHistory history) {
+    this.vehicle = vehicle;
     this.situation = situation;
+    this.history = history;
     thermalChannels(situation).forEach(each -> channels.put(each, facts(vehicle, each)));
   }
 
@@ -78,11 +92,15 @@ final class SituationFacts {
   }
 
   /** The last value of a channel if it was heard lately. */
-  private OptionalDouble fresh(Channel channel) {
+  OptionalDouble fresh(Channel channel) {
     Sample sample = situation.latest().get(channel);
     return sample == null || situation.timeMicros() - sample.timeMicros() > FRESH_MICROS
         ? OptionalDouble.empty()
         : OptionalDouble.of(sample.value());
+  }
+
+  DriveHistory history() {
+    return history;
   }
 
   Situation situation() {
@@ -139,6 +157,9 @@ final class SituationFacts {
     put(variables, RuleVariable.PEDAL, fresh(Channels.ACCELERATOR_PEDAL));
     put(variables, RuleVariable.AMBIENT, fresh(Channels.AMBIENT_AIR_TEMP));
     put(variables, RuleVariable.VOLTAGE, fresh(Channels.MODULE_VOLTAGE));
+    put(variables, RuleVariable.FAN_SPEED, fresh(FAN_SPEED));
+    putHistory(variables);
+    putSurroundings(variables, situation.surroundings());
     return variables;
   }
 
@@ -152,7 +173,50 @@ final class SituationFacts {
     variables.put(RuleVariable.BREAKS.id(), ThermalNature.breaks(channel));
     variables.put(RuleVariable.DERATING.id(), causes(channel));
     of(channel).ifPresent(facts -> put(variables, facts, hotterBy));
+    put(variables, RuleVariable.RISES_60, history.risesIn60Seconds(channel));
+    put(variables, RuleVariable.FALLS_30, history.fallsIn30Seconds(channel));
+    put(variables, RuleVariable.SECONDS_UNHEARD, secondsUnheard(channel));
+    variables.put(RuleVariable.SECONDS_SINCE_OVER.id(), history.secondsSinceOver(channel));
+    variables.put(RuleVariable.LIMIT_UNCONFIRMED.id(), isLimitUnconfirmed(channel));
+    variables.put(RuleVariable.WARNED.id(), history.isWarned(channel));
     return variables;
+  }
+
+  private void putHistory(Map<String, Object> variables) {
+    variables.put(RuleVariable.SECONDS_RUNNING.id(), history.secondsRunning());
+    variables.put(RuleVariable.SECONDS_STANDING.id(), history.secondsStanding());
+    variables.put(RuleVariable.HARD_PULL_SECONDS.id(), history.hardPullSeconds());
+    put(variables, RuleVariable.CHARGE_AIR_ABOVE_COOLANT, chargeAirAboveCoolant());
+  }
+
+  private static void putSurroundings(Map<String, Object> variables, Surroundings around) {
+    put(variables, RuleVariable.CLIMB_METRES, around.climbMetres());
+    put(variables, RuleVariable.CLIMB_GRADE, around.climbGradePercent());
+    variables.put(RuleVariable.COOLER_FALL.id(), around.coolerFallPercent());
+  }
+
+  /** How much hotter charge air is than the coolant of its cooler; empty without such a circuit. */
+  OptionalDouble chargeAirAboveCoolant() {
+    OptionalDouble air = fresh(Channels.CHARGE_AIR_TEMP_OUT);
+    OptionalDouble coolant = fresh(Channels.CHARGE_COOLANT_TEMP);
+    return air.isPresent() && coolant.isPresent()
+        ? OptionalDouble.of(air.getAsDouble() - coolant.getAsDouble())
+        : OptionalDouble.empty();
+  }
+
+  /** Seconds since a channel was heard that was heard before; empty if it never was. */
+  OptionalDouble secondsUnheard(Channel channel) {
+    Sample sample = situation.latest().get(channel);
+    return sample == null
+        ? OptionalDouble.empty()
+        : OptionalDouble.of((situation.timeMicros() - sample.timeMicros()) / 1e6);
+  }
+
+  private boolean isLimitUnconfirmed(Channel channel) {
+    return vehicle
+        .limit(channel)
+        .filter(limit -> limit.provenance().kind() == Provenance.Kind.DEFAULT)
+        .isPresent();
   }
 
   private static void put(Map<String, Object> variables, ChannelFacts facts, double hotterBy) {

@@ -39,6 +39,9 @@ final class DriveProgress implements PipelineOutput {
 
   @Override
   public void advice(AdviceEvent event) {
+    if (event.kind().isForTheRecord()) {
+      return;
+    }
     String level = event.level().map(each -> each.word() + " ").orElse("");
     String channel = event.channel().map(each -> " " + each.id()).orElse("");
     out.printf(

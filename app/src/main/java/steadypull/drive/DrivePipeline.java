@@ -11,6 +11,7 @@ import steadypull.advice.AdviceEvent;
 import steadypull.advice.AdviceJson;
 import steadypull.advice.Advisor;
 import steadypull.advice.Situation;
+import steadypull.advice.Surroundings;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -41,6 +42,7 @@ public final class DrivePipeline {
   private final Advisor advisor;
   private final SnapshotMaker snapshots;
   private final PipelineOutput output;
+  private final double coolerFallPercent;
 
   private final Map<Channel, Sample> latest = new HashMap<>();
   private final TraceHistory traces = new TraceHistory();
@@ -84,6 +86,7 @@ public final class DrivePipeline {
     this.diagnosis = new DiagnosisLog(setup.locale());
     this.snapshots = new SnapshotMaker(setup, start);
     this.output = output;
+    this.coolerFallPercent = setup.coolerFallPercent();
   }
 
   /**
@@ -221,7 +224,18 @@ public final class DrivePipeline {
         derate,
         link.secondsSilent(timeMicros),
         forecast.assumption() instanceof Forecast.Assumption.RoadKnown,
-        diagnosis.codes());
+        diagnosis.codes(),
+        surroundings());
+  }
+
+  private Surroundings surroundings() {
+    Optional<ClimbAhead> climb = watch.climb();
+    return climb.isEmpty()
+        ? new Surroundings(OptionalDouble.empty(), OptionalDouble.empty(), coolerFallPercent)
+        : new Surroundings(
+            OptionalDouble.of(Math.max(0, climb.get().toStartMetres())),
+            OptionalDouble.of(100 * climb.get().meanGrade()),
+            coolerFallPercent);
   }
 
   /** What was heard last; an engine that was switched off did not always tell that it stands. */

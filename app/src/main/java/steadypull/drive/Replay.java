@@ -46,7 +46,9 @@ public final class Replay {
    * @throws LibraryException if the trip cannot be read
    */
   public long run(TripLibrary library, TripSummary trip) throws LibraryException {
-    DrivePipeline pipeline = new DrivePipeline(setup, trip.start(), sight, output);
+    double fall = CoolerFall.percent(library, setup.vehicle(), trip.start());
+    DrivePipeline pipeline =
+        new DrivePipeline(setup.withCoolerFall(fall), trip.start(), sight, output);
     library.replay(trip.id(), pipeline::accept);
     return finish(pipeline, Math.round(trip.durationSeconds() * 1e6));
   }

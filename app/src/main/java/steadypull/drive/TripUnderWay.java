@@ -15,6 +15,7 @@ import steadypull.store.TripDetails;
 import steadypull.store.TripEntry;
 import steadypull.store.TripEvent;
 import steadypull.tablet.TabletNews;
+import steadypull.vehicle.Vehicle;
 
 /**
  * One trip of a drive, or the wait for one: everything that begins anew when a trip does. What is
@@ -107,7 +108,10 @@ final class TripUnderWay {
    */
   private static DriveSetup knowing(DriveSetup setup, DriveLog.Keeping keeping, TripClock clock) {
     try {
-      return setup.with(keeping.library().heat().settingOut(setup.vehicle(), clock.start()));
+      Vehicle vehicle = keeping.library().heat().settingOut(setup.vehicle(), clock.start());
+      return setup
+          .with(vehicle)
+          .withCoolerFall(CoolerFall.percent(keeping.library(), vehicle, clock.start()));
     } catch (LibraryException unreadable) {
       // The drive begins with what its layout leads one to believe, and learns on the way.
       return setup;

@@ -30,6 +30,8 @@ final class SituationDraft {
   private double holdsAt = 200;
   private double riskWhereItDoesNotHold = 0.7;
   private boolean settlesUnderWhereItDoesNotHold;
+  private final Map<Channel, Sample> heardBefore = new LinkedHashMap<>();
+  private Surroundings surroundings = Surroundings.UNKNOWN;
   private final Set<Channel> spoiltByEasing = new HashSet<>();
   private final Set<Channel> onlyForecastAsItIs = new HashSet<>();
 
@@ -43,6 +45,18 @@ final class SituationDraft {
 
   SituationDraft with(Channel channel, double value) {
     values.put(channel, value);
+    return this;
+  }
+
+  /** What was heard at that moment and not since. */
+  SituationDraft lastHeard(Channel channel, double value, double atSeconds) {
+    values.remove(channel);
+    heardBefore.put(channel, new Sample(channel, Math.round(atSeconds * 1e6), value));
+    return this;
+  }
+
+  SituationDraft surroundings(Surroundings known) {
+    surroundings = known;
     return this;
   }
 
@@ -156,7 +170,7 @@ final class SituationDraft {
   Situation at(double seconds) {
     long timeMicros = Math.round(seconds * 1e6);
     long heardMicros = Math.max(0, timeMicros - Math.round(secondsSilent * 1e6));
-    Map<Channel, Sample> latest = new LinkedHashMap<>();
+    Map<Channel, Sample> latest = new LinkedHashMap<>(heardBefore);
     values.forEach((each, value) -> latest.put(each, new Sample(each, heardMicros, value)));
     Forecast now =
         new Forecast(timeMicros, new Forecast.Assumption.LoadHeld(), List.copyOf(held.values()));
@@ -168,7 +182,8 @@ final class SituationDraft {
         derate,
         secondsSilent,
         roadAheadKnown,
-        codes);
+        codes,
+        surroundings);
   }
 
   private Forecast under(long timeMicros, Forecast.Assumption assumption) {

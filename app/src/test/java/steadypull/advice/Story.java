@@ -31,17 +31,30 @@ final class Story {
   }
 
   Story(RuleSet rules, Locale locale, UnitSystem units) {
-    advisor = new Advisor(vehicle(SpeedRange.DEFAULT), rules, locale, units);
+    this(vehicle(SpeedRange.DEFAULT), rules, locale, units);
+  }
+
+  Story(Vehicle vehicle, RuleSet rules, Locale locale, UnitSystem units) {
+    advisor = new Advisor(vehicle, rules, locale, units);
   }
 
   static Vehicle vehicle(SpeedRange speeds) {
+    return vehicle(speeds, Provenance.Kind.WORKSHOP);
+  }
+
+  /** A vehicle whose limits are nobody's but the program's. */
+  static Vehicle unconfirmed() {
+    return vehicle(SpeedRange.DEFAULT, Provenance.Kind.DEFAULT);
+  }
+
+  private static Vehicle vehicle(SpeedRange speeds, Provenance.Kind kind) {
     Map<String, Limit> limits = new LinkedHashMap<>();
-    limit(limits, Channels.ENGINE_COOLANT_TEMP, COOLANT_LIMIT);
-    limit(limits, Channels.CHARGE_COOLANT_TEMP, 100);
-    limit(limits, Channels.CHARGE_AIR_TEMP_OUT, CHARGE_AIR_LIMIT);
-    limit(limits, Channels.ENGINE_OIL_TEMP, 130);
-    limit(limits, Channels.TRANSMISSION_FLUID_TEMP, 120);
-    limit(limits, Channels.EXHAUST_TEMP_BEFORE_TURBINE, 720);
+    limit(limits, Channels.ENGINE_COOLANT_TEMP, COOLANT_LIMIT, kind);
+    limit(limits, Channels.CHARGE_COOLANT_TEMP, 100, kind);
+    limit(limits, Channels.CHARGE_AIR_TEMP_OUT, CHARGE_AIR_LIMIT, kind);
+    limit(limits, Channels.ENGINE_OIL_TEMP, 130, kind);
+    limit(limits, Channels.TRANSMISSION_FLUID_TEMP, 120, kind);
+    limit(limits, Channels.EXHAUST_TEMP_BEFORE_TURBINE, 720, kind);
     return new Vehicle(
         "Invented",
         CoolingLayout.WATER_TO_AIR,
@@ -53,10 +66,9 @@ final class Story {
         List.of());
   }
 
-  private static void limit(Map<String, Limit> limits, Channel channel, double celsius) {
-    limits.put(
-        channel.id(),
-        new Limit(channel, celsius, new Provenance(Provenance.Kind.DEFAULT, "invented")));
+  private static void limit(
+      Map<String, Limit> limits, Channel channel, double celsius, Provenance.Kind kind) {
+    limits.put(channel.id(), new Limit(channel, celsius, new Provenance(kind, "invented")));
   }
 
   /** Seconds told so far; the next situation has this time. */
