@@ -29,6 +29,7 @@ public final class Advisor {
   private AdviceWords words;
   private LineComposer composer;
   private final List<RuleWatch> watches;
+  private List<Out> outOfService;
   private final List<Advisory> advisories;
   private final DerateRecord derates = new DerateRecord();
   private final DriveHistory history = new DriveHistory();
@@ -49,10 +50,24 @@ public final class Advisor {
     search = new RemedySearch(vehicle.speeds(), units);
     words = new AdviceWords(locale, new QuantityFormat(locale, units));
     composer = new LineComposer(words);
-    watches = rules.rules().stream().flatMap(Advisor::watches).collect(Collectors.toList());
+    List<RuleWatch> all = rules.rules().stream().flatMap(Advisor::watches).toList();
+    watches =
+        all.stream()
+            .filter(each -> rules.outOfService(each).isEmpty())
+            .collect(Collectors.toCollection(ArrayList::new));
+    outOfService =
+        all.stream()
+            .flatMap(
+                each ->
+                    rules.outOfService(each).stream()
+                        .map(why -> new Out(each.ruleId(), why.reason())))
+            .toList();
     advisories = advisories();
     line = composer.waiting();
   }
+
+  /** A rule that takes part in nothing, and why. */
+  private record Out(String rule, String reason) {}
 
   private static Stream<RuleWatch> watches(Rule rule) {
     return rule.watch().isEmpty()
@@ -90,7 +105,8 @@ public final class Advisor {
     SituationFacts facts = new SituationFacts(vehicle, situation, history);
     history.step(facts);
     latest = Optional.of(facts);
-    List<AdviceEvent> events = new ArrayList<>(derates.step(facts, composer.codes(facts)));
+    List<AdviceEvent> events = new ArrayList<>(tellOutOfService(situation.timeMicros()));
+    events.addAll(derates.step(facts, composer.codes(facts)));
     if (facts.isEngineOff()) {
       advisories.forEach(
           each -> events.addAll(events(each, each.suppress(facts.timeMicros()), facts)));
@@ -103,6 +119,19 @@ public final class Advisor {
     history.warned(warned());
     line = composer.line(top(), facts);
     return List.copyOf(events);
+  }
+
+  /** Once, at the start. */
+  private List<AdviceEvent> tellOutOfService(long timeMicros) {
+    List<AdviceEvent> events =
+        outOfService.stream()
+            .map(
+                each ->
+                    EventFigures.ofRule(
+                        timeMicros, AdviceEvent.Kind.OUT_OF_SERVICE, each.rule(), each.reason()))
+            .toList();
+    outOfService = List.of();
+    return events;
   }
 
   /** While the link is lost only the rule about the link is judged: everything else is old. */

@@ -21,6 +21,7 @@ import steadypull.channel.Channel;
  * @param priority 1 to 9, 1 goes first within a level
  * @param advise what it asks
  * @param why one sentence for people
+ * @param text as the file has it
  */
 record Rule(
     String id,
@@ -35,7 +36,8 @@ record Rule(
     double onceSeconds,
     int priority,
     Answer advise,
-    String why) {
+    String why,
+    String text) {
   static final String CHANNEL_PLACE = "{channel}";
 
   Rule {

@@ -7,6 +7,13 @@ import java.util.stream.Collectors;
 public final class RuleFileException extends Exception {
   private static final long serialVersionUID = 1;
 
+  private final String found;
+
+  private RuleFileException(String found, String toDo) {
+    super(found + toDo);
+    this.found = found;
+  }
+
   /**
    * Says what was tried, expected, found, and what to do.
    *
@@ -14,7 +21,7 @@ public final class RuleFileException extends Exception {
    * @param faults at least one
    */
   RuleFileException(String file, List<RuleFault> faults) {
-    super(
+    this(
         faults.stream()
             .map(each -> "%s:%d:%d: %s".formatted(file, each.line(), each.column(), each.message()))
             .collect(
@@ -22,14 +29,24 @@ public final class RuleFileException extends Exception {
                     "\n  ",
                     "Reading rules, found %d fault%s:\n  "
                         .formatted(faults.size(), faults.size() == 1 ? "" : "s"),
-                    "\nNo rule of this file is in force. Correct it and try again.")));
+                    "")),
+        "\nNo rule of this file is in force. Correct it and try again.");
   }
 
   /** A file that could not be read at all. */
   RuleFileException(String file, Exception cause) {
-    super(
-        "Reading rules from %s failed: expected a readable text file, found %s. Check the path."
+    this(
+        "Reading rules from %s failed: expected a readable text file, found %s."
             .formatted(file, cause),
-        cause);
+        " Check the path.");
+    initCause(cause);
+  }
+
+  /** The same faults, told where other rules are in force meanwhile. */
+  String meanwhile(boolean isBefore) {
+    return found
+        + (isBefore
+            ? "\nWhat this file held before it was changed stays in force. Correct it."
+            : "\nThe rules without this file are in force. Correct it.");
   }
 }

@@ -6,6 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlParseError;
@@ -34,6 +36,14 @@ final class RuleReader {
           "priority",
           "advise",
           "why");
+  private static final String OUT = "out_of_service";
+  private static final List<String> OUT_KEYS = List.of("rule", "reason");
+  private static final String EXTENDS = "extends";
+  private static final List<String> HEADS = List.of("rule", OUT, EXTENDS);
+
+  /** Each is judged once a second for each of its channels. */
+  private static final int MOST_RULES = 200;
+
   private static final String ALL_THERMAL = "thermal";
   private static final int LONGEST_DELAY_SECONDS = 600;
   private static final int WIDEST_DEADBAND_KELVIN = 50;
@@ -65,15 +75,63 @@ final class RuleReader {
       return List.of();
     }
     file.keySet().stream()
-        .filter(key -> !key.equals("rule"))
-        .forEach(key -> fields.fault(file, key, "expected only [[rule]], found " + key));
-    if (!(file.get("rule") instanceof TomlArray tables) || !isTables(tables)) {
+        .filter(key -> !HEADS.contains(key))
+        .forEach(key -> fields.fault(file, key, unknownHead(key)));
+    if (file.contains(EXTENDS) && !file.isBoolean(EXTENDS)) {
+      fields.fault(file, EXTENDS, "expected true or false, found " + file.get(EXTENDS));
+    }
+    Optional<TomlArray> tables = tables("rule");
+    if (tables.isEmpty() && !file.contains(OUT)) {
       fields.fault(TomlPosition.positionAt(1, 1), "expected tables [[rule]], found none");
+    }
+    if (tables.isPresent() && tables.get().size() > MOST_RULES) {
+      fields.fault(
+          tables.get().inputPositionOf(MOST_RULES),
+          "expected at most %d rules, found %d".formatted(MOST_RULES, tables.get().size()));
       return List.of();
     }
-    return Stream.iterate(0, index -> index < tables.size(), index -> index + 1)
-        .flatMap(index -> rule(tables.getTable(index), tables.inputPositionOf(index)).stream())
-        .toList();
+    return each(tables, this::rule).flatMap(Optional::stream).toList();
+  }
+
+  private static String unknownHead(String key) {
+    return "expected only [[rule]], [[out_of_service]] and extends, found %s.%s"
+        .formatted(key, NearMatch.question(key, HEADS));
+  }
+
+  /** Whether the rules that the file does not hold stay as they are. */
+  boolean isChanges() {
+    return !file.hasErrors() && Boolean.TRUE.equals(file.get(EXTENDS));
+  }
+
+  /** Rules that are to take part in nothing, each with the reason. */
+  List<OutOfService> outOfService() {
+    return file.hasErrors() ? List.of() : each(tables(OUT), this::out).toList();
+  }
+
+  private OutOfService out(TomlTable table, TomlPosition start) {
+    refuseUnknownKeys(table, OUT_KEYS);
+    TomlPosition place = table.contains("rule") ? RuleFields.position(table, "rule") : start;
+    return new OutOfService(
+        fields.text(table, "rule", start),
+        fields.text(table, "reason", start),
+        place.line(),
+        place.column());
+  }
+
+  private Optional<TomlArray> tables(String key) {
+    return file.get(key) instanceof TomlArray tables && isTables(tables)
+        ? Optional.of(tables)
+        : Optional.empty();
+  }
+
+  private static <T> Stream<T> each(
+      Optional<TomlArray> tables, BiFunction<TomlTable, TomlPosition, T> read) {
+    return tables.stream()
+        .flatMap(
+            all ->
+                IntStream.range(0, all.size())
+                    .mapToObj(
+                        index -> read.apply(all.getTable(index), all.inputPositionOf(index))));
   }
 
   private static boolean isTables(TomlArray found) {
@@ -86,7 +144,7 @@ final class RuleReader {
 
   private Optional<Rule> rule(TomlTable table, TomlPosition start) {
     int faultsBefore = fields.faultCount();
-    refuseUnknownKeys(table);
+    refuseUnknownKeys(table, KEYS);
     String id = id(table, start);
     List<Channel> watch = watch(table, start);
     Optional<Condition> raisesWhen = raisesWhen(table, start);
@@ -122,13 +180,14 @@ final class RuleReader {
             once,
             priority,
             advise,
-            why));
+            why,
+            table.toToml()));
   }
 
-  private void refuseUnknownKeys(TomlTable table) {
+  private void refuseUnknownKeys(TomlTable table, List<String> known) {
     for (String key : table.keySet()) {
-      if (!KEYS.contains(key)) {
-        String hint = NearMatch.question(key, KEYS);
+      if (!known.contains(key)) {
+        String hint = NearMatch.question(key, known);
         fields.fault(table, key, "unknown key \"%s\".%s".formatted(key, hint));
       }
     }

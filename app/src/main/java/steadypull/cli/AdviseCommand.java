@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import steadypull.advice.AdviceJson;
-import steadypull.advice.RuleSet;
+import steadypull.advice.RuleBook;
 import steadypull.channel.Channels;
 import steadypull.drive.DriveSetup;
 import steadypull.drive.Replay;
@@ -88,12 +88,12 @@ final class AdviseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
-    RuleSet inForce = rules.inForce();
+    RuleBook inForce = rules.inForce(main);
     return TripOrTable.isTable(what) ? table(main, inForce, Path.of(what)) : trip(main, inForce);
   }
 
   /** A table is read to its end before the first word, so that a faulty one says nothing else. */
-  private int table(SteadypullCommand main, RuleSet inForce, Path file) throws Exception {
+  private int table(SteadypullCommand main, RuleBook inForce, Path file) throws Exception {
     TableOpening.Opened opened =
         new TableOpening(
                 TableOpening.mapping(map),
@@ -126,7 +126,7 @@ final class AdviseCommand implements Callable<Integer> {
     return table.hasSampleOf(Channels.LATITUDE) && table.hasSampleOf(Channels.LONGITUDE);
   }
 
-  private int trip(SteadypullCommand main, RuleSet inForce) throws Exception {
+  private int trip(SteadypullCommand main, RuleBook inForce) throws Exception {
     if (map != null || zone != null) {
       throw Misuse.of(
           main,
@@ -154,7 +154,7 @@ final class AdviseCommand implements Callable<Integer> {
   }
 
   private Replay replay(
-      SteadypullCommand main, RuleSet inForce, Vehicle base, Optional<RoadSight> sight)
+      SteadypullCommand main, RuleBook inForce, Vehicle base, Optional<RoadSight> sight)
       throws Exception {
     Vehicle judged = base;
     for (Limit limit : limits) {

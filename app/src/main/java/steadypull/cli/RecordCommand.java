@@ -11,7 +11,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import steadypull.advice.RuleSet;
 import steadypull.drive.DriveEnd;
 import steadypull.drive.DriveOutcome;
 import steadypull.drive.DriveRequest;
@@ -114,7 +113,7 @@ final class RecordCommand implements Callable<Integer> {
             main.format(),
             main.err());
     try (TripLibrary library = main.openLibrary()) {
-      LiveDrives usual = main.drives(library, RuleSet.shipped());
+      LiveDrives usual = main.drives(library);
       LiveDrives drives = followed.map(usual::following).orElse(usual);
       // A simulated drive ends with its scenario; a real vehicle may start again any time.
       DriveEnd end = new DriveEnd(Optional.ofNullable(length), true);

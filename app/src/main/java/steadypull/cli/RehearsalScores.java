@@ -9,8 +9,10 @@ import steadypull.review.PlainForecaster;
 /** The scores of several trips, one for each forecaster. One thread. */
 final class RehearsalScores {
   private final ForecastScore own = new ForecastScore();
+  private final ForecastScore inForce = new ForecastScore();
   private final ForecastScore threshold = new ForecastScore();
   private final ForecastScore line = new ForecastScore();
+  private boolean isBeside;
   private int trips;
   private int followedTrips;
   private double followedSeconds;
@@ -26,6 +28,16 @@ final class RehearsalScores {
     own.add(trip.drive(), trip.warnings());
     threshold.add(trip.drive(), PlainForecaster.THRESHOLD.warnings(trip.drive()));
     line.add(trip.drive(), PlainForecaster.STRAIGHT_LINE.warnings(trip.drive()));
+  }
+
+  /**
+   * Counts what the rules in force say of the trip that was added last, where others were asked.
+   */
+  void addInForce(Rehearsal.Rehearsed trip) {
+    isBeside = true;
+    if (!trip.isFollowed()) {
+      inForce.add(trip.drive(), trip.warnings());
+    }
   }
 
   /** Trips that were scored. */
@@ -59,6 +71,9 @@ final class RehearsalScores {
     rows.put("steadypull", own);
     rows.put("threshold", threshold);
     rows.put("straight-line", line);
+    if (isBeside) {
+      rows.put("rules-in-force", inForce);
+    }
     return rows;
   }
 }

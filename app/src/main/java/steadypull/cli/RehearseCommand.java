@@ -12,11 +12,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import steadypull.advice.RuleBook;
 import steadypull.drive.DriveWords;
 import steadypull.drive.Rehearsal;
 import steadypull.exchange.TransferWatch;
+import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
+import steadypull.vehicle.Vehicle;
 
 /** Runs recorded trips as the live drive would, and scores what it says against what came. */
 @Command(
@@ -31,6 +34,8 @@ import steadypull.store.TripSummary;
           + " not count. Trips on which the driver eased the load within a minute of advice are"
           + " counted apart: what was foretold could not come. Beside it stand a fixed threshold, 5"
           + " degC below the limit, and a straight line through the last 60 s, looking 120 s ahead."
+          + " With --rules the rules of the file are scored, the ones in force beside them, and"
+          + " what the file changes is listed trip by trip."
     })
 final class RehearseCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
@@ -49,17 +54,59 @@ final class RehearseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
-    DriveWords words = main.words(rules.inForce());
+    RuleBook inForce = RulesInForce.read(main, /* mayWrite= */ false);
+    Optional<RuleBook> changed = rules.changed(inForce);
+    Judges judges =
+        new Judges(
+            main.words(changed.orElse(inForce)),
+            changed.map(_ -> main.words(inForce)),
+            new RehearsalScores(),
+            new RuleChanges());
     try (TripLibrary library = main.openLibraryToRead()) {
       List<TripSummary> trips = trips(library);
-      RehearsalScores scores = new RehearsalScores();
-      int status = rehearse(main, words, library, trips, scores);
-      main.out().print(json ? RehearseText.json(scores) + "\n" : RehearseText.table(scores));
+      int status = rehearse(main, judges, library, trips);
+      main.out().print(told(main, judges, trips.isEmpty()));
       main.out().flush();
       if (trips.isEmpty()) {
         main.err().println("No trips in " + main.libraryFolder() + " to rehearse.");
       }
       return status;
+    }
+  }
+
+  /**
+   * By which rules trips are judged, and what came of it.
+   *
+   * @param words by which they are judged
+   * @param inForce the rules in force beside them, where others were named
+   * @param scores of the trips so far
+   * @param changes what is said otherwise
+   */
+  private record Judges(
+      DriveWords words,
+      Optional<DriveWords> inForce,
+      RehearsalScores scores,
+      RuleChanges changes) {}
+
+  private String told(SteadypullCommand main, Judges judges, boolean isEmpty) {
+    Optional<RuleChanges> changes = judges.inForce().map(_ -> judges.changes());
+    if (json) {
+      return RehearseText.json(judges.scores(), changes) + "\n";
+    }
+    return RehearseText.table(judges.scores())
+        + changes.filter(_ -> !isEmpty).map(each -> each.text(main.format())).orElse("");
+  }
+
+  private static void judge(Judges judges, TripLibrary library, TripSummary trip)
+      throws LibraryException {
+    Vehicle vehicle = library.vehicleOf(trip.id());
+    Rehearsal.Rehearsed run = Rehearsal.of(judges.words().setup(vehicle, false), library, trip);
+    judges.scores().add(run);
+    if (judges.inForce().isPresent()) {
+      Rehearsal.Rehearsed beside =
+          Rehearsal.of(judges.inForce().get().setup(vehicle, false), library, trip);
+      judges.scores().addInForce(beside);
+      judges.changes().add(trip, run, beside);
     }
   }
 
@@ -77,11 +124,7 @@ final class RehearseCommand implements Callable<Integer> {
   }
 
   private static int rehearse(
-      SteadypullCommand main,
-      DriveWords words,
-      TripLibrary library,
-      List<TripSummary> trips,
-      RehearsalScores scores)
+      SteadypullCommand main, Judges judges, TripLibrary library, List<TripSummary> trips)
       throws Exception {
     TransferProgress progress = new TransferProgress(main.err());
     TransferWatch watch = progress.watch("Rehearsing", Math.max(1, trips.size()));
@@ -94,7 +137,7 @@ final class RehearseCommand implements Callable<Integer> {
                   .formatted(i, trips.size()));
         }
         TripSummary trip = trips.get(i);
-        scores.add(Rehearsal.of(words.setup(library.vehicleOf(trip.id()), false), library, trip));
+        judge(judges, library, trip);
         status = Math.max(status, DamageWords.tell(main, library.damage(trip.id())));
       }
     } finally {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import steadypull.review.ForecastScore;
 
@@ -15,7 +16,7 @@ final class RehearseText {
   private RehearseText() {}
 
   /** Keys are stable; more may be added. What cannot be told has no key. */
-  static String json(RehearsalScores scores) {
+  static String json(RehearsalScores scores, Optional<RuleChanges> changes) {
     ObjectNode node = JSON.createObjectNode();
     node.put("trips", scores.trips());
     node.put("hours", rounded(scores.hours(), 2));
@@ -25,7 +26,20 @@ final class RehearseText {
     node.putObject("followed")
         .put("trips", scores.followedTrips())
         .put("hours", rounded(scores.followedHours(), 2));
+    changes.ifPresent(each -> describe(each, node.putArray("changes")));
     return node.toString();
+  }
+
+  private static void describe(RuleChanges changes, ArrayNode all) {
+    for (RuleChanges.Change change : changes.changes()) {
+      ObjectNode node = all.addObject();
+      node.put("trip", change.trip());
+      node.put("time_s", rounded(change.said().timeMicros() / 1e6, 1));
+      node.put("event", change.said().kind().word());
+      change.said().rule().ifPresent(rule -> node.put("rule", rule));
+      change.said().level().ifPresent(level -> node.put("level", level.word()));
+      node.put("by", change.isByFile() ? "file" : "rules-in-force");
+    }
   }
 
   private static void describe(String who, ForecastScore score, ObjectNode row) {

@@ -13,7 +13,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
-import steadypull.advice.RuleSet;
+import steadypull.advice.RuleBook;
 import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
 import steadypull.drive.DriveException;
@@ -58,6 +58,7 @@ import steadypull.store.TripLibrary;
       RehearseCommand.class,
       RestoreCommand.class,
       RoadLoadCommand.class,
+      RulesCommand.class,
       ScenariosCommand.class,
       TripCommand.class,
       TripsCommand.class,
@@ -208,13 +209,14 @@ public final class SteadypullCommand implements Callable<Integer> {
     return new QuantityFormat(locale(), units);
   }
 
-  DriveWords words(RuleSet rules) {
+  DriveWords words(RuleBook rules) {
     return new DriveWords(rules, locale(), units);
   }
 
-  LiveDrives drives(TripLibrary open, RuleSet rules) {
+  LiveDrives drives(TripLibrary open) {
+    DriveWords words = words(RulesInForce.read(this, /* mayWrite= */ true));
     LiveDrives drives =
-        new LiveDrives(open, program.offers(), words(rules), program.wall(), program.version())
+        new LiveDrives(open, program.offers(), words, program.wall(), program.version())
             .on(program.tablet());
     return receiver == null ? drives : drives.listeningTo(receiver);
   }

@@ -1,7 +1,6 @@
 package steadypull.cli;
 
 import java.util.Optional;
-import steadypull.advice.RuleSet;
 import steadypull.drive.LiveDrives;
 import steadypull.road.memory.RouteLine;
 import steadypull.store.TripLibrary;
@@ -36,7 +35,7 @@ final class WindowOrTerminal {
     Optional<RouteLine> route = main.route();
     try (TripLibrary library = main.openLibrary()) {
       library.roads().learnBeside();
-      LiveDrives usual = main.drives(library, RuleSet.shipped());
+      LiveDrives usual = main.drives(library);
       LiveDrives drives = route.map(usual::following).orElse(usual);
       Optional<String> name = port.isEmpty() ? vehicle : Optional.of(named(drives, port, vehicle));
       return display

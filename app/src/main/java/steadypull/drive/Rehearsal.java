@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import steadypull.advice.AdviceEvent;
+import steadypull.advice.Level;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
@@ -40,12 +41,15 @@ public final class Rehearsal {
    *
    * @param drive what came
    * @param warnings what was said: advice of caution or warning that told a time to the limit
+   * @param said what rules said: raised, escalated or put aside because it broke
    * @param isFollowed whether the driver eased the load after advice that the trip has kept, so
    *     that what was foretold could not come
    */
-  public record Rehearsed(ScoredDrive drive, List<Warning> warnings, boolean isFollowed) {
+  public record Rehearsed(
+      ScoredDrive drive, List<Warning> warnings, List<AdviceEvent> said, boolean isFollowed) {
     public Rehearsed {
       warnings = List.copyOf(warnings);
+      said = List.copyOf(said);
     }
   }
 
@@ -72,6 +76,7 @@ public final class Rehearsal {
     private final Map<Channel, double[]> celsius = new LinkedHashMap<>();
     private final List<ScoredDrive.Derated> derates = new ArrayList<>();
     private final WarningLog warnings;
+    private final List<AdviceEvent> said = new ArrayList<>();
     private final double[] power;
     private final double[] speed;
     private final boolean[] isCut;
@@ -119,6 +124,28 @@ public final class Rehearsal {
     @Override
     public void advice(AdviceEvent event) {
       warnings.accept(event);
+      if (isSaid(event)) {
+        said.add(event);
+      }
+    }
+
+    /** A notice that is shelved is a rule that broke: nobody can put a notice aside. */
+    private static boolean isSaid(AdviceEvent event) {
+      return switch (event.kind()) {
+        case RAISED, ESCALATED -> true;
+        case SHELVED -> event.level().filter(level -> level == Level.NOTICE).isPresent();
+        case EASED,
+            CLEARED,
+            ACKNOWLEDGED,
+            UNSHELVED,
+            JOINED,
+            SUPPRESSED,
+            OUT_OF_SERVICE,
+            DERATE_BEGAN,
+            DERATE_ENDED,
+            POWER_LIMITED ->
+            false;
+      };
     }
 
     @Override
@@ -174,7 +201,10 @@ public final class Rehearsal {
               .anyMatch(
                   second -> second <= seconds && EasedLoad.isSeen(second, power, speed, isCut));
       return new Rehearsed(
-          new ScoredDrive(seconds, derates, celsius, limits), warnings.upTo(seconds), isFollowed);
+          new ScoredDrive(seconds, derates, celsius, limits),
+          warnings.upTo(seconds),
+          said,
+          isFollowed);
     }
   }
 }
