@@ -68,18 +68,15 @@ final class BandCalibration {
   }
 
   /** Stretches courses about their middles, in place. */
-  void stretch(double[] secondsAhead, double[][] draws) {
-    SortedColumn column = new SortedColumn(draws);
+  void stretch(double[] secondsAhead, Courses courses) {
+    double[] down = new double[secondsAhead.length];
+    double[] up = new double[secondsAhead.length];
     for (int point = 1; point < secondsAhead.length; point++) {
-      double middle = Band.quantile(column.at(point), 0.5);
       double place = place(secondsAhead[point]);
-      double down = at(below, place);
-      double up = at(above, place);
-      for (double[] draw : draws) {
-        double apart = draw[point] - middle;
-        draw[point] = middle + apart * (apart < 0 ? down : up);
-      }
+      down[point] = at(below, place);
+      up[point] = at(above, place);
     }
+    courses.stretch(down, up);
   }
 
   /** Notes what the fan of this moment says about later. */

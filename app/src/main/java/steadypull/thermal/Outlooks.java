@@ -176,8 +176,8 @@ final class Outlooks {
   }
 
   /** Stretches courses, in place, as far as the bands of the like have shown to be wrong. */
-  void stretch(Store store, boolean isAlongRoad, double[][] draws) {
-    calibration(isAlongRoad ? alongRoad : held, store).stretch(secondsAhead(), draws);
+  void stretch(Store store, boolean isAlongRoad, Courses courses) {
+    calibration(isAlongRoad ? alongRoad : held, store).stretch(secondsAhead(), courses);
   }
 
   /** Holds the bands of this moment's forecast against what comes. */

@@ -149,7 +149,7 @@ final class PlateauSet {
           store,
           new Courses(
               now,
-              difference(physical.draws(), own, share),
+              difference(physical, own, share),
               share * (member.plateau.settled() - physical.settledCelsius())));
     }
   }
@@ -175,11 +175,12 @@ final class PlateauSet {
         physical.settledCelsius() + correction.settledCelsius());
   }
 
-  private double[][] difference(double[][] physical, double[][] own, double share) {
+  private double[][] difference(Courses model, double[][] own, double share) {
+    double[][] physical = model.draws();
     int[] physicalOrder = coolestFirst(physical);
     int[] ownOrder = coolestFirst(own);
-    double[] physicalMiddle = middles(physical);
-    double[] ownMiddle = middles(own);
+    double[] physicalMiddle = Band.quantiles(model.ranks(), 0.5);
+    double[] ownMiddle = Band.quantiles(RankedDraws.of(own), 0.5);
     double[][] difference = new double[physical.length][secondsAhead.length];
     for (int rank = 0; rank < physicalOrder.length; rank++) {
       int draw = physicalOrder[rank];
@@ -199,15 +200,6 @@ final class PlateauSet {
     return Math.abs(own) > Math.abs(physical) ? own : physical;
   }
 
-  private double[] middles(double[][] draws) {
-    double[] middles = new double[secondsAhead.length];
-    SortedColumn column = new SortedColumn(draws);
-    for (int point = 0; point < middles.length; point++) {
-      middles[point] = Band.quantile(column.at(point), 0.5);
-    }
-    return middles;
-  }
-
   private int[] coolestFirst(double[][] draws) {
     int point = pointAt(RANKING_SECONDS);
     return IntStream.range(0, draws.length)
@@ -222,7 +214,8 @@ final class PlateauSet {
   }
 
   private static double middle(double[][] draws, int point) {
-    return Band.quantile(new SortedColumn(draws).at(point), 0.5);
+    return Band.quantile(
+        Arrays.stream(draws).mapToDouble(draw -> draw[point]).sorted().toArray(), 0.5);
   }
 
   private int pointAt(double seconds) {

@@ -246,7 +246,7 @@ public final class ThermalForecaster implements Forecaster {
   }
 
   private Courses stretched(Store store, Courses found, Forecast.Assumption assumption) {
-    outlooks.stretch(store, isAlongRoad(assumption), found.draws());
+    outlooks.stretch(store, isAlongRoad(assumption), found);
     return found;
   }
 
@@ -262,7 +262,7 @@ public final class ThermalForecaster implements Forecaster {
 
   private ChannelForecast.Ready ready(Store store, Courses found) {
     double[] secondsAhead = outlooks.secondsAhead();
-    Fan fan = Band.fan(secondsAhead, found.nowCelsius(), found.draws());
+    Fan fan = Band.fan(secondsAhead, found);
     Optional<Limit> limit =
         vehicle.limit(store.channel(), OutsidePressure.kilopascals(samples, lastTickMicros));
     return new ChannelForecast.Ready(

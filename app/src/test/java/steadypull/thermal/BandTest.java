@@ -12,7 +12,7 @@ class BandTest {
   @Test
   void theBandIsNothingWideNowAndNeverNarrows() {
     for (long seed = 1; seed <= 50; seed++) {
-      Fan fan = Band.fan(SECONDS, 80, randomCourses(new Random(seed)));
+      Fan fan = Band.fan(SECONDS, randomCourses(new Random(seed)));
       for (int level = 0; level < Fan.LEVELS.size(); level++) {
         assertThat(fan.celsius(level, 0)).as("seed %d", seed).isEqualTo(80);
       }
@@ -27,7 +27,7 @@ class BandTest {
   @Test
   void quantilesAreInTheirOrder() {
     for (long seed = 1; seed <= 50; seed++) {
-      Fan fan = Band.fan(SECONDS, 80, randomCourses(new Random(seed)));
+      Fan fan = Band.fan(SECONDS, randomCourses(new Random(seed)));
       for (int point = 0; point < fan.size(); point++) {
         for (int level = 1; level < Fan.LEVELS.size(); level++) {
           assertThat(fan.celsius(level, point))
@@ -107,7 +107,7 @@ class BandTest {
   /** Courses of one kelvin below and above a middle of 0. */
   private static double[][] stretched(BandCalibration calibration, double secondsAhead) {
     double[][] draws = {{0, -1}, {0, 1}};
-    calibration.stretch(new double[] {0, secondsAhead}, draws);
+    calibration.stretch(new double[] {0, secondsAhead}, new Courses(0, draws, 0));
     return draws;
   }
 
@@ -144,7 +144,7 @@ class BandTest {
     return fan.celsius(5, point) - fan.celsius(1, point);
   }
 
-  private static double[][] randomCourses(Random random) {
+  private static Courses randomCourses(Random random) {
     double[][] draws = new double[32][SECONDS.length];
     for (double[] draw : draws) {
       draw[0] = 80;
@@ -153,6 +153,6 @@ class BandTest {
         draw[point] = 80 + slope * Math.sin(point / 9.0) * 10 + random.nextGaussian();
       }
     }
-    return draws;
+    return new Courses(80, draws, 80);
   }
 }

@@ -146,7 +146,8 @@ class ChannelEstimateTest {
         ensemble
             .outlook(circuit, seconds, load, (point, normal) -> load)
             .draws(Store.CHARGE_COOLANT);
-    return Band.fan(ensemble.secondsAhead(), circuit.get(2).celsius(), draws).at(level, 25);
+    return Band.fan(ensemble.secondsAhead(), new Courses(circuit.get(2).celsius(), draws, 0))
+        .at(level, 25);
   }
 
   private static ChannelEstimate identified(Circuit circuit, int seconds, long seed) {
