@@ -14,7 +14,8 @@ final class Ensemble {
   /** Temperature, disturbance, what is shown, seven parameters at most, the disturbance to come. */
   private static final int DIMENSIONS_PER_STORE = 11;
 
-  private static final int DISTURBANCE_TO_COME = DIMENSIONS_PER_STORE - 1;
+  /** Place of the disturbance to come among the numbers of a store. */
+  static final int DISTURBANCE_TO_COME = DIMENSIONS_PER_STORE - 1;
 
   private static final int FIRST_OF_ROAD = 1 + Store.COUNT * DIMENSIONS_PER_STORE;
 
@@ -37,7 +38,10 @@ final class Ensemble {
     }
   }
 
-  /** The load that a draw sees during the step that ends at a point of the grid. */
+  /**
+   * The load that a draw sees during the step that ends at a point of the grid. Asked once for each
+   * draw, in their order, before the next point, from the first on.
+   */
   interface LoadAhead {
     /**
      * The load.
@@ -81,124 +85,80 @@ final class Ensemble {
     return secondsAhead;
   }
 
-  /**
-   * Runs the stores given ahead.
-   *
-   * @param seconds now
-   * @param load the load in the middle of the draws, for where they settle
-   * @param loadAhead the load of every draw
-   */
-  Outlook outlook(
-      Collection<ChannelEstimate> estimates, double seconds, Load load, LoadAhead loadAhead) {
-    return new Outlook(
-        courses(estimates, seconds, loadAhead, secondsAhead.length), settled(estimates, load));
+  /** Where all draws of the stores given begin now; good until the stores move on. */
+  Beginnings begin(Collection<ChannelEstimate> estimates, double seconds) {
+    return new Beginnings(
+        estimates.stream().map(each -> begin(each, seconds)).toList(),
+        estimates.stream().map(StoreBeginning::middle).toList());
+  }
+
+  private StoreBeginning begin(ChannelEstimate estimate, double seconds) {
+    int first = 1 + estimate.store().index() * DIMENSIONS_PER_STORE;
+    return StoreBeginning.of(estimate, seconds, draws, first);
   }
 
   /**
-   * The courses alone, only as far as they are asked for: degC by store, draw and point.
+   * The courses of all draws, as far as they are asked for: degC by store, draw and point.
    *
-   * @param seconds now
+   * @param loadAhead the load of every draw
    * @param points of the horizon grid, the first, 0, among them
    */
-  double[][][] courses(
-      Collection<ChannelEstimate> estimates, double seconds, LoadAhead loadAhead, int points) {
+  double[][][] courses(Beginnings begin, LoadAhead loadAhead, int points) {
     double[][][] celsius = new double[Store.COUNT][DRAWS][points];
-    List<Start> starts = estimates.stream().map(each -> new Start(each, seconds)).toList();
-    for (int draw = 0; draw < DRAWS; draw++) {
-      double[] now = new double[Store.COUNT];
-      StoreRunner[] runners = new StoreRunner[starts.size()];
-      for (int index = 0; index < runners.length; index++) {
-        runners[index] = runner(starts.get(index), draw, now);
+    double[][] shown = shown(begin.draws(), DRAWS);
+    List<StoreRunner> runners = begin.draws().stream().map(StoreRunner::new).toList();
+    Load[] loads = new Load[DRAWS];
+    record(runners, shown, 0, celsius);
+    for (int point = 1; point < points; point++) {
+      for (int draw = 0; draw < DRAWS; draw++) {
+        loads[draw] = loadAhead.at(draw, point);
       }
-      runDraw(runners, now, draw, loadAhead, celsius);
+      double step = secondsAhead[point] - secondsAhead[point - 1];
+      for (StoreRunner runner : runners) {
+        runner.advance(shown, loads, kept[point], grown[point], step);
+      }
+      record(runners, shown, point, celsius);
     }
     return celsius;
   }
 
-  /** Where every store settles if the load went on for ever, by store. */
-  private double[] settled(Collection<ChannelEstimate> estimates, Load load) {
-    double[] now = new double[Store.COUNT];
-    StoreRunner[] runners =
-        estimates.stream().map(estimate -> middle(estimate, now)).toArray(StoreRunner[]::new);
-    for (double step : untilSettled) {
-      for (StoreRunner runner : runners) {
-        runner.advance(now, load, 0, 0, step);
-      }
-    }
-    return now;
+  /** All courses to the end of the grid, and where the middle one settles under a load. */
+  Outlook outlook(Beginnings begin, Load load, LoadAhead loadAhead) {
+    return new Outlook(
+        courses(begin, loadAhead, secondsAhead.length), settled(begin.middles(), load));
   }
 
-  private void runDraw(
-      StoreRunner[] runners, double[] now, int draw, LoadAhead loadAhead, double[][][] celsius) {
-    record(runners, now, draw, 0, celsius);
-    int points = celsius[0][draw].length;
-    for (int point = 1; point < points; point++) {
-      double step = secondsAhead[point] - secondsAhead[point - 1];
-      Load load = loadAhead.at(draw, point);
+  /** Where every store settles if the load went on for ever, by store. */
+  private double[] settled(List<StoreBeginning> begin, Load load) {
+    double[][] shown = shown(begin, 1);
+    List<StoreRunner> runners = begin.stream().map(StoreRunner::new).toList();
+    Load[] loads = {load};
+    for (double step : untilSettled) {
       for (StoreRunner runner : runners) {
-        runner.advance(now, load, kept[point], grown[point], step);
+        runner.advance(shown, loads, 0, 0, step);
       }
-      record(runners, now, draw, point, celsius);
     }
+    return shown[0];
+  }
+
+  /** What every sensor shows at the beginning, by draw and store. */
+  private static double[][] shown(List<StoreBeginning> begin, int draws) {
+    double[][] shown = new double[draws][Store.COUNT];
+    for (StoreBeginning store : begin) {
+      for (int draw = 0; draw < draws; draw++) {
+        shown[draw][store.store().index()] = store.shown()[draw];
+      }
+    }
+    return shown;
   }
 
   private static void record(
-      StoreRunner[] runners, double[] now, int draw, int point, double[][][] celsius) {
+      List<StoreRunner> runners, double[][] shown, int point, double[][][] celsius) {
     for (StoreRunner runner : runners) {
-      celsius[runner.index()][draw][point] = now[runner.index()];
-    }
-  }
-
-  /** What all draws of a store begin with. */
-  private static final class Start {
-    private final ChannelEstimate estimate;
-    private final double[] state;
-    private final double[][] spread;
-    private final boolean isMeasured;
-    private final double disturbance;
-
-    Start(ChannelEstimate estimate, double seconds) {
-      this.estimate = estimate;
-      state = estimate.state();
-      spread = estimate.spread();
-      isMeasured = estimate.isMeasured(seconds);
-      disturbance = estimate.disturbance(seconds);
-    }
-  }
-
-  private StoreRunner runner(Start start, int draw, double[] now) {
-    ChannelEstimate estimate = start.estimate;
-    double[][] spread = start.spread;
-    int store = estimate.store().index();
-    int firstDimension = 1 + store * DIMENSIONS_PER_STORE;
-    double[] state = start.state.clone();
-    double shown = state[StoreProcess.SHOWN];
-    for (int row = 0; row < spread.length; row++) {
-      for (int column = 0; column < spread[row].length; column++) {
-        state[row] += spread[row][column] * draws.at(draw, firstDimension + column);
+      double[][] courses = celsius[runner.index()];
+      for (int draw = 0; draw < courses.length; draw++) {
+        courses[draw][point] = shown[draw][runner.index()];
       }
     }
-    now[store] = start.isMeasured ? shown : state[StoreProcess.SHOWN];
-    double behind = state[StoreProcess.CELSIUS] - state[StoreProcess.SHOWN];
-    return new StoreRunner(
-        estimate.store(),
-        estimate.balance(),
-        estimate.physical(state),
-        now[store] + behind,
-        state[StoreProcess.DISTURBANCE],
-        start.disturbance * draws.at(draw, firstDimension + DISTURBANCE_TO_COME));
-  }
-
-  private static StoreRunner middle(ChannelEstimate estimate, double[] now) {
-    double[] state = estimate.state();
-    int store = estimate.store().index();
-    now[store] = state[StoreProcess.SHOWN];
-    return new StoreRunner(
-        estimate.store(),
-        estimate.balance(),
-        estimate.physical(state),
-        state[StoreProcess.CELSIUS],
-        0,
-        0);
   }
 }

@@ -92,19 +92,20 @@ final class Outlooks {
    * The courses under the present load only as far as models are judged by them: degC by store,
    * draw and point. A drive along a known road asks for no more of them.
    */
-  double[][][] heldToJudge(DriveMoment moment, Load steady, Collection<ChannelEstimate> estimates) {
+  double[][][] heldToJudge(DriveMoment moment, Load steady, Beginnings begin) {
     Forecast.Assumption held = new Forecast.Assumption.LoadHeld();
     Load ahead = moment.assumption(maps).load(steady, held);
-    return ensemble.courses(
-        estimates, moment.seconds(), around(ahead, held), HorizonGrid.until(ModelTrust.FARTHEST));
+    return ensemble.courses(begin, around(ahead, held), HorizonGrid.until(ModelTrust.FARTHEST));
+  }
+
+  /** Where all looks ahead from a moment begin. */
+  Beginnings begin(Collection<ChannelEstimate> estimates, double seconds) {
+    return ensemble.begin(estimates, seconds);
   }
 
   /** All stores from now on under an assumption; empty if it cannot come true. */
   Optional<Outlook> under(
-      Forecast.Assumption assumption,
-      DriveMoment moment,
-      Load steady,
-      Collection<ChannelEstimate> estimates) {
+      Forecast.Assumption assumption, DriveMoment moment, Load steady, Beginnings begin) {
     LoadAssumption assumed = moment.assumption(maps);
     Load ahead = assumed.load(steady, assumption);
     Ensemble.LoadAhead loads =
@@ -112,9 +113,7 @@ final class Outlooks {
             ? roads.loads(steady, ensemble, moment.figures().orElseThrow(), assumption)
             : around(ahead, assumption);
     return changed(assumption, ahead)
-        .map(
-            settles ->
-                ensemble.outlook(estimates, moment.seconds(), settles, changed(assumption, loads)));
+        .map(settles -> ensemble.outlook(begin, settles, changed(assumption, loads)));
   }
 
   /** The load in the middle of the draws, changed as assumed; empty if it cannot be. */

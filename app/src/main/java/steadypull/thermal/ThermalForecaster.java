@@ -49,6 +49,7 @@ public final class ThermalForecaster implements Forecaster {
 
   private Optional<DriveMoment> moment = Optional.empty();
   private Optional<Load> present = Optional.empty();
+  private Optional<Beginnings> beginnings = Optional.empty();
   private boolean isLoadKnown;
   private long lastTickMicros = -1;
 
@@ -102,7 +103,7 @@ public final class ThermalForecaster implements Forecaster {
 
   private Forecast alongRoad(double seconds) {
     Optional<double[][][]> held =
-        foreseen((now, load) -> Optional.of(outlooks.heldToJudge(now, load, stores.estimates())));
+        foreseen((now, load) -> Optional.of(outlooks.heldToJudge(now, load, begin(now))));
     judged().forEach(store -> courses.weigh(store, seconds, held));
     Forecast.Assumption known = new Forecast.Assumption.RoadKnown();
     return forecast(known, outlook(known));
@@ -170,6 +171,7 @@ public final class ThermalForecaster implements Forecaster {
             derived.loadGrade(timeMicros),
             watched.isHot(samples, timeMicros));
     moment = Optional.of(now);
+    beginnings = Optional.empty();
     isLoadKnown = sensed.isPresent();
     outlooks.learn(now, step);
     sensed.ifPresent(
@@ -187,8 +189,16 @@ public final class ThermalForecaster implements Forecaster {
         });
   }
 
+  /** Where every look ahead from this moment begins. */
+  private Beginnings begin(DriveMoment now) {
+    Beginnings begun =
+        beginnings.orElseGet(() -> outlooks.begin(stores.estimates(), now.seconds()));
+    beginnings = Optional.of(begun);
+    return begun;
+  }
+
   private Optional<Outlook> outlook(Forecast.Assumption assumption) {
-    return foreseen((now, load) -> outlooks.under(assumption, now, load, stores.estimates()));
+    return foreseen((now, load) -> outlooks.under(assumption, now, load, begin(now)));
   }
 
   /** What is foreseen of this moment and its load; empty where too little is known of load. */

@@ -144,7 +144,7 @@ class ChannelEstimateTest {
     Ensemble ensemble = new Ensemble();
     double[][] draws =
         ensemble
-            .outlook(circuit, seconds, load, (point, normal) -> load)
+            .outlook(ensemble.begin(circuit, seconds), load, (draw, point) -> load)
             .draws(Store.CHARGE_COOLANT);
     return Band.fan(ensemble.secondsAhead(), new Courses(circuit.get(2).celsius(), draws, 0))
         .at(level, 25);
