@@ -27,6 +27,7 @@ final class Ensemble {
   private final DrawSet draws = new DrawSet(DRAWS, AIR_CONDITIONING_DIMENSION + 1);
   private final double[] secondsAhead = HorizonGrid.secondsAhead();
   private final double[] untilSettled = HorizonGrid.untilSettled();
+  private final double[] stepSeconds = stepSeconds();
   private final double[] kept = new double[secondsAhead.length];
   private final double[] grown = new double[secondsAhead.length];
 
@@ -59,6 +60,15 @@ final class Ensemble {
       middles[point] = (secondsAhead[point - 1] + secondsAhead[point]) / 2;
     }
     return middles;
+  }
+
+  /** How long every step is, seconds, by the point at which it ends; the first is 0. */
+  double[] stepSeconds() {
+    double[] seconds = new double[secondsAhead.length];
+    for (int point = 1; point < seconds.length; point++) {
+      seconds[point] = secondsAhead[point] - secondsAhead[point - 1];
+    }
+    return seconds;
   }
 
   /** How many draws there are. */
@@ -113,9 +123,8 @@ final class Ensemble {
       for (int draw = 0; draw < DRAWS; draw++) {
         loads[draw] = loadAhead.at(draw, point);
       }
-      double step = secondsAhead[point] - secondsAhead[point - 1];
       for (StoreRunner runner : runners) {
-        runner.advance(shown, loads, kept[point], grown[point], step);
+        runner.advance(shown, loads, kept[point], grown[point], stepSeconds[point]);
       }
       record(runners, shown, point, celsius);
     }

@@ -53,6 +53,8 @@ final class LoadSpread {
   private final double[] seen = new double[BINS];
   private double mostKilowatts;
   private double share;
+  private double grownSeconds = -1;
+  private double grown;
 
   LoadSpread() {
     double total = 0;
@@ -90,8 +92,7 @@ final class LoadSpread {
    */
   double kilowattsAfter(
       double seconds, double kilowatts, double engineMostKilowatts, double normal) {
-    // Math.exp is many times faster than expm1, and nothing here is small.
-    double grown = (1 - Math.exp(-seconds / GROWTH_SECONDS)) / GROWN_AFTER_SPAN;
+    double grown = grown(seconds);
     double most =
         Math.max(engineMostKilowatts, Math.max(mostKilowatts, kilowatts) + LEAST_KILOWATTS);
     double way = Math.max(LEAST_KILOWATTS, normal > 0 ? most - kilowatts : kilowatts);
@@ -103,6 +104,16 @@ final class LoadSpread {
                 * grown
                 * Math.max(LEAST_KILOWATTS, share * way);
     return Math.clamp(moved, 0.0, most);
+  }
+
+  /** How many times the spread of one span is there by then; every draw asks for it in turn. */
+  private double grown(double seconds) {
+    if (seconds != grownSeconds) {
+      grownSeconds = seconds;
+      // Math.exp is many times faster than expm1, and nothing here is small.
+      grown = (1 - Math.exp(-seconds / GROWTH_SECONDS)) / GROWN_AFTER_SPAN;
+    }
+    return grown;
   }
 
   private void learn(double before, double after, double step) {

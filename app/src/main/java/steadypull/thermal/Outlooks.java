@@ -3,6 +3,7 @@ package steadypull.thermal;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -187,6 +188,6 @@ final class Outlooks {
   }
 
   private static BandCalibration calibration(Map<Store, BandCalibration> all, Store store) {
-    return all.getOrDefault(store, new BandCalibration());
+    return Objects.requireNonNull(all.get(store));
   }
 }

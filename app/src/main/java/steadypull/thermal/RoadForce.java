@@ -119,15 +119,22 @@ final class RoadForce {
     forceVariance -= forceGain * forceGain / variance;
   }
 
+  /** Share of the present force that is left after some seconds, 0 to 1. */
+  static double kept(double seconds) {
+    return Math.exp(-seconds / FORCE_SECONDS);
+  }
+
   /** A rig as one draw has it. */
   record Draw(double factor, double force, double forceToCome) {
-    /** Newtons at the wheels at a steady speed on a grade, some seconds ahead. */
-    double newtons(RoadLoad load, double metresPerSecond, double grade, double secondsAhead) {
-      double kept = Math.exp(-secondsAhead / FORCE_SECONDS);
+    /** Newtons at the wheels at a steady speed on a grade, but for what is {@link #beside}. */
+    double newtons(RoadLoad load, double metresPerSecond, double grade) {
       return factor * (load.gradeNewtons(grade) + load.rollingNewtons(grade))
-          + load.dragNewtons(metresPerSecond)
-          + force * kept
-          + forceToCome * Math.sqrt(1 - kept * kept);
+          + load.dragNewtons(metresPerSecond);
+    }
+
+    /** What acts beside them, by the share of the present one that is {@link #kept}, newtons. */
+    double beside(double kept) {
+      return force * kept + forceToCome * Math.sqrt(1 - kept * kept);
     }
   }
 

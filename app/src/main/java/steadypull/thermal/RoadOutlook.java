@@ -1,5 +1,6 @@
 package steadypull.thermal;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import steadypull.channel.Channels;
@@ -77,26 +78,25 @@ final class RoadOutlook {
         .orElse(OptionalDouble.empty());
   }
 
-  /** The load of every draw along the road. */
+  /** The load of every draw along the road, planned as it is asked for. */
   Ensemble.LoadAhead loads(
       Load now, Ensemble ensemble, RoadLoad figures, Forecast.Assumption assumption) {
     RoadAhead.Known known = road.orElseThrow();
     RoadPlan plan = new RoadPlan(maps, figures, gears, pull.guess());
     RoadChoice choice = new RoadChoice(known);
-    double[] secondsAhead = ensemble.secondsAhead();
-    Load[][] loads = new Load[ensemble.count()][];
+    PlannedDrive[] drives = new PlannedDrive[ensemble.count()];
     double wish =
         assumption instanceof Forecast.Assumption.SpeedEased(double kilometresPerHour)
             ? Math.min(kilometresPerHour / 3.6, cruise.metresPerSecond())
             : cruise.metresPerSecond();
-    for (int draw = 0; draw < loads.length; draw++) {
+    for (int draw = 0; draw < drives.length; draw++) {
       RoadForce.Draw drawn =
           force.draw(
               ensemble.roadNormal(draw, 0),
               ensemble.roadNormal(draw, 1),
               ensemble.roadNormal(draw, 2));
-      loads[draw] =
-          plan.loads(
+      drives[draw] =
+          plan.drive(
               now,
               wish,
               new RoadPlan.Draw(
@@ -105,9 +105,10 @@ final class RoadOutlook {
                   ensemble.roadNormal(draw, 3),
                   ensemble.roadNormal(draw, 4),
                   ensemble.roadNormal(draw, 5),
-                  ensemble.roadNormal(draw, 6)),
-              secondsAhead);
+                  ensemble.roadNormal(draw, 6)));
     }
-    return (draw, point) -> loads[draw][point];
+    double[] spans = ensemble.stepSeconds();
+    double[] kept = Arrays.stream(ensemble.stepMiddles()).map(RoadForce::kept).toArray();
+    return (draw, point) -> drives[draw].next(spans[point], kept[point]);
   }
 }

@@ -33,8 +33,12 @@ class RoadForceTest {
     return force;
   }
 
+  private static double newtons(RoadForce.Draw draw, double grade) {
+    return draw.newtons(ENTERED, SPEED, grade) + draw.beside(1);
+  }
+
   private static double asked(RoadForce force, double grade) {
-    return force.draw(0, 0, 0).newtons(ENTERED, SPEED, grade, 0);
+    return newtons(force.draw(0, 0, 0), grade);
   }
 
   private static double climbing(int second) {
@@ -68,8 +72,7 @@ class RoadForceTest {
 
   /** N between a draw on the one side and one on the other, on 6 %. */
   private static double width(RoadForce force) {
-    return force.draw(1, 1, 0).newtons(ENTERED, SPEED, 0.06, 0)
-        - force.draw(-1, -1, 0).newtons(ENTERED, SPEED, 0.06, 0);
+    return newtons(force.draw(1, 1, 0), 0.06) - newtons(force.draw(-1, -1, 0), 0.06);
   }
 
   /** Downhill the brakes hold, and engine power says nothing about the rig. */

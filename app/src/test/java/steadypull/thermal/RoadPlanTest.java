@@ -34,8 +34,14 @@ class RoadPlanTest {
   }
 
   private static Load[] loads(RoadPlan plan, Load now, double cruise, Slope way) {
-    return plan.loads(
-        now, cruise, new RoadPlan.Draw(way, new RoadForce.Draw(1, 0, 0), 0, 0, 0, 0), AHEAD);
+    RoadPlan.Draw draw = new RoadPlan.Draw(way, new RoadForce.Draw(1, 0, 0), 0, 0, 0, 0);
+    PlannedDrive drive = plan.drive(now, cruise, draw);
+    Load[] loads = new Load[AHEAD.length];
+    loads[0] = now;
+    for (int point = 1; point < loads.length; point++) {
+      loads[point] = drive.next(AHEAD[point] - AHEAD[point - 1], 1);
+    }
+    return loads;
   }
 
   private static Load now(double metresPerSecond) {
