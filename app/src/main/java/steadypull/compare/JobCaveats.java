@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** What was answered against a comparison, and what nobody noted. */
 final class JobCaveats {
@@ -12,7 +15,7 @@ final class JobCaveats {
 
   static List<String> of(Job job, List<Run> runs, boolean isOnRollers) {
     List<String> caveats = new ArrayList<>();
-    calibration(job, caveats);
+    calibration(runs, caveats);
     List<String> missing = missing(job, runs, isOnRollers).stream().map(Asked::what).toList();
     if (!missing.isEmpty()) {
       caveats.add(
@@ -30,14 +33,22 @@ final class JobCaveats {
         .toList();
   }
 
-  private static void calibration(Job job, List<String> caveats) {
-    String before = job.answer(Asked.CALIBRATION_ID, Side.BEFORE).orElse("");
-    String after = job.answer(Asked.CALIBRATION_ID, Side.AFTER).orElse("");
+  private static void calibration(List<Run> runs, List<String> caveats) {
+    Set<String> before = calibrations(runs, Side.BEFORE);
+    Set<String> after = calibrations(runs, Side.AFTER);
     if (!before.isEmpty() && !after.isEmpty() && !before.equals(after)) {
       caveats.add(
           "The calibration was changed (%s, then %s): the engine's own torque is not comparable."
-              .formatted(before, after));
+              .formatted(String.join(", ", before), String.join(", ", after)));
     }
+  }
+
+  private static Set<String> calibrations(List<Run> runs, Side side) {
+    return runs.stream()
+        .filter(run -> run.side() == side)
+        .flatMap(
+            run -> Optional.ofNullable(run.notes().words().get(Asked.CALIBRATION_ID.id())).stream())
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private static boolean isAnswered(Asked asked, Job job, List<Run> runs) {

@@ -49,15 +49,14 @@ record JobNotes(Job job) {
     return answer == null ? Double.NaN : Double.parseDouble(answer);
   }
 
-  /**
-   * The same as a run keeps it.
-   *
-   * @param noticedCelsius outside air that somebody read for the whole trip
-   */
-  static RunNotes notes(Job.OfRun said, OptionalDouble noticedCelsius) {
+  /** The same as a run keeps it, with what its trip tells where nobody said it. */
+  static RunNotes notes(Job.OfRun said, TripSeconds trip) {
     Map<String, String> words = new HashMap<>();
+    if (!trip.calibrations().isEmpty()) {
+      words.put(Asked.CALIBRATION_ID.id(), String.join(" ", trip.calibrations()));
+    }
     said.words().forEach((asked, answer) -> words.put(asked.id(), answer));
     RunNotes notes = new RunNotes(words, said.probeCelsius());
-    return probe(notes).isPresent() ? notes : new RunNotes(words, noticedCelsius);
+    return probe(notes).isPresent() ? notes : new RunNotes(words, trip.noticedCelsius());
   }
 }

@@ -48,7 +48,7 @@ final class RunReading {
   Run read(Stretch stretch) {
     TripSeconds trip = source.trip();
     Job.OfRun said = notes.of(trip.name(), stretch, source.side());
-    RunNotes words = JobNotes.notes(said, trip.noticedCelsius());
+    RunNotes words = JobNotes.notes(said, trip);
     return new Run(
         trip.name(),
         stretch.onset(),

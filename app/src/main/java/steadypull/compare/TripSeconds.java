@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.Function;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.exchange.IncomingTable;
@@ -17,6 +18,7 @@ import steadypull.exchange.TableException;
 import steadypull.exchange.TransferWatch;
 import steadypull.exchange.TripSamples;
 import steadypull.store.LibraryException;
+import steadypull.store.TripEvent;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 import steadypull.vehicle.Vehicle;
@@ -30,6 +32,7 @@ public final class TripSeconds {
   private final Optional<LocalDate> day;
   private final Vehicle vehicle;
   private final OptionalDouble noticedCelsius;
+  private final List<String> calibrations;
   private final int seconds;
   private final Map<Channel, double[]> columns;
   private final PullPower power;
@@ -39,6 +42,7 @@ public final class TripSeconds {
     this.day = said.day();
     this.vehicle = said.vehicle();
     this.noticedCelsius = said.noticedCelsius();
+    this.calibrations = said.calibrations();
     this.seconds = seconds;
     this.columns = columns;
     this.power = power;
@@ -46,8 +50,13 @@ public final class TripSeconds {
 
   /** What is known of a trip besides its samples. */
   record Said(
-      String name, Optional<LocalDate> day, Vehicle vehicle, OptionalDouble noticedCelsius) {
+      String name,
+      Optional<LocalDate> day,
+      Vehicle vehicle,
+      OptionalDouble noticedCelsius,
+      List<String> calibrations) {
     Said {
+      calibrations = List.copyOf(calibrations);
       Objects.requireNonNull(name);
       Objects.requireNonNull(day);
       Objects.requireNonNull(vehicle);
@@ -55,18 +64,35 @@ public final class TripSeconds {
     }
   }
 
-  /** Reads a trip of a library; its day is that of its own clock, or of UTC where nobody knows. */
-  public static TripSeconds ofTrip(TripLibrary library, TripSummary trip) throws LibraryException {
+  /**
+   * Reads a trip of a library; its day is that of its own clock, or of UTC where nobody knows.
+   *
+   * @param calibrations reads from the trip's events, in their order, the calibration ids of the
+   *     engine's control unit as they are known from each on
+   */
+  public static TripSeconds ofTrip(
+      TripLibrary library, TripSummary trip, Function<TripEvent, List<String>> calibrations)
+      throws LibraryException {
+    List<String> ids = List.of();
+    for (TripEvent event : library.events(trip.id())) {
+      ids = calibrations.apply(event);
+    }
     LocalDate day = LocalDate.ofInstant(trip.start(), trip.offset().orElse(ZoneOffset.UTC));
     Said said =
         new Said(
             trip.id(),
             Optional.of(day),
             library.vehicleOf(trip.id()),
-            trip.details().outsideCelsius());
+            trip.details().outsideCelsius(),
+            ids);
     SecondsReading reading = new SecondsReading(said.vehicle(), trip.channels());
     TripSamples.held(library, trip).pourInto(reading::accept);
     return reading.finish(said);
+  }
+
+  /** The same where nothing tells of calibrations. */
+  public static TripSeconds ofTrip(TripLibrary library, TripSummary trip) throws LibraryException {
+    return ofTrip(library, trip, _ -> List.of());
   }
 
   /**
@@ -81,7 +107,7 @@ public final class TripSeconds {
       throws TableException {
     SecondsReading reading = new SecondsReading(vehicle, table.channels());
     table.<RuntimeException>read(reading::accept, TransferWatch.NONE);
-    return reading.finish(new Said(name, day, vehicle, OptionalDouble.empty()));
+    return reading.finish(new Said(name, day, vehicle, OptionalDouble.empty(), List.of()));
   }
 
   static TripSeconds of(Said said, int seconds, Map<Channel, SecondsColumn> columns) {
@@ -96,7 +122,10 @@ public final class TripSeconds {
     Map<Channel, double[]> all = new TreeMap<>(columns);
     all.putAll(more);
     return new TripSeconds(
-        new Said(name, day, vehicle, noticedCelsius), seconds, all, PullPower.of(all, seconds));
+        new Said(name, day, vehicle, noticedCelsius, calibrations),
+        seconds,
+        all,
+        PullPower.of(all, seconds));
   }
 
   /** The trip's id, or the file's name. */
@@ -127,6 +156,11 @@ public final class TripSeconds {
   /** Outside air as somebody read it for the whole trip; empty if nobody did. */
   OptionalDouble noticedCelsius() {
     return noticedCelsius;
+  }
+
+  /** Calibration ids of the engine's control unit; empty if none was told. */
+  List<String> calibrations() {
+    return calibrations;
   }
 
   /** What it pulled. */

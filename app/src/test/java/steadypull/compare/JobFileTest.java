@@ -46,6 +46,9 @@ class JobFileTest {
       left_out = "belt slipped"
       """;
 
+  private static final PlantTrip PULL =
+      PlantTrip.onRollers(1).rollers(30, 0.15).rollers(90, 0.85).rollers(60, 0.15);
+
   @TempDir Path folder;
 
   @Test
@@ -113,12 +116,26 @@ class JobFileTest {
 
   @Test
   void anotherCalibrationMakesTorqueIncomparable() throws Exception {
-    RunSet set = runs(WHOLE.replaceFirst("K-17", "K-16"));
+    Job job = JobFile.parse(WHOLE.replaceFirst("K-17", "K-16"), "job.toml");
 
-    assertThat(set.caveats())
-        .contains(
-            "The calibration was changed (K-16, then K-17): the engine's own torque is not"
-                + " comparable.");
+    assertThat(sides(pull(), pull(), job).caveats()).contains(CHANGED);
+    assertThat(sides(pull(), pull(), JobFile.parse(WHOLE, "job.toml")).caveats())
+        .noneMatch(words -> words.startsWith("The calibration"));
+  }
+
+  private static final String CHANGED =
+      "The calibration was changed (K-16, then K-17): the engine's own torque is not comparable.";
+
+  /** A trip that tells its calibration need not be asked. */
+  @Test
+  void theTripsOwnCalibrationsCount() {
+    TripSeconds before = PlantTrip.of("first", PULL.samples(), "K-16");
+    TripSeconds after = PlantTrip.of("second", PULL.samples(), "K-17");
+
+    List<String> caveats = sides(before, after, Job.NONE).caveats();
+
+    assertThat(caveats).contains(CHANGED);
+    assertThat(caveats).noneMatch(words -> words.contains("calibration id"));
   }
 
   /** On rollers the air is what came to the grille, unless a probe told better. */
@@ -132,11 +149,20 @@ class JobFileTest {
   }
 
   private static RunSet runs(String job) throws JobException {
-    TripSeconds pull =
-        PlantTrip.onRollers(1).rollers(30, 0.15).rollers(90, 0.85).rollers(60, 0.15).read("pull");
     return RunFinding.of(
-        List.of(PlantTrip.before(pull)),
+        List.of(PlantTrip.before(pull())),
         Channels.CHARGE_AIR_TEMP_OUT,
         JobFile.parse(job, "job.toml"));
+  }
+
+  private static RunSet sides(TripSeconds before, TripSeconds after, Job job) {
+    return RunFinding.of(
+        List.of(PlantTrip.before(before), PlantTrip.after(after)),
+        Channels.CHARGE_AIR_TEMP_OUT,
+        job);
+  }
+
+  private static TripSeconds pull() {
+    return PULL.read("pull");
   }
 }

@@ -127,14 +127,18 @@ final class PlantTrip {
             .toList());
   }
 
-  static TripSeconds of(String name, List<Sample> samples) {
+  static TripSeconds of(String name, List<Sample> samples, String... calibrations) {
     Vehicle vehicle = Vehicle.unknown("Wattle 9", CoolingLayout.WATER_TO_AIR);
     SecondsReading reading =
         new SecondsReading(vehicle, samples.stream().map(Sample::channel).distinct().toList());
     samples.forEach(reading::accept);
     return reading.finish(
         new TripSeconds.Said(
-            name, Optional.of(LocalDate.of(2026, 5, 4)), vehicle, OptionalDouble.empty()));
+            name,
+            Optional.of(LocalDate.of(2026, 5, 4)),
+            vehicle,
+            OptionalDouble.empty(),
+            List.of(calibrations)));
   }
 
   static RunSource before(TripSeconds trip) {
