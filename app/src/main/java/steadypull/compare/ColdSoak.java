@@ -2,7 +2,6 @@ package steadypull.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import steadypull.channel.Channel;
 
 /**
@@ -35,7 +34,7 @@ public sealed interface ColdSoak {
   }
 
   /** What the trips of a comparison show of it, in sentences; empty if some agree and none errs. */
-  static List<String> caveats(List<TripSeconds> trips) {
+  static List<String> caveats(List<TripSeconds> trips, RunWords words) {
     List<String> caveats = new ArrayList<>();
     boolean isChecked = false;
     for (TripSeconds trip : trips) {
@@ -44,22 +43,17 @@ public sealed interface ColdSoak {
         case Apart(Channel channel, double kelvin) -> {
           isChecked = true;
           caveats.add(
-              String.format(
-                  Locale.ROOT,
-                  "From a cold soak %s read %.0f K %s than the other sensors of %s; its"
-                      + " temperatures may err by as much.",
-                  channel.id(),
-                  Math.abs(kelvin),
-                  kelvin > 0 ? "more" : "less",
+              words.say(
+                  kelvin > 0 ? "soak.more" : "soak.less",
+                  words.name(channel),
+                  words.number(Math.abs(kelvin), 0),
                   trip.name()));
         }
         case NotTold() -> {}
       }
     }
     if (!isChecked && !trips.isEmpty()) {
-      caveats.add(
-          "No trip begins cold before the first start of the day, so nothing tells whether the"
-              + " sensors agree.");
+      caveats.add(words.say("soak.none"));
     }
     return caveats;
   }

@@ -9,18 +9,20 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-/** What was answered against a comparison, and what nobody noted. */
+/** What was answered against a comparison, and what nobody noted. Immutable. */
 final class JobCaveats {
-  private JobCaveats() {}
+  private final RunWords words;
 
-  static List<String> of(Job job, List<Run> runs, boolean isOnRollers) {
+  JobCaveats(RunWords words) {
+    this.words = words;
+  }
+
+  List<String> of(Job job, List<Run> runs, boolean isOnRollers) {
     List<String> caveats = new ArrayList<>();
     calibration(runs, caveats);
-    List<String> missing = missing(job, runs, isOnRollers).stream().map(Asked::what).toList();
+    List<String> missing = missing(job, runs, isOnRollers).stream().map(words::what).toList();
     if (!missing.isEmpty()) {
-      caveats.add(
-          "Nobody noted %s; each may have made a part of a difference."
-              .formatted(String.join(", ", missing)));
+      caveats.add(words.say("job.missing", String.join(", ", missing)));
     }
     return caveats;
   }
@@ -33,13 +35,12 @@ final class JobCaveats {
         .toList();
   }
 
-  private static void calibration(List<Run> runs, List<String> caveats) {
+  private void calibration(List<Run> runs, List<String> caveats) {
     Set<String> before = calibrations(runs, Side.BEFORE);
     Set<String> after = calibrations(runs, Side.AFTER);
     if (!before.isEmpty() && !after.isEmpty() && !before.equals(after)) {
       caveats.add(
-          "The calibration was changed (%s, then %s): the engine's own torque is not comparable."
-              .formatted(String.join(", ", before), String.join(", ", after)));
+          words.say("job.calibration", String.join(", ", before), String.join(", ", after)));
     }
   }
 

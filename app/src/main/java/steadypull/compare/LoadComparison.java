@@ -2,7 +2,6 @@ package steadypull.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -12,8 +11,9 @@ import java.util.OptionalDouble;
  * @param runs in their order
  * @param windowSeconds over which the loads are taken
  * @param kilowatts what the runs before mostly pulled; those after, if there are none
+ * @param words of the reader
  */
-record LoadComparison(List<FoundRun> runs, int windowSeconds, double kilowatts) {
+record LoadComparison(List<FoundRun> runs, int windowSeconds, double kilowatts, RunWords words) {
   /** What lasts shows within a minute of full load; few derates come sooner (our choice). */
   private static final int WINDOW_SECONDS = 60;
 
@@ -25,14 +25,14 @@ record LoadComparison(List<FoundRun> runs, int windowSeconds, double kilowatts) 
   /** A mismatch of less lies within the error of the engine's own torque (common practice: 2 %). */
   private static final double WORTH_TELLING_PERCENT = 2;
 
-  static LoadComparison of(List<FoundRun> runs) {
+  static LoadComparison of(List<FoundRun> runs, RunWords words) {
     int window =
         runs.stream()
             .mapToInt(found -> found.run().loadSeconds())
             .reduce(WINDOW_SECONDS, Math::min);
     double before = middle(runs, Side.BEFORE, window);
     return new LoadComparison(
-        runs, window, Double.isNaN(before) ? middle(runs, Side.AFTER, window) : before);
+        runs, window, Double.isNaN(before) ? middle(runs, Side.AFTER, window) : before, words);
   }
 
   private static double middle(List<FoundRun> runs, Side side, int window) {
@@ -69,41 +69,32 @@ record LoadComparison(List<FoundRun> runs, int windowSeconds, double kilowatts) 
 
   private String reason(FoundRun found) {
     double own = found.kilowatts(windowSeconds);
-    return String.format(
-        Locale.ROOT,
-        "Pulled %.0f kW over the first %d s, the runs before mostly %.0f kW: %.0f %% apart, at most"
-            + " 15 %% are compared.",
-        own,
+    return words.say(
+        "load.apart",
+        words.power(own),
         windowSeconds,
-        kilowatts,
-        100 * Math.abs(own - kilowatts) / kilowatts);
+        words.power(kilowatts),
+        words.number(100 * Math.abs(own - kilowatts) / kilowatts, 0),
+        words.number(100 * MOST_SHARE, 0));
   }
 
-  /** "The after runs never held 380 N.m for 60 s: the most was 310 N.m." */
+  /** "The after runs never held 380 N.m for 60 s: the nearest was 310 N.m." */
   private String never(Side side, List<FoundRun> ofSide) {
-    String name = side == Side.BEFORE ? "before" : "after";
     OptionalDouble wished = newtonMetres(alikeOrOthers(side));
     OptionalDouble had = newtonMetres(ofSide);
     boolean isOver = ofSide.stream().allMatch(found -> found.kilowatts(windowSeconds) > kilowatts);
-    String verb = isOver ? "always pulled more than" : "never held";
-    if (wished.isPresent() && had.isPresent()) {
-      return String.format(
-          Locale.ROOT,
-          "The %s runs %s %.0f N.m for %d s: the nearest was %.0f N.m.",
-          name,
-          verb,
-          wished.getAsDouble(),
-          windowSeconds,
-          had.getAsDouble());
-    }
-    return String.format(
-        Locale.ROOT,
-        "The %s runs %s %.0f kW for %d s: the nearest was %.0f kW.",
-        name,
-        verb,
-        kilowatts,
-        windowSeconds,
-        nearest(ofSide).kilowatts(windowSeconds));
+    String key = (isOver ? "load.over." : "load.never.") + side.name();
+    return wished.isPresent() && had.isPresent()
+        ? words.say(key, torque(wished.getAsDouble()), windowSeconds, torque(had.getAsDouble()))
+        : words.say(
+            key,
+            words.power(kilowatts),
+            windowSeconds,
+            words.power(nearest(ofSide).kilowatts(windowSeconds)));
+  }
+
+  private String torque(double newtonMetres) {
+    return words.number(newtonMetres, 0) + " N.m";
   }
 
   private List<FoundRun> alikeOrOthers(Side side) {
@@ -125,17 +116,14 @@ record LoadComparison(List<FoundRun> runs, int windowSeconds, double kilowatts) 
   }
 
   /** Says a mismatch between the sides that is left. */
-  static List<String> mismatch(LoadMatch match) {
+  List<String> mismatch(LoadMatch match) {
     return Math.abs(match.mismatchPercent()) < WORTH_TELLING_PERCENT
         ? List.of()
         : List.of(
-            String.format(
-                Locale.ROOT,
-                "The runs after pulled %.1f kW (%.1f %%) %s than those before over the first %d s;"
-                    + " the model brings both to one load.",
-                Math.abs(match.mismatchKilowatts()),
-                Math.abs(match.mismatchPercent()),
-                match.mismatchKilowatts() > 0 ? "more" : "less",
+            words.say(
+                match.mismatchKilowatts() > 0 ? "load.mismatch.more" : "load.mismatch.less",
+                words.number(Math.abs(match.mismatchKilowatts()), 1) + " kW",
+                words.number(Math.abs(match.mismatchPercent()), 1),
                 match.windowSeconds()));
   }
 }

@@ -20,7 +20,7 @@ final class LoadSearch {
   /**
    * Less is no pull for any tow vehicle: a solo cruise on the flat takes 15 to 25 kW (estimated).
    */
-  private static final double LEAST_KILOWATTS = 25;
+  static final double LEAST_KILOWATTS = 25;
 
   /** From a cruise with a trailer, some 40 % of full power, to a climb (our choice). */
   private static final double ON_SHARE = 0.6;

@@ -1,7 +1,6 @@
 package steadypull.compare;
 
 import java.util.List;
-import java.util.Locale;
 
 /** Why a source gave no run, in a sentence with figures. */
 final class NoLoad {
@@ -12,35 +11,36 @@ final class NoLoad {
    *
    * @param all stretches of the whole trip
    */
-  static String sentence(RunSource source, List<Stretch> all) {
+  static String sentence(RunSource source, List<Stretch> all, RunWords words) {
     TripSeconds trip = source.trip();
     if (trip.power().basis() == PullPower.Basis.NOTHING) {
-      return "No load can be told: neither torque with engine speed, fuel, air flow, engine load"
-          + " nor the power at the wheels was heard.";
+      return words.say("no-load.nothing");
     }
     if (source.span().isPresent() && !all.isEmpty()) {
-      return String.format(
-          Locale.ROOT,
-          "Between %.0f s and %.0f s no load lasts 30 s; the trip has loads from %s.",
-          source.span().get().fromSeconds(),
-          source.span().get().toSeconds(),
-          words(all));
+      TripPart.Span span = source.span().get();
+      return words.say(
+          "no-load.part",
+          words.number(span.fromSeconds(), 0),
+          words.number(span.toSeconds(), 0),
+          LoadSearch.SHORTEST_SECONDS,
+          String.join(
+              ", ",
+              all.stream()
+                  .map(each -> words.say("no-load.span", each.onset(), each.end()))
+                  .toList()));
     }
-    return String.format(
-        Locale.ROOT,
-        "No load of 25 kW or more was held for 30 s; the most was %.0f kW.",
-        most(trip));
-  }
-
-  private static String words(List<Stretch> all) {
-    return String.join(
-        ", ", all.stream().map(each -> each.onset() + " s to " + each.end() + " s").toList());
+    return words.say(
+        "no-load.most",
+        words.power(LoadSearch.LEAST_KILOWATTS),
+        LoadSearch.SHORTEST_SECONDS,
+        words.power(most(trip)));
   }
 
   private static double most(TripSeconds trip) {
     double most = 0;
-    for (int second = 0; second + 30 <= trip.seconds(); second++) {
-      most = Math.max(most, trip.power().mean(second, second + 30).orElse(0));
+    for (int second = 0; second + LoadSearch.SHORTEST_SECONDS <= trip.seconds(); second++) {
+      most =
+          Math.max(most, trip.power().mean(second, second + LoadSearch.SHORTEST_SECONDS).orElse(0));
     }
     return most;
   }

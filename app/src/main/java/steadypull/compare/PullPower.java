@@ -17,22 +17,12 @@ import steadypull.road.LatestSamples;
 final class PullPower {
   /** Where it comes from, best first. A closed set. */
   enum Basis {
-    WHEELS("the power at the wheels"),
-    TORQUE("the engine's torque"),
-    FUEL("the fuel burnt"),
-    AIR_FLOW("the air through the engine"),
-    ENGINE_LOAD("the engine's load in percent"),
-    NOTHING("nothing");
-
-    private final String words;
-
-    Basis(String words) {
-      this.words = words;
-    }
-
-    String words() {
-      return words;
-    }
+    WHEELS,
+    TORQUE,
+    FUEL,
+    AIR_FLOW,
+    ENGINE_LOAD,
+    NOTHING
   }
 
   /** A kind must tell so many of the seconds of the best told kind to stand for the trip. */

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.ResourceBundle;
-import steadypull.channel.Channel;
 import steadypull.channel.QuantityFormat;
 
 /** Says what to do now, in the reader's language and units. Immutable. */
@@ -13,16 +12,14 @@ public final class PullWords {
   static final String BUNDLE = "steadypull.compare.PullWords";
 
   private final ResourceBundle bundle;
+  private final RunWords names;
   private final Locale locale;
   private final QuantityFormat quantities;
 
   /** Words for one reader. */
   public PullWords(Locale locale, QuantityFormat quantities) {
-    bundle =
-        ResourceBundle.getBundle(
-            BUNDLE,
-            locale,
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    bundle = RunWords.bundle(BUNDLE, locale);
+    names = new RunWords(locale);
     this.locale = locale;
     this.quantities = quantities;
   }
@@ -36,10 +33,13 @@ public final class PullWords {
               : say("warm-up.silent");
       case PullStep.Cool cool ->
           fault(cool.lastFault())
-              + say("cool", name(cool.channel()), quantities.temperatureDifference(cool.kelvin()));
+              + say(
+                  "cool",
+                  names.name(cool.channel()),
+                  quantities.temperatureDifference(cool.kelvin()));
       case PullStep.Warm warm ->
-          say("warm", name(warm.channel()), quantities.temperatureDifference(warm.kelvin()));
-      case PullStep.Silent silent -> say("silent", name(silent.channel()));
+          say("warm", names.name(warm.channel()), quantities.temperatureDifference(warm.kelvin()));
+      case PullStep.Silent silent -> say("silent", names.name(silent.channel()));
       case PullStep.Pull pull -> fault(pull.lastFault()) + pull(pull);
       case PullStep.Hold hold -> hold(hold);
       case PullStep.EaseOff(PullStep.Place place) -> say("ease-off", place.number(), place.of());
@@ -78,11 +78,6 @@ public final class PullWords {
 
   private String power(double kilowatts) {
     return quantities.powerDigits(kilowatts) + " " + quantities.powerUnit();
-  }
-
-  private String name(Channel channel) {
-    String key = "name." + channel.id();
-    return bundle.containsKey(key) ? bundle.getString(key) : channel.id();
   }
 
   private String say(String key, Object... arguments) {

@@ -1,8 +1,6 @@
 package steadypull.compare;
 
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
@@ -24,30 +22,26 @@ final class Refusal {
   private Refusal() {}
 
   /** The reason in a sentence; empty if there is none. */
-  static Optional<String> of(Run run, Channel channel) {
+  static Optional<String> of(Run run, Channel channel, RunWords words) {
     if (run.start().regeneration() == Known.YES) {
-      return Optional.of(
-          "The particulate filter was regenerated in this run; it heats everything behind the"
-              + " engine.");
+      return Optional.of(words.say("refusal.regeneration"));
     }
     long heard = Figures.count(run.series().span(channel, 0, run.loadSeconds()));
     if (heard < HEARD_SHARE * run.loadSeconds()) {
       return Optional.of(
-          "%s was heard in %d of %d s; four in five are needed."
-              .formatted(channel.id(), heard, run.loadSeconds()));
+          words.say("refusal.silent", words.name(channel), heard, run.loadSeconds()));
     }
-    return WARM.contains(channel) ? cold(run) : Optional.empty();
+    return WARM.contains(channel) ? cold(run, words) : Optional.empty();
   }
 
-  private static Optional<String> cold(Run run) {
+  private static Optional<String> cold(Run run, RunWords words) {
     Double celsius = run.start().temperaturesCelsius().get(Channels.ENGINE_COOLANT_TEMP);
-    OptionalDouble start = celsius == null ? OptionalDouble.empty() : OptionalDouble.of(celsius);
-    return start.isPresent() && start.getAsDouble() < WARM_CELSIUS
+    return celsius != null && celsius < WARM_CELSIUS
         ? Optional.of(
-            String.format(
-                Locale.ROOT,
-                "The engine was not warm: coolant %.0f degC at the start, 70 are needed.",
-                start.getAsDouble()))
+            words.say(
+                "refusal.cold",
+                words.number(celsius, 0) + " degC",
+                words.number(WARM_CELSIUS, 0) + " degC"))
         : Optional.empty();
   }
 }

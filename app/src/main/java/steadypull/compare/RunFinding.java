@@ -3,6 +3,7 @@ package steadypull.compare;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
@@ -15,14 +16,21 @@ import steadypull.channel.Channels;
 public final class RunFinding {
   private RunFinding() {}
 
+  /** The same, said in English. */
+  public static RunSet of(List<RunSource> sources, Channel channel, Job job) {
+    return of(sources, channel, job, Locale.ENGLISH);
+  }
+
   /**
    * The runs of a comparison.
    *
    * @param sources in the order told
    * @param channel that is to be compared
    * @param job what was asked and answered
+   * @param language of reasons and caveats
    */
-  public static RunSet of(List<RunSource> sources, Channel channel, Job job) {
+  public static RunSet of(List<RunSource> sources, Channel channel, Job job, Locale language) {
+    RunWords words = new RunWords(language);
     List<FoundRun> found = new ArrayList<>();
     List<RejectedRun> rejected = new ArrayList<>();
     JobNotes notes = new JobNotes(job);
@@ -31,7 +39,8 @@ public final class RunFinding {
       List<Stretch> chosen = chosen(source, all);
       if (chosen.isEmpty()) {
         rejected.add(
-            new RejectedRun(source.trip().name(), 0, source.side(), NoLoad.sentence(source, all)));
+            new RejectedRun(
+                source.trip().name(), 0, source.side(), NoLoad.sentence(source, all, words)));
       }
       RunReading reading = new RunReading(source, all, notes);
       for (Stretch stretch : chosen) {
@@ -40,7 +49,7 @@ public final class RunFinding {
             notes
                 .of(run.source(), stretch, run.side())
                 .leftOut()
-                .or(() -> Refusal.of(run, channel));
+                .or(() -> Refusal.of(run, channel, words));
         if (reason.isPresent()) {
           rejected.add(rejected(run, reason.get()));
         } else {
@@ -49,7 +58,7 @@ public final class RunFinding {
       }
     }
     found.sort(Comparator.comparingInt(each -> each.run().place()));
-    return new RunMatching(channel, job, sources).match(found, rejected);
+    return new RunMatching(channel, job, sources, words).match(found, rejected);
   }
 
   static RejectedRun rejected(Run run, String reason) {

@@ -14,8 +14,10 @@ final class RunMatching {
   private final Channel channel;
   private final Job job;
   private final List<RunSource> sources;
+  private final RunWords words;
 
-  RunMatching(Channel channel, Job job, List<RunSource> sources) {
+  RunMatching(Channel channel, Job job, List<RunSource> sources, RunWords words) {
+    this.words = words;
     this.channel = channel;
     this.job = job;
     this.sources = List.copyOf(sources);
@@ -24,13 +26,13 @@ final class RunMatching {
   RunSet match(List<FoundRun> found, List<RejectedRun> refused) {
     List<RejectedRun> rejected = new ArrayList<>(refused);
     List<String> caveats = new ArrayList<>();
-    LoadComparison loads = LoadComparison.of(found);
+    LoadComparison loads = LoadComparison.of(found, words);
     List<FoundRun> alike = loads.alike(rejected, caveats);
-    List<FoundRun> left = new StartComparison(channel).alike(alike, rejected, caveats);
+    List<FoundRun> left = new StartComparison(channel, words).alike(alike, rejected, caveats);
     List<Run> runs = new EqualLoad(left).windowed();
     Optional<LoadMatch> match = match(left, loads.windowSeconds());
-    match.map(LoadComparison::mismatch).ifPresent(caveats::addAll);
-    caveats.addAll(RunCaveats.of(runs, sources, job));
+    match.map(loads::mismatch).ifPresent(caveats::addAll);
+    caveats.addAll(new RunCaveats(words).of(runs, sources, job));
     return new RunSet(runs, rejected, match, job, caveats);
   }
 

@@ -2,7 +2,6 @@ package steadypull.compare;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import steadypull.channel.Channel;
@@ -35,16 +34,13 @@ public sealed interface SecondTable {
     }
 
     /** What to say of it beside the comparison. */
-    public String sentence() {
-      return String.format(
-          Locale.ROOT,
-          "The second table begins %.1f s %s the trip, to within %.1f s (engine speeds agree to"
-              + " %.3f); it adds %s.",
-          Math.abs(lagSeconds),
-          lagSeconds < 0 ? "before" : "into",
-          errorSeconds,
-          correlation,
-          String.join(", ", added.stream().map(Channel::id).toList()));
+    public String sentence(RunWords words) {
+      return words.say(
+          lagSeconds < 0 ? "second.before" : "second.into",
+          words.number(Math.abs(lagSeconds), 1),
+          words.number(errorSeconds, 1),
+          words.number(correlation, 3),
+          String.join(", ", added.stream().map(words::name).toList()));
     }
   }
 

@@ -3,7 +3,6 @@ package steadypull.compare;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,9 +25,11 @@ final class StartComparison {
           Channels.ENGINE_COOLANT_TEMP, Channels.ENGINE_OIL_TEMP, Channels.TRANSMISSION_FLUID_TEMP);
 
   private final Channel compared;
+  private final RunWords words;
 
-  StartComparison(Channel compared) {
+  StartComparison(Channel compared, RunWords words) {
     this.compared = compared;
+    this.words = words;
   }
 
   /** Those that may be compared, in their order. */
@@ -101,26 +102,20 @@ final class StartComparison {
         : Optional.of(celsius.get() - outside.getAsDouble());
   }
 
-  private static String scale(Channel channel) {
-    return ABSOLUTE.contains(channel) ? "degC" : "K above outside";
+  private String refused(Run run, Channel channel, double middle) {
+    return words.say(
+        ABSOLUTE.contains(channel) ? "start.refused.absolute" : "start.refused.above",
+        words.name(channel),
+        words.number(start(run, channel).orElse(Double.NaN), 0),
+        words.number(middle, 0),
+        words.number(MODELLED_KELVIN, 0));
   }
 
-  private static String refused(Run run, Channel channel, double middle) {
-    return String.format(
-        Locale.ROOT,
-        "Began with %s at %.0f %s, the runs mostly at %.0f: more than 10 K apart.",
-        channel.id(),
-        start(run, channel).orElse(Double.NaN),
-        scale(channel),
-        middle);
-  }
-
-  private static String modelled(Channel channel, double kelvin) {
-    return String.format(
-        Locale.ROOT,
-        "Starts differ: %s began up to %.0f K from the middle of the runs, 3 K are good practice;"
-            + " the model brings them to one start.",
-        channel.id(),
-        kelvin);
+  private String modelled(Channel channel, double kelvin) {
+    return words.say(
+        "start.modelled",
+        words.name(channel),
+        words.number(kelvin, 0),
+        words.number(ALIKE_KELVIN, 0));
   }
 }

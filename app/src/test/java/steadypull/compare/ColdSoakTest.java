@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import steadypull.channel.Channel;
@@ -13,6 +14,8 @@ import steadypull.channel.Sample;
 
 /** Before the first start of a day everything is as warm as the air. */
 class ColdSoakTest {
+  private static final RunWords ENGLISH = new RunWords(Locale.ENGLISH);
+
   private static final Map<Channel, Double> COLD =
       Map.of(
           Channels.AMBIENT_AIR_TEMP, 9.0,
@@ -43,7 +46,7 @@ class ColdSoakTest {
     TripSeconds morning = trip(COLD, 0);
 
     assertThat(ColdSoak.of(morning)).isEqualTo(new ColdSoak.Agree(5, 1));
-    assertThat(ColdSoak.caveats(List.of(morning))).isEmpty();
+    assertThat(ColdSoak.caveats(List.of(morning), ENGLISH)).isEmpty();
   }
 
   @Test
@@ -51,9 +54,9 @@ class ColdSoakTest {
     TripSeconds morning = trip(with(Channels.CHARGE_COOLANT_TEMP, 15), 0);
 
     assertThat(ColdSoak.of(morning)).isEqualTo(new ColdSoak.Apart(Channels.CHARGE_COOLANT_TEMP, 5));
-    assertThat(ColdSoak.caveats(List.of(morning)))
+    assertThat(ColdSoak.caveats(List.of(morning), ENGLISH))
         .containsExactly(
-            "From a cold soak charge_coolant_temp read 5 K more than the other sensors of morning;"
+            "From a cold soak charge coolant read 5 K more than the other sensors of morning;"
                 + " its temperatures may err by as much.");
   }
 
@@ -76,7 +79,7 @@ class ColdSoakTest {
             Channels.TRANSMISSION_FLUID_TEMP, 53.0);
 
     assertThat(ColdSoak.of(trip(warm, 0))).isEqualTo(new ColdSoak.NotTold());
-    assertThat(ColdSoak.caveats(List.of(trip(warm, 0))))
+    assertThat(ColdSoak.caveats(List.of(trip(warm, 0)), ENGLISH))
         .singleElement()
         .asString()
         .startsWith("No trip begins cold");

@@ -113,8 +113,7 @@ class RunFindingTest {
     RunSet set = runs(PULL, pull(0.85, 42, 5).read("warmer"));
 
     assertThat(set.runs()).hasSize(2);
-    assertThat(set.caveats())
-        .anyMatch(words -> words.startsWith("Starts differ: charge_coolant_temp"));
+    assertThat(set.caveats()).anyMatch(words -> words.startsWith("Starts differ: charge coolant"));
   }
 
   @Test
@@ -129,7 +128,7 @@ class RunFindingTest {
 
     assertThat(set.of(Side.AFTER)).isEmpty();
     assertThat(set.rejected().getFirst().reason())
-        .matches("Began with charge_coolant_temp at 3\\d K above outside.*more than 10 K apart\\.");
+        .matches("Began with charge coolant at 3\\d K above outside.*more than 10 K apart\\.");
   }
 
   /**
@@ -178,8 +177,7 @@ class RunFindingTest {
     RunSet set = runs(PULL, silent);
 
     assertThat(set.rejected().getFirst().reason())
-        .matches(
-            "charge_air_temp_out was heard in \\d\\d of 1\\d\\d s; four in five are needed\\.");
+        .matches("charge air was heard in \\d\\d of 1\\d\\d s; four in five are needed\\.");
   }
 
   @Test

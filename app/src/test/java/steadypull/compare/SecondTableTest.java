@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import steadypull.channel.Channel;
@@ -88,7 +89,7 @@ class SecondTableTest {
     assertThat(joined.trip().at(PROBE, 200).orElseThrow()).isCloseTo(200, within(0.5));
     assertThat(joined.trip().at(PROBE, 100)).isEmpty();
     assertThat(joined.trip().power().basis()).isEqualTo(PullPower.Basis.WHEELS);
-    assertThat(joined.sentence())
+    assertThat(joined.sentence(new RunWords(Locale.ENGLISH)))
         .matches("The second table begins 120\\.\\d s into the trip, to within 0\\.\\d s .*");
   }
 
