@@ -28,6 +28,7 @@ record ChargeAirHeat(
   /** Air under the bonnet against outside (common practice, no source). */
   private static final double INLET_ABOVE_OUTSIDE = 8;
 
+  private static final double UNITS_FLOW_EXPONENT = -0.4;
   private static final int ROUNDS = 4;
   private static final double KELVIN = StandardAtmosphere.ZERO_CELSIUS_KELVIN;
 
@@ -52,6 +53,41 @@ record ChargeAirHeat(
   /** Charge air behind the cooler, degC. */
   double outCelsius(double celsius, double efficiency) {
     return around(celsius, efficiency)[1];
+  }
+
+  /**
+   * Share of what could be taken that is taken, 0 to 1, with the store at a temperature; of a core
+   * in the air against the outside air.
+   */
+  double effectiveness(double celsius, double outsideCelsius, double efficiency) {
+    double[] around = around(celsius, efficiency);
+    return effectiveness < 1
+        ? effectiveness
+        : (around[0] - around[1]) / Math.max(1, around[0] - outsideCelsius);
+  }
+
+  /** The same engine at another power: air goes with it, and boost with the air. */
+  ChargeAirHeat at(double share) {
+    double ratio = (1 + heats) * Math.pow(share, EXPONENT);
+    return new ChargeAirHeat(
+        kilogramsPerSecond * share,
+        inletKelvin,
+        Math.max(0, ratio - 1),
+        chargeKelvin,
+        effectiveness);
+  }
+
+  /** In warmer outside air. */
+  ChargeAirHeat warmer(double kelvin) {
+    return new ChargeAirHeat(
+        kilogramsPerSecond, inletKelvin + kelvin, heats, chargeKelvin, effectiveness);
+  }
+
+  /** With a cooler that takes more than told, as far as none takes all. */
+  ChargeAirHeat taking(double more) {
+    boolean isCoreItself = effectiveness >= 1;
+    double other = isCoreItself ? 1 : Math.clamp(effectiveness + more, 0.02, 0.995);
+    return new ChargeAirHeat(kilogramsPerSecond, inletKelvin, heats, chargeKelvin, other);
   }
 
   /** What one run tells: air flow, engine speed, pressure and temperatures while it was held. */
@@ -92,8 +128,11 @@ record ChargeAirHeat(
           outside);
     }
 
-    double effectiveness() {
-      return Math.clamp((in - out) / Math.max(1, in - store), 0.05, 1);
+    /** At another air flow: transfer units go with it to the power of -0.4 (estimated). */
+    double effectiveness(double commonFlow) {
+      double told = Math.clamp((in - out) / Math.max(1, in - store), 0.05, 0.99);
+      double units = -Math.log1p(-told) * Math.pow(commonFlow / flow, UNITS_FLOW_EXPONENT);
+      return -Math.expm1(-units);
     }
   }
 
@@ -148,7 +187,7 @@ record ChargeAirHeat(
             : mean(
                 told.stream()
                     .filter(t -> t.side() == side)
-                    .mapToDouble(Told::effectiveness)
+                    .mapToDouble(t -> t.effectiveness(flow))
                     .toArray());
     return new ChargeAirHeat(flow, inlet, heats, charge, effectiveness);
   }

@@ -28,6 +28,12 @@ sealed interface Circuit permits PlainCircuit, ThermostatCircuit {
   /** What is believed of the conductance at 25 m/s in air of 20 degC at sea level, W/K. */
   Prior wattsPerKelvin();
 
+  /** How far its sensor tells another day another degree, K. */
+  double sensorKelvinPerDay();
+
+  /** Standard deviation of a factor on heat and conductance that differs from run to run. */
+  double sharePerRun();
+
   /**
    * Heat given off, W.
    *
@@ -66,7 +72,7 @@ sealed interface Circuit permits PlainCircuit, ThermostatCircuit {
     double keeps = Math.exp(-1 / Math.max(0.1, lagSeconds(joules, own)));
     double stored = storedJoules(joules, watts, own);
     for (int i = 0; i < shown.length; i++) {
-      shown[i] = sensor;
+      shown[i] = sensor + effects.sensorKelvin();
       int second = load.firstSecond() + i;
       double gained = gainedWatts(celsius, watts, own, load, second, effects);
       double hotter = gainedWatts(celsius + PROBE_KELVIN, watts, own, load, second, effects);

@@ -54,12 +54,16 @@ record Claim(Belief gain, double low, double high) {
         : OptionalDouble.empty();
   }
 
+  /** Whether the bound of 5 % lies above the smallest change that could have shown. */
+  boolean isLarge() {
+    return Math.max(gain.low(), -gain.high()) > smallest();
+  }
+
   Verdict verdict(List<Run> runs) {
     if (!isClaimed()) {
       return Verdict.NOT_PROVEN;
     }
-    double least = gain.low() > 0 ? gain.low() : -gain.high();
-    boolean bears = areEnough(runs) && areApart(runs) && least > smallest();
+    boolean bears = areEnough(runs) && areApart(runs) && isLarge();
     return bears ? Verdict.PROVEN : Verdict.LIKELY;
   }
 

@@ -30,55 +30,45 @@ record CommonLoad(
     HeatSource source,
     double heatWatts,
     Optional<BothSides<ChargeAirHeat>> charge) {
-  private static final double REFERENCE_DENSITY = 1.204;
+  /** The same at another power, above 0. */
+  CommonLoad at(double otherKilowatts) {
+    double share = otherKilowatts / kilowatts;
+    return new CommonLoad(
+        outsideCelsius,
+        pressureKilopascals,
+        metresPerSecond,
+        otherKilowatts,
+        isOnRollers,
+        startCelsius,
+        source,
+        heatWatts * share,
+        charge.map(both -> new BothSides<>(both.before().at(share), both.after().at(share))));
+  }
+
+  /** The same in other outside air. */
+  CommonLoad in(double otherCelsius) {
+    double warmer = otherCelsius - outsideCelsius;
+    return new CommonLoad(
+        otherCelsius,
+        pressureKilopascals,
+        metresPerSecond,
+        kilowatts,
+        isOnRollers,
+        startCelsius,
+        source,
+        heatWatts,
+        charge.map(
+            both -> new BothSides<>(both.before().warmer(warmer), both.after().warmer(warmer))));
+  }
+
+  /** Its charge air on one side in one draw; empty where none is. */
+  Optional<ChargeAirHeat> charge(Side side, HeatDraw heat) {
+    return charge.map(both -> both.of(side).taking(heat.effectiveness().of(side)));
+  }
 
   /** The load as one side's cooler takes it. */
   LoadCourse of(Side side, HeatDraw heat, int seconds) {
-    return new Held(this, side, heat, seconds);
-  }
-
-  /** A load that is held from the onset on. */
-  private record Held(CommonLoad common, Side side, HeatDraw heat, int seconds)
-      implements LoadCourse {
-    @Override
-    public int firstSecond() {
-      return 0;
-    }
-
-    @Override
-    public int endSecond() {
-      return seconds;
-    }
-
-    @Override
-    public double heatWatts(int second, double celsius) {
-      double arrived = -Math.expm1(-(second + 0.5) / heat.arrivesSeconds());
-      return common
-          .charge
-          .map(each -> arrived * each.of(side).watts(celsius, heat.compressorEfficiency()))
-          .orElse(common.heatWatts);
-    }
-
-    @Override
-    public double outsideCelsius(int second) {
-      return common.outsideCelsius;
-    }
-
-    @Override
-    public double metresPerSecond(int second) {
-      return common.metresPerSecond;
-    }
-
-    @Override
-    public double densityShare(int second) {
-      return StandardAtmosphere.density(common.pressureKilopascals, common.outsideCelsius)
-          / REFERENCE_DENSITY;
-    }
-
-    @Override
-    public boolean isOnRollers() {
-      return common.isOnRollers;
-    }
+    return new HeldCommon(this, side, heat, seconds);
   }
 
   /** The middle between both sides' means. */

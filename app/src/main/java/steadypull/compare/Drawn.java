@@ -50,7 +50,7 @@ final class Drawn {
     double[] lessAfter = drive.course(Side.BEFORE, Side.AFTER);
     double[] delays = new double[before.length];
     for (int i = 0; i < delays.length; i++) {
-      delays[i] = ((before[i] - moreBefore[i]) + (lessAfter[i] - after[i])) / 2;
+      delays[i] = ((before[i] - moreBefore[i]) + (lessAfter[i] - after[i])) / 2 + drive.beside();
     }
     return new Drawn(
         new BothSides<>(drive.side(Side.BEFORE, before), drive.side(Side.AFTER, after)), delays);

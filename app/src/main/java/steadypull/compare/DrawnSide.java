@@ -7,6 +7,7 @@ final class DrawnSide {
   private final double joules;
   private final double watts;
   private final double rejectedWatts;
+  private final double effectiveness;
 
   /**
    * Of a side.
@@ -16,13 +17,21 @@ final class DrawnSide {
    * @param joules heat capacity, J/K
    * @param watts conductance, W/K
    * @param rejectedWatts heat given off where it settles, W
+   * @param effectiveness of a charge cooler, 0 to 1; NaN where there is none
    */
-  DrawnSide(double[] course, double settled, double joules, double watts, double rejectedWatts) {
+  DrawnSide(
+      double[] course,
+      double settled,
+      double joules,
+      double watts,
+      double rejectedWatts,
+      double effectiveness) {
     this.course = course;
     this.settled = settled;
     this.joules = joules;
     this.watts = watts;
     this.rejectedWatts = rejectedWatts;
+    this.effectiveness = effectiveness;
   }
 
   /** Temperature at a second since the onset, degC. */
@@ -49,5 +58,9 @@ final class DrawnSide {
 
   double rejectedWatts() {
     return rejectedWatts;
+  }
+
+  double effectiveness() {
+    return effectiveness;
   }
 }

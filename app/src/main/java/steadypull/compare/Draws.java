@@ -3,6 +3,7 @@ package steadypull.compare;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
@@ -13,23 +14,67 @@ final class Draws {
   private static final int COUNT = 600;
   private static final long SEED = 7019;
 
-  private final Drawn likeliest;
+  /** Bounds of load and outside air are sought for this many of the draws. */
+  private static final int SOUGHT = 120;
+
+  private final Fitted fitted;
+  private final Store store;
+  private final CommonLoad load;
   private final List<Drawn> draws = new ArrayList<>();
+  private final List<Drawing> drawings = new ArrayList<>();
+
+  /** Everything unknown in one draw. */
+  private static final class Drawing {
+    private final double[] at;
+    private final HeatDraw heat;
+
+    Drawing(double[] at, HeatDraw heat) {
+      this.at = at;
+      this.heat = heat;
+    }
+  }
 
   Draws(Fitted fitted, Store store, CommonLoad load, int seconds) {
     Random random = new Random(SEED);
     Unknowns unknowns = fitted.unknowns();
-    likeliest =
-        Drawn.of(new CommonDrive(unknowns, fitted.at(), store, load, HeatDraw.USUAL, seconds));
+    this.fitted = fitted;
+    this.store = store;
+    this.load = load;
     for (int i = 0; i < COUNT; i++) {
       double[] at = fitted.draw(random);
       HeatDraw heat = HeatDraw.of(random, load.source());
       draws.add(Drawn.of(new CommonDrive(unknowns, at, store, load, heat, seconds)));
+      drawings.add(new Drawing(at, heat));
     }
   }
 
-  Drawn likeliest() {
-    return likeliest;
+  /** The most probable course of a side, however long, degC. */
+  double[] likeliest(Side side, int seconds) {
+    return new CommonDrive(fitted.unknowns(), fitted.at(), store, load, HeatDraw.USUAL, seconds)
+        .course(side, side);
+  }
+
+  /** The interval of a figure that is sought anew in some of the draws; NaN are left aside. */
+  Optional<Belief> sought(ToDoubleFunction<UnderLoad> figure) {
+    double[] sorted =
+        drawings.stream()
+            .limit(SOUGHT)
+            .mapToDouble(each -> figure.applyAsDouble(other -> under(each, other)))
+            .filter(value -> !Double.isNaN(value))
+            .sorted()
+            .toArray();
+    return sorted.length < SOUGHT / 2
+        ? Optional.empty()
+        : Optional.of(new Belief(at(sorted, 0.05), at(sorted, 0.5), at(sorted, 0.95)));
+  }
+
+  private CommonDrive under(Drawing drawing, CommonLoad other) {
+    return new CommonDrive(fitted.unknowns(), drawing.at, store, other, drawing.heat, 2);
+  }
+
+  /** One draw's unknowns under any load. */
+  interface UnderLoad {
+    CommonDrive with(CommonLoad other);
   }
 
   /** The interval of nine in ten of a figure. */

@@ -7,10 +7,16 @@ package steadypull.compare;
  * @param conductance factor by wind and whatever stood before the radiator, above 0
  * @param heat factor by the drift of the sensors that tell it, above 0
  * @param startCelsius temperature of the store at the first second
+ * @param sensorKelvin that the store's own sensor tells too much
  */
-record Effects(double outsideKelvin, double conductance, double heat, double startCelsius) {
+record Effects(
+    double outsideKelvin,
+    double conductance,
+    double heat,
+    double startCelsius,
+    double sensorKelvin) {
   /** None, from a start on. */
   static Effects none(double startCelsius) {
-    return new Effects(0, 1, 1, startCelsius);
+    return new Effects(0, 1, 1, startCelsius, 0);
   }
 }

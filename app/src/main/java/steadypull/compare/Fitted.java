@@ -16,6 +16,8 @@ final class Fitted {
   /** Readings go wrong together for about so many bins of five seconds (estimated). */
   private static final int BLOCK = 6;
 
+  private static final double BELIEVED_FREEDOM = 8;
+
   private final Unknowns unknowns;
   private final List<Readings> readings;
   private final double[] deviations;
@@ -71,6 +73,11 @@ final class Fitted {
     return residuals;
   }
 
+  /** What both sides share, in its own units. */
+  double[] own() {
+    return unknowns.own(at);
+  }
+
   private RealMatrix normal() {
     double[][] normal = new double[at.length][at.length];
     for (int row = 0; row < slopes.length; row++) {
@@ -90,10 +97,28 @@ final class Fitted {
 
   /**
    * How much farther than believed the unknowns of days and runs lie from nothing, 1 or more
-   * (Birge, The calculation of errors by the method of least squares, Phys. Rev. 40, 1932).
+   * (Birge, The calculation of errors by the method of least squares, Phys. Rev. 40, 1932); a
+   * belief of as many degrees of freedom keeps two runs from widening everything by chance.
    */
   private double scatter() {
-    return 1;
+    double squares = BELIEVED_FREEDOM;
+    double freedom = BELIEVED_FREEDOM;
+    for (int i = 0; i < at.length; i++) {
+      if (unknowns.isOfDayOrRun(i)) {
+        Prior prior = unknowns.priors().get(i);
+        double far = (at[i] - prior.mean()) / prior.deviation();
+        double learnt = 1 - variance(i) / (prior.deviation() * prior.deviation());
+        squares += far * far;
+        freedom += Math.clamp(learnt, 0.0, 1.0);
+      }
+    }
+    return Math.sqrt(Math.max(1, squares / freedom));
+  }
+
+  private double variance(int unknown) {
+    ArrayRealVector one = new ArrayRealVector(at.length);
+    one.setEntry(unknown, 1);
+    return normal.getSolver().solve(one).getEntry(unknown);
   }
 
   /**
@@ -114,7 +139,8 @@ final class Fitted {
     }
     for (int i = 0; i < at.length; i++) {
       double deviation = unknowns.priors().get(i).deviation();
-      pull[i] += scatter * random.nextGaussian() / deviation;
+      double widened = unknowns.isOfDayOrRun(i) ? scatter : 1;
+      pull[i] += widened * random.nextGaussian() / deviation;
     }
     double[] moved = normal.getSolver().solve(new ArrayRealVector(pull)).toArray();
     for (int i = 0; i < moved.length; i++) {

@@ -20,7 +20,6 @@ record PlainCircuit(
   private static final int STANDING = 3;
   private static final int DENSITY_EXPONENT = 4;
   private static final int WARM_END = 5;
-  private static final double REFERENCE_SPEED = 25;
 
   @Override
   public List<Prior> own() {
@@ -31,6 +30,17 @@ record PlainCircuit(
         Prior.positive(0.25, 0.5),
         Prior.free(0.7, 0.1),
         warmEndKelvinPerWatt);
+  }
+
+  /** Told apart from no error of the outside air, which is wider. */
+  @Override
+  public double sensorKelvinPerDay() {
+    return 0.05;
+  }
+
+  @Override
+  public double sharePerRun() {
+    return 0.005;
   }
 
   /**
@@ -52,7 +62,7 @@ record PlainCircuit(
   public double givenWatts(
       double celsius, double watts, double[] own, LoadCourse load, int second, Effects effects) {
     double wind = wind(own[SPEED_EXPONENT], own[STANDING], load, second);
-    double density = Math.pow(load.densityShare(second), own[DENSITY_EXPONENT]);
+    double density = Math.exp(own[DENSITY_EXPONENT] * load.logDensity(second));
     double sink = load.outsideCelsius(second) + effects.outsideKelvin() + own[WARMER];
     return watts * wind * density * effects.conductance() * (celsius - sink);
   }
@@ -63,7 +73,7 @@ record PlainCircuit(
       return 1;
     }
     double least = Math.min(1, standing);
-    double ram = Math.pow(load.metresPerSecond(second) / REFERENCE_SPEED, exponent);
+    double ram = Math.exp(exponent * load.logSpeed(second));
     return least + (1 - least) * ram;
   }
 }

@@ -10,7 +10,6 @@ final class RunLoad implements LoadCourse {
   /** So long before the onset the fit begins, so that the start is a state and no reading. */
   private static final int BEFORE_SECONDS = 40;
 
-  private static final double REFERENCE_DENSITY = 1.204;
   private static final double KILOMETRES_PER_HOUR = 3.6;
   private static final double USUAL_OUTSIDE_CELSIUS = 20;
   private static final double USUAL_KILOMETRES_PER_HOUR = 65;
@@ -21,7 +20,8 @@ final class RunLoad implements LoadCourse {
   private final double[] heat;
   private final double[] outside;
   private final double[] speed;
-  private final double[] density;
+  private final double[] logSpeed;
+  private final double[] logDensity;
   private final double[] shown;
 
   /** Of a run whose channel was heard. */
@@ -42,18 +42,19 @@ final class RunLoad implements LoadCourse {
             first,
             end,
             run.start().pressureKilopascals().orElse(StandardAtmosphere.SEA_LEVEL_KILOPASCALS));
-    density =
-        Columns.each(
-            pressure.length,
-            i -> StandardAtmosphere.density(pressure[i], outside[i]) / REFERENCE_DENSITY);
+    logDensity =
+        Columns.each(pressure.length, i -> LoadCourse.logOfDensity(pressure[i], outside[i]));
+    logSpeed = Columns.each(speed.length, i -> LoadCourse.logOfSpeed(speed[i]));
     shown = series.span(channel, first, end);
   }
 
+  /** The sensor's course, moved to what is known best of its height at the onset. */
   private static double[] outside(Run run, int from, int to) {
     double usual = run.start().outsideCelsius().orElse(USUAL_OUTSIDE_CELSIUS);
     double[] told = Columns.held(run.series(), Channels.AMBIENT_AIR_TEMP, from, to, usual);
-    run.notes().probeCelsius().ifPresent(probe -> Arrays.fill(told, probe));
-    return told;
+    double moved = usual - told[-from];
+    boolean isMoved = run.start().outsideCelsius().isPresent();
+    return isMoved ? Columns.each(told.length, i -> told[i] + moved) : told;
   }
 
   Run run() {
@@ -83,10 +84,6 @@ final class RunLoad implements LoadCourse {
 
   double heldOutside() {
     return held(outside);
-  }
-
-  double heldDensity() {
-    return held(density);
   }
 
   double heldHeat() {
@@ -123,13 +120,13 @@ final class RunLoad implements LoadCourse {
   }
 
   @Override
-  public double metresPerSecond(int second) {
-    return speed[second - first];
+  public double logSpeed(int second) {
+    return logSpeed[second - first];
   }
 
   @Override
-  public double densityShare(int second) {
-    return density[second - first];
+  public double logDensity(int second) {
+    return logDensity[second - first];
   }
 
   @Override

@@ -11,7 +11,7 @@ import steadypull.thermal.Belief;
  * @param joulesPerKelvin heat capacity C
  * @param wattsPerKelvin conductance UA at 25 m/s, or on a dynamometer as found
  * @param effectiveness of the cooler, 0 to 1
- * @param rejectedWatts heat given off at the end of the common window
+ * @param rejectedWatts heat given off where it settles
  * @param settles where the temperature settles, on the scale of {@link GainAt}
  * @param kelvinPerSecond rate of rise over the first 30 s
  * @param secondsToLimit median; empty also if never: then {@code settles} says so

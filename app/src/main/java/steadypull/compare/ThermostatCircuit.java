@@ -23,6 +23,8 @@ record ThermostatCircuit() implements Circuit {
   /** Viscous clutches take several kelvin to come in (estimated). */
   private static final double FAN_SPAN_KELVIN = 7;
 
+  private static final int CURVE = 7;
+
   private static final double DENSITY_EXPONENT = 0.7;
 
   @Override
@@ -34,7 +36,8 @@ record ThermostatCircuit() implements Circuit {
         Prior.positive(8, 0.3),
         Prior.positive(0.25, 0.7),
         Prior.free(98, 3),
-        Prior.free(0.6, 0.07));
+        Prior.free(0.6, 0.07),
+        Prior.positive(1.6, 0.3));
   }
 
   @Override
@@ -47,6 +50,18 @@ record ThermostatCircuit() implements Circuit {
     return Prior.positive(1_450, 0.6);
   }
 
+  /** A whole degree that is cut elsewhere, and its contact (estimated). */
+  @Override
+  public double sensorKelvinPerDay() {
+    return 0.5;
+  }
+
+  /** Oil and gearbox give heat of earlier, the fan's clutch slips as it likes (estimated). */
+  @Override
+  public double sharePerRun() {
+    return 0.04;
+  }
+
   /** Above this the thermostat regulates no longer, degC. */
   static double fullyOpenCelsius(double[] own) {
     return own[OPENS] + own[SPAN];
@@ -55,10 +70,10 @@ record ThermostatCircuit() implements Circuit {
   @Override
   public double givenWatts(
       double celsius, double watts, double[] own, LoadCourse load, int second, Effects effects) {
-    double open = share((celsius - own[OPENS]) / own[SPAN]);
+    double open = 1 - Math.pow(1 - share((celsius - own[OPENS]) / own[SPAN]), own[CURVE]);
     double fan = share((celsius - own[FAN_BEGINS]) / FAN_SPAN_KELVIN);
     double wind = PlainCircuit.wind(own[SPEED_EXPONENT], STANDING_SHARE, load, second);
-    double density = Math.pow(load.densityShare(second), DENSITY_EXPONENT);
+    double density = Math.exp(DENSITY_EXPONENT * load.logDensity(second));
     double blown = (wind + own[FAN] * fan) * density * effects.conductance();
     double outside = load.outsideCelsius(second) + effects.outsideKelvin();
     return SHUT_CONDUCTANCE * (celsius - outside)

@@ -17,8 +17,8 @@ final class Unknowns {
   private static final int MORE_JOULES = 2;
   private static final int MORE_WATTS = 3;
   private static final int OWN = 4;
-  private static final int PER_DAY = 3;
-  private static final int PER_RUN = 3;
+  private static final int PER_DAY = 4;
+  private static final int PER_RUN = 4;
 
   /** A change of the cooling is believed within a factor of 1.8, two times in three (estimated). */
   private static final double CHANGE_SHARE = 0.6;
@@ -76,12 +76,15 @@ final class Unknowns {
     priors.add(Prior.free(0, isProbed ? PROBE_PER_DAY : OUTSIDE_PER_DAY));
     priors.add(Prior.free(0, load.isOnRollers() ? FAN_PER_DAY : windShare(load, WIND_PER_DAY)));
     priors.add(Prior.free(0, source.dailyDrift()));
+    priors.add(Prior.free(0, circuit.sensorKelvinPerDay()));
   }
 
   private void ofRun(RunLoad load) {
     priors.add(Prior.free(load.firstShown(), START_KELVIN));
     priors.add(Prior.free(0, OUTSIDE_PER_RUN));
-    priors.add(Prior.free(0, load.isOnRollers() ? FAN_PER_RUN : windShare(load, WIND_PER_RUN)));
+    double fan = FAN_PER_RUN + circuit.sharePerRun();
+    priors.add(Prior.free(0, load.isOnRollers() ? fan : windShare(load, WIND_PER_RUN)));
+    priors.add(Prior.free(0, circuit.sharePerRun()));
   }
 
   /** What a headwind does to the conductance, as a share. */
@@ -115,6 +118,14 @@ final class Unknowns {
         : (unknown - firstRun) / PER_RUN == run;
   }
 
+  /** Whether it differs from day to day or from run to run; not where a run began. */
+  boolean isOfDayOrRun(int unknown) {
+    int firstDay = OWN + circuit.own().size();
+    int firstRun = firstDay + PER_DAY * days;
+    boolean isStart = unknown >= firstRun && (unknown - firstRun) % PER_RUN == 0;
+    return unknown >= firstDay && !isStart;
+  }
+
   /** Heat capacity of a side, J/K. */
   double joules(double[] at, Side side) {
     return Math.exp(at[JOULES] + half(side) * at[MORE_JOULES]);
@@ -146,7 +157,11 @@ final class Unknowns {
     int day = OWN + circuit.own().size() + PER_DAY * dayOf.get(run);
     int own = OWN + circuit.own().size() + PER_DAY * days + PER_RUN * run;
     return new Effects(
-        at[day] + at[own + 1], Math.exp(at[day + 1] + at[own + 2]), Math.exp(at[day + 2]), at[own]);
+        at[day] + at[own + 1],
+        Math.exp(at[day + 1] + at[own + 2]),
+        Math.exp(at[day + 2] + at[own + 3]),
+        at[own],
+        at[day + 3]);
   }
 
   Side side(int run) {
