@@ -56,6 +56,7 @@ import steadypull.store.TripLibrary;
       PortsCommand.class,
       RecordCommand.class,
       RehearseCommand.class,
+      ReportCommand.class,
       RestoreCommand.class,
       RoadLoadCommand.class,
       RulesCommand.class,

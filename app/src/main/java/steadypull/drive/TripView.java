@@ -1,6 +1,8 @@
 package steadypull.drive;
 
+import steadypull.store.LibraryException;
 import steadypull.store.TripDamage;
+import steadypull.store.TripLibrary;
 
 /**
  * One trip while somebody looks at it. Keeps what it read, so that another window costs little: at
@@ -8,6 +10,11 @@ import steadypull.store.TripDamage;
  * on one thread, which waits for the disk; close it.
  */
 public interface TripView extends AutoCloseable {
+  /** A trip of a library, which stays open at least as long. */
+  static TripView of(TripLibrary library, WholeTrip trip) throws LibraryException {
+    return new OpenTrip(library, trip);
+  }
+
   /** What is told of the trip, as it was when it was opened. */
   WholeTrip trip();
 

@@ -45,6 +45,17 @@ final class ComparisonPicture {
             44);
       }
     }
+    int end = plan.seconds() - 1;
+    boolean isTold = plan.words().comparison().at().stream().anyMatch(at -> at.seconds() == end);
+    if (!isTold) {
+      drawing.label(
+          texts.say("figure.seconds", Integer.toString(end)),
+          "small",
+          Drawing.Anchor.RIGHT,
+          PicturePlan.RIGHT,
+          PicturePlan.TIMES_Y,
+          60);
+    }
     drawing.label(
         texts.say("picture.settled"),
         "time",

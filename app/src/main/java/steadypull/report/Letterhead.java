@@ -1,6 +1,8 @@
 package steadypull.report;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -29,7 +31,12 @@ public record Letterhead(
    * @param day as it is to be printed
    * @param version of the program
    */
-  public record Made(String day, String version) {}
+  public record Made(String day, String version) {
+    /** A day in the reader's language. */
+    public static Made on(LocalDate day, String version, Locale locale) {
+      return new Made(DayText.of(Optional.of(day), new ReportWords(locale)), version);
+    }
+  }
 
   /** The same for somebody. */
   public Letterhead forCustomer(String other) {

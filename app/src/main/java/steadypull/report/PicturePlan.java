@@ -37,7 +37,7 @@ record PicturePlan(ComparisonWords words, Drawing drawing, int seconds) {
   static final String LASTS = "#aebbac";
 
   private static final double HEIGHT = 320;
-  private static final int LONGEST_SECONDS = 600;
+  private static final int LONGEST_SECONDS = 301;
 
   static PicturePlan of(ComparisonWords words) {
     Comparison comparison = words.comparison();

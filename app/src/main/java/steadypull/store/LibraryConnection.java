@@ -90,6 +90,11 @@ final class LibraryConnection implements AutoCloseable {
     return file;
   }
 
+  /** A connection for somebody who closes it and changes nothing. */
+  Handle handleToRead() throws LibraryException {
+    return handle(jdbi, file);
+  }
+
   /** A connection for somebody who closes it. */
   Handle handle() throws LibraryException {
     if (isToRead) {

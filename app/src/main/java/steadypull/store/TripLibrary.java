@@ -288,7 +288,7 @@ public final class TripLibrary implements AutoCloseable {
    * @param tripId whole id
    */
   public TripDrawing draw(String tripId) throws LibraryException {
-    Handle handle = connection.handle();
+    Handle handle = connection.handleToRead();
     try {
       Optional<TripRow> row = TripRow.find(handle, tripId);
       if (row.isPresent()) {

@@ -1,0 +1,37 @@
+package steadypull.cli;
+
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Writes forms for paper. */
+@Command(
+    name = "report",
+    mixinStandardHelpOptions = true,
+    header = "Writes a form for the customer: PDF, or HTML for a browser.",
+    description =
+        "Name and logo of the workshop come from workshop.toml in the library's folder (name ="
+            + " \"...\", lines = [\"...\"], logo = \"logo.png\") or from options.",
+    subcommands = {ReportCompareCommand.class, ReportTripCommand.class})
+final class ReportCommand implements Callable<Integer> {
+  @ParentCommand private @Nullable SteadypullCommand parent;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    throw new Misuse(
+        Parents.commandLine(spec),
+        "what to report: compare or trip",
+        "nothing",
+        "Write it behind report");
+  }
+
+  /** The main command. */
+  static SteadypullCommand main(@Nullable ReportCommand report) {
+    return Parents.require(report == null ? null : report.parent);
+  }
+}
