@@ -54,6 +54,12 @@ public record AdviceEvent(
     JOINED("joined"),
     /** An advisory ended because its rules do not apply now, by design; follows its clearing. */
     SUPPRESSED("suppressed"),
+    /** Advice to take load off was followed, and it held. */
+    ADVICE_HELD("advice-held"),
+    /** It was followed, and the limit was reached or power was cut all the same. */
+    ADVICE_FAILED("advice-failed"),
+    /** It was not followed. */
+    ADVICE_NOT_FOLLOWED("advice-not-followed"),
     /** A rule file has taken a rule out of service; told at the start of the trip. */
     OUT_OF_SERVICE("out-of-service"),
     DERATE_BEGAN("derate-began"),
@@ -73,7 +79,21 @@ public record AdviceEvent(
 
     /** Whether it is kept with the trip and told nobody on the way. */
     public boolean isForTheRecord() {
-      return this == JOINED || this == SUPPRESSED;
+      return switch (this) {
+        case JOINED, SUPPRESSED, ADVICE_HELD, ADVICE_FAILED, ADVICE_NOT_FOLLOWED -> true;
+        case RAISED,
+            ESCALATED,
+            EASED,
+            CLEARED,
+            ACKNOWLEDGED,
+            SHELVED,
+            UNSHELVED,
+            OUT_OF_SERVICE,
+            DERATE_BEGAN,
+            DERATE_ENDED,
+            POWER_LIMITED ->
+            false;
+      };
     }
 
     /**
@@ -82,7 +102,16 @@ public record AdviceEvent(
      */
     public boolean isResponse() {
       return switch (this) {
-        case ACKNOWLEDGED, SHELVED, UNSHELVED, JOINED, SUPPRESSED, OUT_OF_SERVICE -> true;
+        case ACKNOWLEDGED,
+            SHELVED,
+            UNSHELVED,
+            JOINED,
+            SUPPRESSED,
+            ADVICE_HELD,
+            ADVICE_FAILED,
+            ADVICE_NOT_FOLLOWED,
+            OUT_OF_SERVICE ->
+            true;
         case RAISED, ESCALATED, EASED, CLEARED, DERATE_BEGAN, DERATE_ENDED, POWER_LIMITED -> false;
       };
     }

@@ -27,13 +27,11 @@ final class Advisory {
   /** As far as forecasts reach. */
   private static final double NEVER_SECONDS = 600;
 
-  /** Within this of the advised speed the driver follows. */
-  private static final double FOLLOWS_WITHIN_KM_H = 2.5;
-
   private final List<RuleWatch> members;
   private final StandingRemedy remedy;
   private final ChatterGuard guard = new ChatterGuard();
   private final FirstOut firstOut = new FirstOut();
+  private final AdviceOutcome outcome = new AdviceOutcome();
   private AdvisoryState state = new AdvisoryState.Normal();
   private Optional<RuleWatch> lead = Optional.empty();
   private double secondsDerated;
@@ -105,7 +103,7 @@ final class Advisory {
     if (raised.isEmpty() && members.stream().allMatch(RuleWatch::isSuppressed)) {
       transitions.addAll(suppress(facts.timeMicros()));
     } else if (raised.isEmpty()) {
-      clear(facts.timeMicros()).ifPresent(transitions::add);
+      transitions.addAll(clear(facts.timeMicros()));
     } else {
       stand(facts, raised, transitions);
     }
@@ -127,30 +125,36 @@ final class Advisory {
     follow(facts).ifPresent(transitions::add);
   }
 
-  private Optional<Transition> clear(long now) {
+  private List<Transition> clear(long now) {
     if (isActive() && guard.isHeld(now)) {
-      return Optional.empty();
+      return List.of();
     }
     if (isActive()) {
       guard.cleared(now);
       end(now);
-      return lead.map(each -> new Transition(AdviceEvent.Kind.CLEARED, each));
+      return ended();
     }
-    if (state instanceof AdvisoryState.Returned(long since) && now - since >= RETURNED_MICROS) {
-      leave();
-    } else if (state instanceof AdvisoryState.Suppressed) {
+    if (state instanceof AdvisoryState.Suppressed
+        || (state instanceof AdvisoryState.Returned(long since)
+            && now - since >= RETURNED_MICROS)) {
       leave();
     }
-    return Optional.empty();
+    return List.of();
+  }
+
+  /** That it is over, and before that what became of its advice. */
+  private List<Transition> ended() {
+    RuleWatch rule = lead.orElseThrow();
+    List<Transition> ended = new ArrayList<>();
+    outcome.end().ifPresent(kind -> ended.add(new Transition(kind, rule)));
+    ended.add(new Transition(AdviceEvent.Kind.CLEARED, rule));
+    outcome.begins();
+    return ended;
   }
 
   /** Only what asked for easing has a return worth saying. */
   private void end(long now) {
-    boolean isSaid =
-        lead.map(RuleWatch::rule)
-            .filter(each -> each.advise() == Answer.EASE && each.level() != Level.NOTICE)
-            .isPresent();
-    if (isSaid) {
+    if (lead.filter(Advisory::isAsking).isPresent()) {
       state = new AdvisoryState.Returned(now);
     } else {
       leave();
@@ -174,9 +178,9 @@ final class Advisory {
       return List.of();
     }
     guard.cleared(now);
-    return List.of(
-        new Transition(AdviceEvent.Kind.CLEARED, lead.get()),
-        new Transition(AdviceEvent.Kind.SUPPRESSED, lead.get()));
+    List<Transition> ended = ended();
+    ended.add(new Transition(AdviceEvent.Kind.SUPPRESSED, lead.get()));
+    return ended;
   }
 
   private Optional<Transition> hold(
@@ -186,6 +190,7 @@ final class Advisory {
       remedy.drop();
       guard.raised(facts.timeMicros());
       firstOut.begins(worst);
+      outcome.begins();
       return Optional.of(new Transition(AdviceEvent.Kind.RAISED, worst));
     }
     int change = worst.rule().level().compareTo(before.get().rule().level());
@@ -234,13 +239,17 @@ final class Advisory {
 
   /** A driver who does what is asked has understood it. */
   private Optional<Transition> follow(SituationFacts facts) {
-    boolean follows =
-        remedy.remedy().orElse(null) instanceof Remedy.EaseTo ease
-            && facts.speed().isPresent()
-            && facts.speed().getAsDouble() <= ease.kilometresPerHour() + FOLLOWS_WITHIN_KM_H;
-    return follows && state instanceof AdvisoryState.Unacknowledged
+    boolean isDone = remedy.isFollowed(facts);
+    if (lead.filter(Advisory::isAsking).isPresent() && remedy.remedy().isPresent()) {
+      outcome.step(facts, isDone, leadFacts(facts));
+    }
+    return isDone && state instanceof AdvisoryState.Unacknowledged
         ? acknowledge(facts.timeMicros())
         : Optional.empty();
+  }
+
+  private static boolean isAsking(RuleWatch watch) {
+    return watch.rule().advise() == Answer.EASE && watch.rule().level() != Level.NOTICE;
   }
 
   private RuleWatch worst(

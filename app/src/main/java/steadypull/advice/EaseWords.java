@@ -13,6 +13,9 @@ final class EaseWords {
   /** Below this one drives as good as not at all. */
   private static final double CRAWLING_KM_H = 2;
 
+  /** How long a rig idles after a hard pull at most (common practice, no source). */
+  private static final double IDLING_SECONDS = 180;
+
   /** No more than this is not worth a word. */
   private static final double UNLIKELY = 0.05;
 
@@ -36,6 +39,14 @@ final class EaseWords {
       case Remedy.NextParkingArea parking ->
           new AdviceWords.Saying(
               words.text("action.parking" + urgency), parkingReason(facts, parking));
+      case Remedy.AirConditioningOff off ->
+          new AdviceWords.Saying(
+              words.text("action.cool-off" + urgency),
+              sameSpeedReason(facts, off.changed(), situation));
+      case Remedy.GearLower lower ->
+          new AdviceWords.Saying(
+              words.text("action.gear" + urgency),
+              sameSpeedReason(facts, lower.changed(), situation));
       case Remedy.EaseOff _ ->
           new AdviceWords.Saying(words.text("action.ease-off" + urgency), held(facts, situation));
       case Remedy.OnDescent _ ->
@@ -45,6 +56,14 @@ final class EaseWords {
       case Remedy.Standing _ ->
           new AdviceWords.Saying(nearOrOver(facts), standing(facts, situation));
     };
+  }
+
+  private String sameSpeedReason(ChannelFacts facts, Forecast changed, SituationFacts situation) {
+    String then =
+        ready(changed, facts.channel())
+            .map(each -> then(words.channel(facts.channel()), each, facts, /* isSure= */ true))
+            .orElse("");
+    return (then + " " + held(facts, situation)).strip();
   }
 
   private String nearOrOver(ChannelFacts facts) {
@@ -68,7 +87,7 @@ final class EaseWords {
     if (facts.isOverLimit()) {
       return words.text("reason.over", words.channel(facts.channel()), words.now(facts))
           + " "
-          + words.text("reason.idle-there")
+          + idleThere(facts, parking)
           + capWarning(facts);
     }
     OptionalDouble reaches = reaches(parking.forecast(), facts.channel());
@@ -80,7 +99,16 @@ final class EaseWords {
             words.limit(facts),
             words.when(reaches))
         + " "
-        + words.text("reason.idle-there");
+        + idleThere(facts, parking);
+  }
+
+  /** What idling there does, as far as the model can tell. */
+  private String idleThere(ChannelFacts facts, Remedy.NextParkingArea parking) {
+    return ready(parking.stopped(), facts.channel())
+        .map(each -> LeastHeadroom.after(each.fan(), IDLING_SECONDS))
+        .filter(celsius -> celsius < facts.limit().orElse(Double.NEGATIVE_INFINITY))
+        .map(celsius -> words.text("reason.idle-cools", words.quantities().temperature(celsius)))
+        .orElseGet(() -> words.text("reason.idle-there"));
   }
 
   private String easeReason(ChannelFacts facts, Remedy.EaseTo ease, SituationFacts situation) {

@@ -17,6 +17,11 @@ final class LeastHeadroom {
     return toLimit.limitCelsius() - hottest(ready.fan(), WINDOW_SECONDS);
   }
 
+  /** The median at a time ahead, degC. */
+  static double after(Fan fan, double seconds) {
+    return fan.at(Fan.MEDIAN, seconds);
+  }
+
   /** The median's highest value from now to a time ahead, degC. */
   static double hottest(Fan fan, double seconds) {
     double hottest = fan.at(Fan.MEDIAN, seconds);

@@ -16,12 +16,28 @@ sealed interface Remedy {
       implements Remedy {}
 
   /**
+   * Switch the air conditioning off, which is known to be on.
+   *
+   * @param changed the forecast without it
+   */
+  record AirConditioningOff(Forecast changed) implements Remedy {}
+
+  /**
+   * Take one gear lower, which this drive has shown.
+   *
+   * @param changed the forecast in that gear
+   */
+  record GearLower(Forecast changed) implements Remedy {}
+
+  /**
    * No advisable speed holds.
    *
    * @param kilometresPerHour the lowest speed that was tried, or the present one if lower
-   * @param forecast the forecast at that speed
+   * @param forecast the forecast at that speed, the least bad that the road allows
+   * @param stopped the forecast of the engine idling where the rig stops
    */
-  record NextParkingArea(double kilometresPerHour, Forecast forecast) implements Remedy {}
+  record NextParkingArea(double kilometresPerHour, Forecast forecast, Forecast stopped)
+      implements Remedy {}
 
   /** Less load helps, but no figure could be checked. */
   record EaseOff() implements Remedy {}

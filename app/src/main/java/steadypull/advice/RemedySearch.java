@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import steadypull.channel.Channel;
+import steadypull.channel.Channels;
 import steadypull.channel.UnitSystem;
 import steadypull.thermal.ChannelForecast;
 import steadypull.thermal.Fan;
@@ -14,8 +15,8 @@ import steadypull.thermal.LimitForecast;
 import steadypull.vehicle.SpeedRange;
 
 /**
- * Finds the mildest speed that holds, by asking the model. Asks at most five times a search.
- * Immutable.
+ * Finds the mildest action that holds, by asking the model: what costs no time first (air
+ * conditioning, a gear), then speed, then a stop. Asks at most seven times a search.
  */
 final class RemedySearch {
   /** One step asks for no more than this. */
@@ -29,6 +30,11 @@ final class RemedySearch {
 
   /** Steeper down than this is a descent. */
   static final double DESCENT_PERCENT = -2;
+
+  /** A gear turns pump and fan faster; boost is taken to stay, so that air gains nothing by it. */
+  private static final Set<Channel> HELPED_BY_GEAR =
+      Set.of(
+          Channels.ENGINE_COOLANT_TEMP, Channels.ENGINE_OIL_TEMP, Channels.TRANSMISSION_FLUID_TEMP);
 
   private static final double KILOMETRES_PER_MILE = 1.609344;
 
@@ -60,6 +66,8 @@ final class RemedySearch {
           isFree(facts)
               && facts.speed().isPresent()
               && facts.speed().getAsDouble() - ease.kilometresPerHour() <= LARGEST_STEP_KM_H;
+      case Remedy.AirConditioningOff _ -> isFree(facts) && facts.mayGoWithoutAirConditioning();
+      case Remedy.GearLower _ -> isFree(facts);
       case Remedy.NextParkingArea _ -> isFree(facts) || breaksOnDescent(facts);
       case Remedy.EaseOff _ -> isFree(facts);
       case Remedy.OnDescent _ -> isDescent(facts) && !breaksOnDescent(facts);
@@ -79,8 +87,12 @@ final class RemedySearch {
     return facts.speed().isPresent() && facts.speed().getAsDouble() < HARDLY_MOVING_KM_H;
   }
 
-  /** Searches anew. */
-  Remedy search(SituationFacts facts, Set<Channel> channels) {
+  /**
+   * Searches anew.
+   *
+   * @param isGearTaken whether the driver has already taken the gear that was advised
+   */
+  Remedy search(SituationFacts facts, Set<Channel> channels, boolean isGearTaken) {
     if (isStanding(facts)) {
       return new Remedy.Standing();
     }
@@ -90,12 +102,31 @@ final class RemedySearch {
     if (facts.speed().isEmpty() || !isForecast(facts.situation().forecast(), channels)) {
       return new Remedy.EaseOff();
     }
-    return search(facts, channels, facts.speed().getAsDouble());
+    return withoutLosingTime(facts, channels, isGearTaken)
+        .orElseGet(() -> search(facts, channels, facts.speed().getAsDouble()));
+  }
+
+  /** What holds at the same speed. */
+  private static Optional<Remedy> withoutLosingTime(
+      SituationFacts facts, Set<Channel> channels, boolean isGearTaken) {
+    if (facts.mayGoWithoutAirConditioning()) {
+      Forecast off = under(facts, new Forecast.Assumption.AirConditioningOff());
+      if (isForecast(off, channels) && holds(off, facts.situation().forecast(), channels)) {
+        return Optional.of(new Remedy.AirConditioningOff(off));
+      }
+    }
+    if (!isGearTaken && HELPED_BY_GEAR.containsAll(channels)) {
+      Forecast lower = under(facts, new Forecast.Assumption.OneGearLower());
+      if (isForecast(lower, channels) && holds(lower, facts.situation().forecast(), channels)) {
+        return Optional.of(new Remedy.GearLower(lower));
+      }
+    }
+    return Optional.empty();
   }
 
   private static Remedy onDescent(SituationFacts facts) {
     return breaksOnDescent(facts)
-        ? new Remedy.NextParkingArea(facts.speed().orElse(0), facts.situation().forecast())
+        ? parking(facts.speed().orElse(0), facts.situation().forecast(), facts)
         : new Remedy.OnDescent();
   }
 
@@ -127,19 +158,24 @@ final class RemedySearch {
       SituationFacts facts, Set<Channel> channels, double speed, Optional<Remedy.EaseTo> deepest) {
     double lowest = onGridAtLeast(speeds.lowestKilometresPerHour());
     if (speed - SMALLEST_STEP_KM_H < lowest) {
-      return new Remedy.NextParkingArea(speed, facts.situation().forecast());
+      return parking(speed, facts.situation().forecast(), facts);
     }
     if (deepest.isEmpty()) {
       return new Remedy.EaseOff();
     }
     if (deepest.get().kilometresPerHour() <= lowest) {
-      return new Remedy.NextParkingArea(lowest, deepest.get().eased());
+      return parking(lowest, deepest.get().eased(), facts);
     }
     Forecast atLowest = under(facts, lowest);
     return holds(atLowest, facts.situation().forecast(), channels)
         ? new Remedy.EaseTo(
             deepest.get().kilometresPerHour(), deepest.get().eased(), OptionalDouble.of(lowest))
-        : new Remedy.NextParkingArea(lowest, atLowest);
+        : parking(lowest, atLowest, facts);
+  }
+
+  private static Remedy parking(double speed, Forecast leastBad, SituationFacts facts) {
+    Forecast stopped = under(facts, new Forecast.Assumption.StoppedAtIdle());
+    return new Remedy.NextParkingArea(speed, leastBad, stopped);
   }
 
   /** Speeds that one step may ask for, mildest first. */
@@ -160,7 +196,11 @@ final class RemedySearch {
   }
 
   private static Forecast under(SituationFacts facts, double speed) {
-    return facts.situation().under().apply(new Forecast.Assumption.SpeedEased(speed));
+    return under(facts, new Forecast.Assumption.SpeedEased(speed));
+  }
+
+  private static Forecast under(SituationFacts facts, Forecast.Assumption assumption) {
+    return facts.situation().under().apply(assumption);
   }
 
   private static boolean isForecast(Forecast forecast, Set<Channel> channels) {

@@ -32,6 +32,12 @@ final class SituationFacts {
 
   private static final double FLAT_OUT_PEDAL_PERCENT = 95;
 
+  /** Whether the air conditioning is on, 0 or 1; a signal of the vehicle's own. */
+  private static final Channel AIR_CONDITIONING = new Channel("air_conditioning", "1");
+
+  /** Hotter outside it may be a matter of health for people and animals (our choice). */
+  private static final double WARM_FOR_PEOPLE_CELSIUS = 28;
+
   private final Vehicle vehicle;
   private final Situation situation;
   private final DriveHistory history;
@@ -130,6 +136,29 @@ final class SituationFacts {
 
   boolean isFlatOut() {
     return fresh(Channels.ACCELERATOR_PEDAL).orElse(0) >= FLAT_OUT_PEDAL_PERCENT;
+  }
+
+  /** Whether the air conditioning is known to be on and nobody is harmed without it. */
+  boolean mayGoWithoutAirConditioning() {
+    return fresh(AIR_CONDITIONING).orElse(0) >= 0.5
+        && fresh(Channels.AMBIENT_AIR_TEMP).orElse(WARM_FOR_PEOPLE_CELSIUS)
+            < WARM_FOR_PEOPLE_CELSIUS;
+  }
+
+  /** Whether the air conditioning is known to be off. */
+  boolean isAirConditioningOff() {
+    return fresh(AIR_CONDITIONING).orElse(1) < 0.5;
+  }
+
+  /** Engine revolutions for each km/h: what changes with the gear. Empty while hardly moving. */
+  OptionalDouble turning() {
+    OptionalDouble rpm = fresh(Channels.ENGINE_SPEED);
+    OptionalDouble speed = speed();
+    return rpm.isPresent()
+            && speed.isPresent()
+            && speed.getAsDouble() >= RemedySearch.HARDLY_MOVING_KM_H
+        ? OptionalDouble.of(rpm.getAsDouble() / speed.getAsDouble())
+        : OptionalDouble.empty();
   }
 
   boolean isLinkLost() {

@@ -14,6 +14,7 @@ final class StandingRemedy {
   private static final long MILDER_MICROS = 60_000_000;
 
   private final RemedySearch search;
+  private final Following following = new Following();
   private Optional<Remedy> remedy = Optional.empty();
   private long decidedMicros;
   private long lookedMicros;
@@ -28,6 +29,12 @@ final class StandingRemedy {
 
   void drop() {
     remedy = Optional.empty();
+    following.begins();
+  }
+
+  /** Whether the driver does what is advised, seen at this moment. */
+  boolean isFollowed(SituationFacts facts) {
+    return remedy.filter(each -> following.isSeen(each, facts)).isPresent();
   }
 
   /**
@@ -40,27 +47,33 @@ final class StandingRemedy {
   void update(SituationFacts facts, Set<Channel> channels, boolean isPressing, boolean isWorse) {
     long now = facts.timeMicros();
     if (remedy.isEmpty() || isWorse || !search.permits(remedy.get(), facts)) {
-      decide(search.search(facts, channels), now);
+      decide(search(facts, channels), facts);
     } else if (isPressing && now - lookedMicros >= LOOK_MICROS) {
       lookedMicros = now;
-      consider(search.search(facts, channels), now);
+      consider(search(facts, channels), facts);
     }
   }
 
-  private void consider(Remedy found, long now) {
+  private Remedy search(SituationFacts facts, Set<Channel> channels) {
+    return search.search(facts, channels, following.isGearTaken());
+  }
+
+  private void consider(Remedy found, SituationFacts facts) {
+    long now = facts.timeMicros();
     Remedy present = remedy.orElse(found);
     int change = Double.compare(strictness(found), strictness(present));
     if (change == 0) {
       remedy = Optional.of(found);
     } else if (now - decidedMicros >= (change > 0 ? STRICTER_MICROS : MILDER_MICROS)) {
-      decide(found, now);
+      decide(found, facts);
     }
   }
 
-  private void decide(Remedy found, long now) {
+  private void decide(Remedy found, SituationFacts facts) {
     remedy = Optional.of(found);
-    decidedMicros = now;
-    lookedMicros = now;
+    decidedMicros = facts.timeMicros();
+    lookedMicros = facts.timeMicros();
+    following.advised(facts);
   }
 
   private static double strictness(Remedy remedy) {
@@ -68,6 +81,8 @@ final class StandingRemedy {
       case Remedy.OnDescent _ -> -3000;
       case Remedy.Standing _ -> -2000;
       case Remedy.EaseOff _ -> -1000;
+      case Remedy.AirConditioningOff _ -> -900;
+      case Remedy.GearLower _ -> -800;
       case Remedy.EaseTo ease -> -ease.kilometresPerHour();
       case Remedy.NextParkingArea _ -> 0;
     };

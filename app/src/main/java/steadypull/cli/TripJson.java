@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import steadypull.channel.Channel;
+import steadypull.drive.AdviceRecord;
 import steadypull.drive.WholeTrip;
 import steadypull.road.load.Interval;
 import steadypull.road.load.RigFinding;
@@ -48,6 +49,11 @@ final class TripJson {
     for (Map.Entry<TripEvent.Kind, Long> count : trip.eventCounts().entrySet()) {
       events.put(count.getKey().word(), count.getValue());
     }
+    AdviceRecord advice = trip.advice();
+    node.putObject("advice")
+        .put("given", advice.given())
+        .put("followed", advice.followed())
+        .put("held", advice.held());
     return node.toString();
   }
 

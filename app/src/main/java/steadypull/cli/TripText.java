@@ -94,6 +94,7 @@ final class TripText {
         whole.eventCounts().entrySet().stream()
             .map(count -> count.getKey().word() + " " + count.getValue())
             .toList());
+    put("advice", AdviceRecordText.of(whole.advice()));
     describe(trip.link());
     put("source", trip.source());
     put("software", trip.softwareVersion());

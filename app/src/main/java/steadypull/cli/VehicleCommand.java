@@ -12,6 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import steadypull.drive.AdviceRecord;
 import steadypull.drive.VehicleSensors;
 import steadypull.exchange.VehicleFile;
 import steadypull.review.LearntLimit;
@@ -177,6 +178,8 @@ final class VehicleCommand implements Callable<Integer> {
     }
     StringBuilder text = new StringBuilder(VehicleText.of(vehicle));
     text.append(HeatTrendText.of(vehicle, library.heat().lessons(name)));
+    String advice = AdviceRecordText.of(AdviceRecord.ofVehicle(library, name));
+    text.append(advice.isEmpty() ? "" : "advice on its trips: " + advice + "\n");
     return text.toString();
   }
 

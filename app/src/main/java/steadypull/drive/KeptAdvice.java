@@ -23,6 +23,24 @@ final class KeptAdvice {
         .toList();
   }
 
+  /** How often events of a kind were kept. */
+  static int count(List<TripEvent> events, AdviceEvent.Kind kind) {
+    return (int)
+        events.stream()
+            .filter(event -> event.kind() == TripEvent.Kind.ADVICE)
+            .filter(event -> word(event).equals(kind.word()))
+            .count();
+  }
+
+  private static String word(TripEvent event) {
+    try {
+      return JSON.readTree(event.detail()).path("event").asText();
+    } catch (JsonProcessingException unreadable) {
+      // What cannot be read tells nothing.
+      return "";
+    }
+  }
+
   private static Stream<Integer> raisedSecond(TripEvent event) {
     try {
       JsonNode said = JSON.readTree(event.detail());

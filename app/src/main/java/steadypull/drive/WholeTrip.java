@@ -48,6 +48,11 @@ public record WholeTrip(TripSummary summary, Vehicle vehicle, List<TripEvent> ev
     return events.stream().filter(event -> event.kind() == TripEvent.Kind.MARK).toList();
   }
 
+  /** How often advice was given, followed and held. */
+  public AdviceRecord advice() {
+    return AdviceRecord.of(events);
+  }
+
   /** How many of each kind; kinds that did not occur are absent. */
   public Map<TripEvent.Kind, Long> eventCounts() {
     Map<TripEvent.Kind, Long> counts = new EnumMap<>(TripEvent.Kind.class);

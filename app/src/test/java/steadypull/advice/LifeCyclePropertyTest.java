@@ -152,6 +152,8 @@ class LifeCyclePropertyTest {
           assertThat(standing).as(where).doesNotContainKey(cause);
           ended.put(cause, true);
         }
+        case ADVICE_HELD, ADVICE_FAILED, ADVICE_NOT_FOLLOWED ->
+            assertThat(standing).as(where).containsKey(cause);
         case DERATE_BEGAN, DERATE_ENDED, POWER_LIMITED, OUT_OF_SERVICE -> {}
       }
     }

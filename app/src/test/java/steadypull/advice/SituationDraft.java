@@ -33,6 +33,7 @@ final class SituationDraft {
   private final Map<Channel, Sample> heardBefore = new LinkedHashMap<>();
   private Surroundings surroundings = Surroundings.UNKNOWN;
   private final Set<Channel> spoiltByEasing = new HashSet<>();
+  private final Set<Class<? extends Forecast.Assumption>> holding = new HashSet<>();
   private final Set<Channel> onlyForecastAsItIs = new HashSet<>();
 
   /** How often the model was asked. */
@@ -142,6 +143,24 @@ final class SituationDraft {
     return this;
   }
 
+  /** The model: one gear lower holds what is near its limit. */
+  SituationDraft holdsOneGearLower() {
+    holding.add(Forecast.Assumption.OneGearLower.class);
+    return this;
+  }
+
+  /** The model: without air conditioning holds what is near its limit. */
+  SituationDraft holdsWithoutAirConditioning() {
+    holding.add(Forecast.Assumption.AirConditioningOff.class);
+    return this;
+  }
+
+  /** The model: the engine cools down where the rig stops. */
+  SituationDraft coolsAtIdle() {
+    holding.add(Forecast.Assumption.StoppedAtIdle.class);
+    return this;
+  }
+
   /** The model: probability that the limit is reached at speeds that do not hold. */
   SituationDraft riskWhereItDoesNotHold(double probability) {
     riskWhereItDoesNotHold = probability;
@@ -190,7 +209,8 @@ final class SituationDraft {
     modelCalls++;
     boolean holds =
         assumption instanceof Forecast.Assumption.SpeedEased eased
-            && eased.kilometresPerHour() <= holdsAt;
+            ? eased.kilometresPerHour() <= holdsAt
+            : holding.contains(assumption.getClass());
     return new Forecast(
         timeMicros, assumption, held.values().stream().map(each -> eased(each, holds)).toList());
   }

@@ -95,9 +95,13 @@ final class Story {
     return advisor.line();
   }
 
-  /** Kind and rule of events, such as {@code raised coolant-over-limit}. */
+  /**
+   * Kind and rule of events, such as {@code raised coolant-over-limit}; what became of advice is
+   * left aside.
+   */
   static List<String> words(List<AdviceEvent> events) {
     return events.stream()
+        .filter(each -> !each.kind().word().startsWith("advice-"))
         .map(each -> (each.kind().word() + " " + each.rule().orElse("")).strip())
         .toList();
   }
