@@ -2,8 +2,10 @@ package steadypull.cli;
 
 import java.io.PrintWriter;
 import java.util.Optional;
+import java.util.function.Supplier;
 import steadypull.advice.AdviceEvent;
 import steadypull.advice.AdviceJson;
+import steadypull.drive.DriveSnapshot;
 import steadypull.drive.PipelineOutput;
 import steadypull.thermal.Forecast;
 
@@ -25,6 +27,10 @@ final class AdviceLines implements PipelineOutput {
       out.println(AdviceJson.event(event));
     }
   }
+
+  /** Nobody looks. */
+  @Override
+  public void second(long timeMicros, Supplier<DriveSnapshot> picture) {}
 
   @Override
   public void forecast(Forecast forecast) {

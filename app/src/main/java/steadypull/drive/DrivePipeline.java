@@ -207,7 +207,7 @@ public final class DrivePipeline {
     output.forecast(forecast);
     advisor.step(situation(timeMicros)).forEach(this::say);
     rememberRoad(timeMicros);
-    output.second(snapshot(timeMicros));
+    output.second(timeMicros, () -> snapshot(timeMicros));
   }
 
   private void climb(TripEvent told) {

@@ -1,5 +1,6 @@
 package steadypull.drive;
 
+import java.util.function.Supplier;
 import steadypull.advice.AdviceEvent;
 import steadypull.store.TripEntry;
 import steadypull.thermal.Forecast;
@@ -29,7 +30,18 @@ public interface PipelineOutput {
   default void forecast(Forecast forecast) {}
 
   /**
-   * A whole second is done: everything up to it has been handed out.
+   * A whole second is done: everything up to it has been handed out. Who does not look overrides
+   * this, and no picture is made.
+   *
+   * @param timeMicros of the second, microseconds since trip start
+   * @param picture makes what the screen shows now; to be asked before this returns
+   */
+  default void second(long timeMicros, Supplier<DriveSnapshot> picture) {
+    second(picture.get());
+  }
+
+  /**
+   * The same for who looks at every second.
    *
    * @param snapshot what the screen shows now
    */

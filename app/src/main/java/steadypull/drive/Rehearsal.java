@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import steadypull.advice.AdviceEvent;
 import steadypull.advice.Level;
 import steadypull.channel.Channel;
@@ -152,12 +153,11 @@ public final class Rehearsal {
     }
 
     @Override
-    public void second(DriveSnapshot snapshot) {
-      int second = (int) (snapshot.timeMicros() / SECOND_MICROS);
+    public void second(long micros, Supplier<DriveSnapshot> picture) {
+      int second = (int) (micros / SECOND_MICROS);
       if (second >= power.length) {
         return;
       }
-      long micros = snapshot.timeMicros();
       seconds = second;
       for (Channel channel : Channels.thermal()) {
         latest

@@ -33,6 +33,10 @@ final class RoadWatch {
   private final PassPieces pieces = new PassPieces();
   private long latitudeMicros = -1;
   private Optional<ClimbAhead> climb = Optional.empty();
+
+  /** Found at most once a second, and only for who asks. */
+  private boolean isClimbSought = true;
+
   private Optional<TripEvent> kept = Optional.empty();
   private Optional<TripEvent> keptHeight = Optional.empty();
   private double metresSinceHeight;
@@ -114,12 +118,7 @@ final class RoadWatch {
             : told.hear(timeMicros, metres, ask(sight.get(), timeMicros, metres, driven));
     kept = Optional.empty();
     told.moved(metres);
-    climb =
-        switch (told.ahead()) {
-          case RoadAhead.Unknown() -> Optional.empty();
-          case RoadAhead.Ungraded() -> Optional.empty();
-          case RoadAhead.Known known -> soFar.climb(known.certain());
-        };
+    isClimbSought = false;
     return news;
   }
 
@@ -145,6 +144,15 @@ final class RoadWatch {
 
   /** The climb that the vehicle is on or comes to next. */
   Optional<ClimbAhead> climb() {
+    if (!isClimbSought) {
+      isClimbSought = true;
+      climb =
+          switch (told.ahead()) {
+            case RoadAhead.Unknown() -> Optional.empty();
+            case RoadAhead.Ungraded() -> Optional.empty();
+            case RoadAhead.Known known -> soFar.climb(known.certain());
+          };
+    }
     return climb;
   }
 

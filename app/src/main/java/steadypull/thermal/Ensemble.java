@@ -108,19 +108,30 @@ final class Ensemble {
   }
 
   /**
-   * The courses of all draws, as far as they are asked for: degC by store, draw and point.
+   * The most probable course alone, only as far as it is asked for: degC by store, then by the one
+   * draw, then by point.
+   *
+   * @param points of the horizon grid, the first, 0, among them
+   */
+  double[][][] middle(Beginnings begin, Load load, int points) {
+    return courses(begin.middles(), 1, (_, _) -> load, points);
+  }
+
+  /**
+   * The courses of draws, as far as they are asked for: degC by store, draw and point.
    *
    * @param loadAhead the load of every draw
    * @param points of the horizon grid, the first, 0, among them
    */
-  double[][][] courses(Beginnings begin, LoadAhead loadAhead, int points) {
-    double[][][] celsius = new double[Store.COUNT][DRAWS][points];
-    double[][] shown = shown(begin.draws(), DRAWS);
-    List<StoreRunner> runners = begin.draws().stream().map(StoreRunner::new).toList();
-    Load[] loads = new Load[DRAWS];
+  private double[][][] courses(
+      List<StoreBeginning> begin, int draws, LoadAhead loadAhead, int points) {
+    double[][][] celsius = new double[Store.COUNT][draws][points];
+    double[][] shown = shown(begin, draws);
+    List<StoreRunner> runners = begin.stream().map(StoreRunner::new).toList();
+    Load[] loads = new Load[draws];
     record(runners, shown, 0, celsius);
     for (int point = 1; point < points; point++) {
-      for (int draw = 0; draw < DRAWS; draw++) {
+      for (int draw = 0; draw < draws; draw++) {
         loads[draw] = loadAhead.at(draw, point);
       }
       for (StoreRunner runner : runners) {
@@ -134,7 +145,8 @@ final class Ensemble {
   /** All courses to the end of the grid, and where the middle one settles under a load. */
   Outlook outlook(Beginnings begin, Load load, LoadAhead loadAhead) {
     return new Outlook(
-        courses(begin, loadAhead, secondsAhead.length), settled(begin.middles(), load));
+        courses(begin.draws(), DRAWS, loadAhead, secondsAhead.length),
+        settled(begin.middles(), load));
   }
 
   /** Where every store settles if the load went on for ever, by store. */

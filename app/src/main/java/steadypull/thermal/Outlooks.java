@@ -90,13 +90,13 @@ final class Outlooks {
   }
 
   /**
-   * The courses under the present load only as far as models are judged by them: degC by store,
-   * draw and point. A drive along a known road asks for no more of them.
+   * The most probable courses under the present load, as far as models are judged by them: degC by
+   * store, draw and point. A drive along a known road asks for no more of them.
    */
   double[][][] heldToJudge(DriveMoment moment, Load steady, Beginnings begin) {
     Forecast.Assumption held = new Forecast.Assumption.LoadHeld();
     Load ahead = moment.assumption(maps).load(steady, held);
-    return ensemble.courses(begin, around(ahead, held), HorizonGrid.until(ModelTrust.FARTHEST));
+    return ensemble.middle(begin, ahead, HorizonGrid.until(ModelTrust.FARTHEST));
   }
 
   /** Where all looks ahead from a moment begin. */

@@ -26,12 +26,11 @@ final class StoreBeginning {
     sensorLagSeconds = new double[draws];
   }
 
-  /** The most probable state, which no disturbance moves, as the only draw. */
+  /** The most probable state, as the only draw; no other disturbance grows in its place. */
   static StoreBeginning middle(ChannelEstimate estimate) {
     StoreBeginning middle = new StoreBeginning(estimate, 1);
     double[] state = estimate.state();
     middle.set(0, estimate.physical(state), state[StoreProcess.SHOWN], state);
-    middle.disturbance[0] = 0;
     return middle;
   }
 

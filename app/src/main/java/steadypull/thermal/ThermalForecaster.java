@@ -1,7 +1,9 @@
 package steadypull.thermal;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
@@ -49,6 +51,10 @@ public final class ThermalForecaster implements Forecaster {
 
   private Optional<DriveMoment> moment = Optional.empty();
   private Optional<Load> present = Optional.empty();
+
+  /** What was asked for since the last tick: the advice and the screen ask for the same. */
+  private final Map<Forecast.Assumption, Forecast> asked = new HashMap<>();
+
   private Optional<Beginnings> beginnings = Optional.empty();
   private boolean isLoadKnown;
   private long lastTickMicros = -1;
@@ -123,6 +129,10 @@ public final class ThermalForecaster implements Forecaster {
       throw new IllegalStateException(
           "A forecast under an assumption starts from a tick; call tick first");
     }
+    return asked.computeIfAbsent(assumption, this::lookAhead);
+  }
+
+  private Forecast lookAhead(Forecast.Assumption assumption) {
     Optional<Outlook> outlook = outlook(assumption);
     if (assumption instanceof Forecast.Assumption.LoadHeld) {
       mend(outlook);
@@ -172,6 +182,7 @@ public final class ThermalForecaster implements Forecaster {
             watched.isHot(samples, timeMicros));
     moment = Optional.of(now);
     beginnings = Optional.empty();
+    asked.clear();
     isLoadKnown = sensed.isPresent();
     outlooks.learn(now, step);
     sensed.ifPresent(

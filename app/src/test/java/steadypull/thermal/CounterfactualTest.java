@@ -178,4 +178,16 @@ class CounterfactualTest {
   private static double median(Forecast forecast, double seconds) {
     return ready(forecast, COOLANT).fan().at(Fan.MEDIAN, seconds);
   }
+
+  // Advice and screen ask for the same in the same second.
+  @Test
+  void whatIsAskedAgainIsComputedAnewOnlyWhenTimeHasMovedOn() {
+    climbInTwoGears();
+    Forecast eased = forecaster.under(new SpeedEased(60));
+    assertThat(forecaster.under(new SpeedEased(60))).isSameAs(eased);
+    assertThat(forecaster.under(new SpeedEased(70)).assumption()).isEqualTo(new SpeedEased(70));
+    drive(1, HIGHER_GEAR, 85);
+    assertThat(forecaster.under(new SpeedEased(60)).timeMicros())
+        .isEqualTo(eased.timeMicros() + 1_000_000L);
+  }
 }

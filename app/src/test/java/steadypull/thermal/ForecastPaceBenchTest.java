@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import steadypull.advice.RuleSet;
@@ -21,6 +22,7 @@ import steadypull.channel.UnitSystem;
 import steadypull.demo.DemoWorld;
 import steadypull.demo.road.Scenario;
 import steadypull.drive.DriveSetup;
+import steadypull.drive.DriveSnapshot;
 import steadypull.drive.PipelineOutput;
 import steadypull.drive.Replay;
 import steadypull.road.GradeProfile;
@@ -111,7 +113,11 @@ class ForecastPaceBenchTest {
   private double secondsToReplay(Optional<RoadSight> sight) {
     DriveSetup setup =
         new DriveSetup(vehicle, RuleSet.shipped(), Locale.ENGLISH, UnitSystem.METRIC, true);
-    PipelineOutput nobody = new PipelineOutput() {};
+    PipelineOutput nobody =
+        new PipelineOutput() {
+          @Override
+          public void second(long timeMicros, Supplier<DriveSnapshot> picture) {}
+        };
     Replay replay =
         sight.isPresent() ? new Replay(setup, sight, nobody) : new Replay(setup, nobody);
     long before = cpuNanos();
