@@ -1,16 +1,18 @@
 package steadypull.thermal;
 
 import java.util.Arrays;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /** The moments ahead at which a forecast is taken: dense where the driver can still act. */
 final class HorizonGrid {
   private HorizonGrid() {}
 
-  /** Seconds ahead, rising: 0 to 180 in 5 s, to 300 in 15 s, to 600 in 30 s. */
+  /** Seconds ahead, rising: 0 to 60 in 5 s, to 180 in 10 s, to 300 in 20 s, to 600 in 30 s. */
   static double[] secondsAhead() {
-    return DoubleStream.concat(
-            DoubleStream.concat(range(0, 180, 5), range(195, 300, 15)), range(330, 600, 30))
+    return Stream.of(range(0, 60, 5), range(70, 180, 10), range(200, 300, 20), range(330, 600, 30))
+        .flatMapToDouble(Function.identity())
         .toArray();
   }
 
