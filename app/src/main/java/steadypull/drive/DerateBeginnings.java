@@ -9,23 +9,24 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import steadypull.channel.Channel;
+import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.thermal.Derate;
 import steadypull.thermal.DerateDetector;
+import steadypull.thermal.OutsidePressure;
 import steadypull.vehicle.DerateBegun;
-import steadypull.vehicle.Limit;
 import steadypull.vehicle.TroubleCodes;
 import steadypull.vehicle.Vehicle;
 
 /**
  * Where on a finished trip torque began to be taken away at a hot channel. A control unit may begin
- * well below the limit that somebody entered, so every limit is looked for lower here than the
- * drive did. One thread.
+ * well below the limit that counts, so every limit is looked for lower here than the drive did. One
+ * thread.
  */
 final class DerateBeginnings {
   private static final long SECOND_MICROS = 1_000_000;
 
-  /** So far below an entered limit a control unit may begin (common practice, no source). */
+  /** So far below the limit that counts a control unit may begin (common practice, no source). */
   private static final double LOOKED_FOR_KELVIN = 8;
 
   /** Of two channels so alike in what is left to their limits nobody can say which it was. */
@@ -37,6 +38,7 @@ final class DerateBeginnings {
   private final Vehicle vehicle;
   private final DerateDetector detector;
   private final Map<Channel, Double> latest = new HashMap<>();
+  private final Map<Channel, Sample> outside = new HashMap<>();
   private final Deque<Map<Channel, Double>> seconds = new ArrayDeque<>();
   private final List<DerateBegun> begun = new ArrayList<>();
   private OptionalLong since = OptionalLong.empty();
@@ -44,17 +46,7 @@ final class DerateBeginnings {
 
   DerateBeginnings(Vehicle vehicle) {
     this.vehicle = vehicle;
-    this.detector = new DerateDetector(lookedFor(vehicle));
-  }
-
-  private static Vehicle lookedFor(Vehicle vehicle) {
-    Vehicle lowered = vehicle;
-    for (Limit limit : vehicle.limits().values()) {
-      lowered =
-          lowered.withLimit(
-              new Limit(limit.channel(), limit.celsius() - LOOKED_FOR_KELVIN, limit.provenance()));
-    }
-    return lowered;
+    this.detector = new DerateDetector(vehicle, LOOKED_FOR_KELVIN);
   }
 
   void accept(TroubleCodes codes) {
@@ -67,6 +59,10 @@ final class DerateBeginnings {
       nextMicros += SECOND_MICROS;
     }
     detector.accept(sample);
+    if (sample.channel().equals(Channels.BAROMETRIC_PRESSURE)
+        || sample.channel().equals(Channels.ALTITUDE)) {
+      outside.put(sample.channel(), sample);
+    }
     if (vehicle.limit(sample.channel()).isPresent()) {
       latest.put(sample.channel(), sample.value());
     }
@@ -116,9 +112,10 @@ final class DerateBeginnings {
         .toList();
   }
 
+  /** What is left to the limit that counts here: coolant may boil below the one entered. */
   private OptionalDouble headroom(Channel channel, double celsius) {
     return vehicle
-        .limit(channel)
+        .limit(channel, OutsidePressure.kilopascals(outside, nextMicros))
         .map(limit -> OptionalDouble.of(limit.celsius() - celsius))
         .orElse(OptionalDouble.empty());
   }

@@ -57,7 +57,16 @@ public final class DerateDetector {
 
   /** A detector for one vehicle's limits. */
   public DerateDetector(Vehicle vehicle) {
-    heat = new HotChannels(vehicle, samples);
+    this(vehicle, 0);
+  }
+
+  /**
+   * A detector that looks for derates below the limits too.
+   *
+   * @param earlierKelvin so far below, 0 or more
+   */
+  public DerateDetector(Vehicle vehicle, double earlierKelvin) {
+    heat = new HotChannels(vehicle, samples, earlierKelvin);
     fall = new PowerFall(samples, vehicle.driveline().ratedEngineSpeed());
   }
 

@@ -25,11 +25,18 @@ final class HotChannels {
 
   private final Vehicle vehicle;
   private final LatestSamples samples;
+  private final double nearKelvin;
   private final Map<Channel, Double> fullPowerCelsius = new HashMap<>();
 
-  HotChannels(Vehicle vehicle, LatestSamples samples) {
+  /**
+   * Channels of a drive.
+   *
+   * @param earlierKelvin so far below its limit a channel may be hot as well, 0 or more
+   */
+  HotChannels(Vehicle vehicle, LatestSamples samples, double earlierKelvin) {
     this.vehicle = vehicle;
     this.samples = samples;
+    this.nearKelvin = NEAR_LIMIT_KELVIN + earlierKelvin;
   }
 
   /** Full power was asked for and given. */
@@ -59,7 +66,7 @@ final class HotChannels {
           fullPowerCelsius.getOrDefault(limit.channel(), Double.NEGATIVE_INFINITY) - allowedKelvin;
       double headroom = counting(limit, timeMicros) - celsius;
       double weighed = headroom / weight(limit.channel());
-      if (headroom <= NEAR_LIMIT_KELVIN && weighed < least && celsius >= innocent) {
+      if (headroom <= nearKelvin && weighed < least && celsius >= innocent) {
         least = weighed;
         hottest = Optional.of(limit.channel());
       }

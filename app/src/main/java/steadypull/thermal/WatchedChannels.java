@@ -6,6 +6,7 @@ import java.util.Set;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.road.LatestSamples;
+import steadypull.vehicle.Limit;
 import steadypull.vehicle.Vehicle;
 
 /** The thermal channels of a vehicle, in the order in which they are told. Immutable. */
@@ -40,6 +41,14 @@ final class WatchedChannels {
                 samples
                         .within(limit.channel(), timeMicros, FRESH_SECONDS)
                         .orElse(Double.NEGATIVE_INFINITY)
-                    >= limit.celsius() - HOT_WITHIN_KELVIN);
+                    >= counting(limit, samples, timeMicros) - HOT_WITHIN_KELVIN);
+  }
+
+  /** Coolant may boil below the limit that was entered. */
+  private double counting(Limit entered, LatestSamples samples, long timeMicros) {
+    return vehicle
+        .limit(entered.channel(), OutsidePressure.kilopascals(samples, timeMicros))
+        .orElse(entered)
+        .celsius();
   }
 }

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
 import steadypull.vehicle.CoolingLayout;
 import steadypull.vehicle.DerateBegun;
 import steadypull.vehicle.Limit;
+import steadypull.vehicle.PressureCap;
 import steadypull.vehicle.Provenance;
 import steadypull.vehicle.Vehicle;
 
@@ -76,6 +79,34 @@ class DerateBeginningsTest {
   @Test
   void farFromEveryLimitLessTorqueIsNoDerate() {
     assertThat(begun(82, (_, _) -> 60)).noneMatch(derate -> derate.celsius() < 88);
+  }
+
+  /**
+   * A cap that holds nothing any more at 70.1 kPa (3000 m, ISO 2533): the coolant boils at 97 degC
+   * and counts as over its limit from 89 on, though 112 was entered. At the sea it counts from 99
+   * on.
+   */
+  @ParameterizedTest
+  @CsvSource({"70.1, true", "101.3, false"})
+  void coolantThatMayBoilIsLookedAtBelowTheLimitThatWasEntered(double kilopascals, boolean isHot) {
+    DerateBeginnings beginnings =
+        new DerateBeginnings(
+            VEHICLE.withCap(new PressureCap(0, new Provenance(Provenance.Kind.OWNER, ""))));
+    for (int second = 1; second <= 60; second++) {
+      long micros = second * 1_000_000L - 300_000;
+      beginnings.accept(new Sample(Channels.BAROMETRIC_PRESSURE, micros, kilopascals));
+      beginnings.accept(new Sample(Channels.DEMANDED_TORQUE, micros, 80));
+      beginnings.accept(new Sample(Channels.DELIVERED_TORQUE, micros, second < 40 ? 80 : 70));
+      beginnings.accept(new Sample(Channels.ENGINE_COOLANT_TEMP, micros, 82));
+      beginnings.accept(new Sample(Channels.CHARGE_COOLANT_TEMP, micros, 91));
+    }
+
+    assertThat(beginnings.begun())
+        .singleElement()
+        .satisfies(
+            derate ->
+                assertThat(derate.alsoHot())
+                    .isEqualTo(isHot ? List.of("charge_coolant_temp") : List.of()));
   }
 
   @Test

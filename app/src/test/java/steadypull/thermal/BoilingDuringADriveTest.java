@@ -70,6 +70,16 @@ class BoilingDuringADriveTest {
     assertThat(latest instanceof Derate.Active).isEqualTo(isHot);
   }
 
+  /** An engine so near to boiling may hold back: what it gives then says nothing of its most. */
+  @ParameterizedTest
+  @CsvSource({"101.3, false", "70.1, true"})
+  void theEnginesMostIsNotLearntFromCoolantNearBoiling(double kilopascals, boolean isHot) {
+    LatestSamples samples = new LatestSamples();
+    samples.accept(new Sample(Channels.BAROMETRIC_PRESSURE, 0, kilopascals));
+    samples.accept(new Sample(Channels.ENGINE_COOLANT_TEMP, 0, 88));
+    assertThat(new WatchedChannels(LEAKING).isHot(samples, 1_000_000)).isEqualTo(isHot);
+  }
+
   @Test
   void withoutAPressureTheReceiversHeightTells() {
     LatestSamples samples = new LatestSamples();
