@@ -20,6 +20,12 @@ record LoadAssumption(LoadMaps maps, Optional<RoadLoad> road, OptionalDouble gra
   private static final double IDLE_RPM = 750;
 
   /**
+   * Speed comes in whole km/h, so that a gain of one, and of half a one while the pull wavers, may
+   * be no acceleration at all, m/s.
+   */
+  private static final double NO_ACCELERATION = 1.5 / KILOMETRES_PER_HOUR;
+
+  /**
    * The load once the assumption has come true, as far as power and road speed go; gear and air
    * conditioning are changed after that, draw by draw.
    */
@@ -38,7 +44,9 @@ record LoadAssumption(LoadMaps maps, Optional<RoadLoad> road, OptionalDouble gra
 
   /**
    * The load that goes on: without what only speeds the rig up, which ends when it has its speed.
-   * Unchanged where the rig's mass or the grade cannot be told.
+   * Unchanged where the rig's mass or the grade cannot be told, and where the speed has not moved
+   * by more than the step in which it comes: taken for an acceleration, every step up would take
+   * load away, and no step down gives any.
    */
   Load steady(Load held) {
     if (road.isEmpty() || grade.isEmpty()) {
@@ -46,9 +54,16 @@ record LoadAssumption(LoadMaps maps, Optional<RoadLoad> road, OptionalDouble gra
     }
     double atWheels = road.get().kilowatts(held.metresPerSecond(), grade.getAsDouble());
     double steady = Math.max(0, atWheels / DerivedChannels.DRIVELINE_EFFICIENCY);
-    return steady >= held.kilowatts()
+    return held.kilowatts() - steady <= kilowattsOfSteps(road.get(), held.metresPerSecond())
         ? held
         : maps.moved(held, steady, held.engineRpm(), held.metresPerSecond());
+  }
+
+  /** What it takes at the crankshaft to gain so little speed while the grade is found. */
+  private static double kilowattsOfSteps(RoadLoad road, double metresPerSecond) {
+    double newtons =
+        road.inertialKilograms() * NO_ACCELERATION / DerivedChannels.LOAD_GRADE_SECONDS;
+    return newtons * metresPerSecond / 1000 / DerivedChannels.DRIVELINE_EFFICIENCY;
   }
 
   private Load eased(Load held, double metresPerSecond) {

@@ -24,6 +24,9 @@ public final class DerivedChannels {
    */
   public static final double DRIVELINE_EFFICIENCY = 0.90;
 
+  /** Over so many seconds {@link #loadGrade} is found. */
+  public static final double LOAD_GRADE_SECONDS = TorqueBalance.WINDOW_SECONDS;
+
   private static final double FRESH_SECONDS = 5;
   private static final double LOWEST_METRES_PER_SECOND = 2;
 

@@ -14,7 +14,7 @@ import steadypull.road.RoadLoad;
  */
 final class TorqueBalance {
   /** Long enough for 1 km/h steps to cost less than 1 % of grade at 60 km/h, short for a road. */
-  private static final double WINDOW_SECONDS = 8;
+  static final double WINDOW_SECONDS = 8;
 
   private static final double SHORTEST_SECONDS = 4;
 
