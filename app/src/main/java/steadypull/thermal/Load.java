@@ -21,12 +21,6 @@ final class Load {
   private static final double CORE_SPEED_EXPONENT = 0.6;
 
   /**
-   * Transfer units of a charge cooler against its air flow: the inside conductance grows with flow
-   * to about 0.6 only (estimated, likewise).
-   */
-  private static final double TRANSFER_UNITS_FLOW_EXPONENT = -0.4;
-
-  /**
    * The same conductance against the density of the air: the speed sets the volume that passes, the
    * density its mass, and fins answer to mass as above. 0.7 takes 6.5 % away per 1000 m of the
    * standard atmosphere; common practice, no source, is 5 to 8 %.
@@ -48,7 +42,7 @@ final class Load {
   private final double outsideKilopascals;
   private final double ramAir;
   private final double densityShare;
-  private final double transferUnitsShare;
+  private final double airFlowLogarithm;
   private final CoreChange cores;
 
   /**
@@ -154,7 +148,7 @@ final class Load {
     this.densityShare = densityShare;
     this.cores = cores;
     double flow = Math.max(LEAST_AIR_FLOW, airKilogramsPerSecond) / REFERENCE_AIR_FLOW;
-    this.transferUnitsShare = Math.pow(flow, TRANSFER_UNITS_FLOW_EXPONENT);
+    this.airFlowLogarithm = Math.log(flow);
   }
 
   /** The same speeds at another power, with the fuel and air that go with it. */
@@ -237,8 +231,8 @@ final class Load {
     return cores;
   }
 
-  /** Transfer units of a charge cooler at this air flow, against those at 0.2 kg/s. */
-  double transferUnitsShare() {
-    return transferUnitsShare;
+  /** Natural logarithm of the air flow against 0.2 kg/s. */
+  double airFlowLogarithm() {
+    return airFlowLogarithm;
   }
 }

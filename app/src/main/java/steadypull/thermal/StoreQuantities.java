@@ -58,7 +58,8 @@ final class StoreQuantities {
           List.of(
               "charge_air.transfer_units",
               "charge_air.cold_side_above_sensor_K",
-              "charge_air.lag_s");
+              "charge_air.lag_s",
+              "charge_air.flow_power");
       case CHARGE_COOLANT ->
           List.of(
               "charge_coolant.heat_capacity_J_per_K",

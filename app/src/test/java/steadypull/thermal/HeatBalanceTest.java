@@ -59,7 +59,7 @@ class HeatBalanceTest {
   })
   void effectivenessFollowsTransferUnits(double transferUnits, double effectiveness) {
     ChargeAir cooler = new ChargeAir(CoolingLayout.WATER_TO_AIR);
-    assertThat(cooler.effectiveness(transferUnits, CLIMB))
+    assertThat(cooler.effectiveness(transferUnits, 0.6, CLIMB))
         .isCloseTo(effectiveness, within(0.00006));
   }
 
@@ -68,7 +68,7 @@ class HeatBalanceTest {
   void theOutletOfACoolerFollowsFromItsEffectiveness() {
     double[] around = around(Store.CHARGE_INLET, 170);
     around[Store.CHARGE_COOLANT.index()] = 38;
-    double[] parameters = {-Math.log(1 - 0.8182), 0, 8};
+    double[] parameters = {-Math.log(1 - 0.8182), 0, 8, 0.6};
     double settled =
         new ChargeAir(CoolingLayout.WATER_TO_AIR).step(100, parameters, CLIMB, around, 0, 1e4);
     assertThat(settled).isCloseTo(62, within(0.01));
@@ -80,12 +80,12 @@ class HeatBalanceTest {
     around[Store.CHARGE_COOLANT.index()] = 60;
     double settled =
         new ChargeAir(CoolingLayout.WATER_TO_AIR)
-            .step(60, new double[] {4, 0, 8}, CLIMB, around, 0, 1e4);
+            .step(60, new double[] {4, 0, 8, 0.6}, CLIMB, around, 0, 1e4);
     assertThat(settled).isBetween(45.0, 60.0);
     around[Store.CHARGE_INLET.index()] = 160;
     double hot =
         new ChargeAir(CoolingLayout.WATER_TO_AIR)
-            .step(60, new double[] {4, 0, 8}, CLIMB, around, 0, 1e4);
+            .step(60, new double[] {4, 0, 8, 0.6}, CLIMB, around, 0, 1e4);
     assertThat(hot).isGreaterThan(60);
   }
 

@@ -114,7 +114,7 @@ class RoadPlanTest {
         assertThat(load.engineRpm()).isFinite().isNotNegative();
         assertThat(load.metresPerSecond()).isFinite().isNotNegative();
         assertThat(load.airKilogramsPerSecond()).isFinite();
-        assertThat(load.transferUnitsShare()).isFinite();
+        assertThat(load.airFlowLogarithm()).isFinite();
       }
     }
   }

@@ -16,7 +16,7 @@ class TowingFactsTest {
   /** A pull of 390 N.m at 90 km/h on a dynamometer, whose fan gives half of the road's wind. */
   private static final Load PULL = new Load(122, 3000, 12, 330, 0.19, OUTSIDE);
 
-  private static final double[] COOLER = {1.9, 1, 8};
+  private static final double[] COOLER = {1.9, 1, 8, 0.6};
   private static final double[] CIRCUIT = {24_000, 75, 0.35, 4, 8};
 
   /** One more heat exchanger, and 4.9 L of 50/50 coolant in it: 18 kJ/K (computed). */
@@ -35,7 +35,7 @@ class TowingFactsTest {
       double water = 10 + 90 * random.nextDouble();
       double inlet = water + 150 * random.nextDouble();
       double[] around = around(inlet, 0, water);
-      double[] parameters = {5 * random.nextDouble(), 0, 8};
+      double[] parameters = {5 * random.nextDouble(), 0, 8, random.nextDouble()};
       double leaves = cooler.step(20, parameters, load, around, 0, 1e4);
       assertThat(leaves).as("draw %d", i).isBetween(water - 1e-9, inlet + 1e-9);
     }
