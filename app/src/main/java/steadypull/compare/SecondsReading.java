@@ -4,44 +4,46 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.channel.Sample;
-import steadypull.road.grade.DerivedSeconds;
+import steadypull.road.grade.DerivedChannels;
 import steadypull.vehicle.Vehicle;
 
 /**
- * Reads the samples of a trip into columns of seconds, computing what is derived unless the trip
- * brings it. One thread, once.
+ * Reads the samples of a trip into columns of seconds, and computes from these what is derived
+ * unless the trip brings it. A live drive computes it from what had come by then, up to a second
+ * late; a finished trip need not. One thread, once.
  */
 final class SecondsReading {
   private static final double MICROS = 1e6;
 
   private final Map<Channel, SecondsColumn> columns = new HashMap<>();
+  private final Vehicle vehicle;
   private final Collection<Channel> brought;
-  private final DerivedSeconds derived;
   private long lastMicros;
 
   /**
    * A reading.
    *
-   * @param brought channels that the trip tells
+   * @param brought channels that the trip tells; derived ones that are not among them are computed
    */
   SecondsReading(Vehicle vehicle, Collection<Channel> brought) {
+    this.vehicle = vehicle;
     this.brought = List.copyOf(brought);
-    this.derived = new DerivedSeconds(vehicle);
   }
 
   void accept(Sample sample) {
-    derived.before(sample).forEach(this::takeDerived);
-    take(sample);
     lastMicros = Math.max(lastMicros, sample.timeMicros());
+    if (isComputed(sample.channel())) {
+      return;
+    }
+    take(sample);
   }
 
-  private void takeDerived(Sample sample) {
-    if (!brought.contains(sample.channel()) && Channels.derived().contains(sample.channel())) {
-      take(sample);
-    }
+  private boolean isComputed(Channel channel) {
+    return Channels.derived().contains(channel) && !brought.contains(channel);
   }
 
   private void take(Sample sample) {
@@ -49,6 +51,29 @@ final class SecondsReading {
   }
 
   TripSeconds finish(TripSeconds.Said said) {
-    return TripSeconds.of(said, 1 + (int) (lastMicros / MICROS), columns);
+    int seconds = 1 + (int) (lastMicros / MICROS);
+    Map<Channel, double[]> values = new TreeMap<>();
+    columns.forEach((channel, column) -> values.put(channel, column.values(seconds)));
+    derive(values, seconds);
+    columns.forEach((channel, column) -> values.put(channel, column.values(seconds)));
+    return TripSeconds.of(said, seconds, values);
+  }
+
+  private void derive(Map<Channel, double[]> values, int seconds) {
+    DerivedChannels derived = new DerivedChannels(vehicle);
+    for (int second = 0; second < seconds; second++) {
+      long micros = Math.round(second * MICROS);
+      for (Map.Entry<Channel, double[]> column : values.entrySet()) {
+        double value = column.getValue()[second];
+        if (!Double.isNaN(value) && !Channels.derived().contains(column.getKey())) {
+          derived.accept(new Sample(column.getKey(), micros, value));
+        }
+      }
+      if (second > 0) {
+        derived.tick(micros).stream()
+            .filter(sample -> isComputed(sample.channel()))
+            .forEach(this::take);
+      }
+    }
   }
 }

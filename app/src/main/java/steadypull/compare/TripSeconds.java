@@ -85,9 +85,17 @@ public final class TripSeconds {
             library.vehicleOf(trip.id()),
             trip.details().outsideCelsius(),
             ids);
-    SecondsReading reading = new SecondsReading(said.vehicle(), trip.channels());
+    SecondsReading reading = new SecondsReading(said.vehicle(), brought(trip));
     TripSamples.held(library, trip).pourInto(reading::accept);
     return reading.finish(said);
+  }
+
+  /** What a live drive has computed is computed anew; a table's own is taken as measured. */
+  private static List<Channel> brought(TripSummary trip) {
+    boolean isLive = !trip.link().adapter().isEmpty();
+    return trip.channels().stream()
+        .filter(channel -> !isLive || !Channels.derived().contains(channel))
+        .toList();
   }
 
   /** The same where nothing tells of calibrations. */
@@ -110,11 +118,9 @@ public final class TripSeconds {
     return reading.finish(new Said(name, day, vehicle, OptionalDouble.empty(), List.of()));
   }
 
-  static TripSeconds of(Said said, int seconds, Map<Channel, SecondsColumn> columns) {
-    Map<Channel, double[]> values = new LinkedHashMap<>();
-    new TreeMap<>(columns)
-        .forEach((channel, column) -> values.put(channel, column.values(seconds)));
-    return new TripSeconds(said, seconds, values, PullPower.of(values, seconds));
+  static TripSeconds of(Said said, int seconds, Map<Channel, double[]> columns) {
+    return new TripSeconds(
+        said, seconds, new LinkedHashMap<>(columns), PullPower.of(columns, seconds));
   }
 
   /** The same trip with more columns, in place of those of the same channels. */

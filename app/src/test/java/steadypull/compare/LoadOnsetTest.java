@@ -3,6 +3,7 @@ package steadypull.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -25,8 +26,8 @@ class LoadOnsetTest {
 
       assertThat(found).as("seed " + seed).hasSize(3);
       for (int pull = 0; pull < 3; pull++) {
-        assertThat(found.get(pull).onsetSeconds()).isCloseTo(200 + 270.0 * pull, within(2.0));
-        assertThat(found.get(pull).endSeconds()).isCloseTo(290 + 270.0 * pull, within(2.0));
+        assertThat(found.get(pull).onsetSeconds()).isCloseTo(200 + 270.0 * pull, within(1.0));
+        assertThat(found.get(pull).endSeconds()).isCloseTo(290 + 270.0 * pull, within(1.0));
         assertThat(found.get(pull).heldSeconds()).isGreaterThanOrEqualTo(85);
       }
     }
@@ -94,5 +95,27 @@ class LoadOnsetTest {
         .extracting(ProposedRun::onsetSeconds)
         .allSatisfy(onset -> assertThat((onset - 200) % 270).isCloseTo(0, within(2.0)))
         .hasSize(3);
+  }
+
+  /** A foot that takes its time: the onset is where half of the step is done. */
+  @Test
+  void aLoadThatComesSlowlyBeginsAtHalfOfItsStep() {
+    PlantTrip trip = PlantTrip.onRollers(5).rollers(100, 0.15);
+    double rest = trip.plant().state().work().deliveredTorque();
+    List<Double> torques = new ArrayList<>();
+    for (int second = 0; second < 40; second++) {
+      torques.add(trip.plant().state().work().deliveredTorque());
+      trip.rollers(1, 0.15 + 0.7 * Math.min(12, second) / 12);
+    }
+    double half = (rest + torques.getLast()) / 2;
+    int truth = 100;
+    while (torques.get(truth - 100) < half) {
+      truth++;
+    }
+    trip.rollers(60, 0.85).rollers(60, 0.15);
+
+    ProposedRun found = RunFinding.propose(trip.read("slow")).getFirst();
+
+    assertThat(found.onsetSeconds()).isCloseTo(truth, within(1.0));
   }
 }

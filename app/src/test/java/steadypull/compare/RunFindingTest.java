@@ -322,4 +322,63 @@ class RunFindingTest {
     assertThat(run.onsetSeconds()).isCloseTo(120, within(4.0));
     assertThat(run.loadSeconds()).isCloseTo(200, within(8));
   }
+
+  /** Half of the torque is taken away, and still it is the same pull. */
+  @Test
+  void aDeepDerateDoesNotEndTheRunEither() {
+    Rig weak =
+        Rig.usual()
+            .with(RigTrait.DERATE_CHARGE_COOLANT_DEGC, 40)
+            .with(RigTrait.DERATE_SHARE_PER_K, 0.3)
+            .with(RigTrait.DERATE_FLOOR, 0.35);
+    TripSeconds derating =
+        PlantTrip.onRollers(weak, 21, 30, 14)
+            .rollers(30, 0.15)
+            .rollers(240, 0.9)
+            .rollers(60, 0.15)
+            .read("deep");
+
+    ProposedRun found = RunFinding.propose(derating).getFirst();
+
+    assertThat(found.endSeconds() - found.onsetSeconds()).isCloseTo(240, within(4.0));
+  }
+
+  @Test
+  void whatWasSaidOfOneRunGoesBeforeWhatWasSaidOfItsTrip() {
+    Job.OfRun one =
+        new Job.OfRun(
+            "pull",
+            OptionalDouble.of(60),
+            Map.of(Asked.WIND, "door open"),
+            OptionalDouble.empty(),
+            Optional.empty());
+    Job.OfRun trip =
+        new Job.OfRun(
+            "pull",
+            OptionalDouble.empty(),
+            Map.of(Asked.WIND, "calm"),
+            OptionalDouble.empty(),
+            Optional.empty());
+    Job job = new Job("", Map.of(), Map.of(), Map.of(), List.of(one, trip));
+
+    Run run =
+        RunFinding.of(List.of(PlantTrip.before(PULL)), Channels.CHARGE_AIR_TEMP_OUT, job)
+            .runs()
+            .getFirst();
+
+    assertThat(run.notes().words()).containsEntry("wind", "door open");
+  }
+
+  @Test
+  void loadsThatAreNotToldByTorqueAreSaid() {
+    TripSeconds fuel =
+        pull(0.85, 30, 15)
+            .read("fuel", sample -> !sample.channel().equals(Channels.DELIVERED_TORQUE), 0);
+
+    RunSet set =
+        RunFinding.of(List.of(PlantTrip.before(fuel)), Channels.CHARGE_AIR_TEMP_OUT, Job.NONE);
+
+    assertThat(set.caveats()).contains("Loads were told by the fuel burnt.");
+    assertThat(runs(PULL, PULL).caveats()).noneMatch(words -> words.startsWith("Loads were"));
+  }
 }

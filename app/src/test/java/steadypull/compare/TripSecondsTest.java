@@ -19,6 +19,8 @@ import steadypull.channel.Sample;
 import steadypull.exchange.ExportChoice;
 import steadypull.exchange.TransferWatch;
 import steadypull.exchange.TripTable;
+import steadypull.store.AddedTrip;
+import steadypull.store.LinkIdentity;
 import steadypull.store.NewTrip;
 import steadypull.store.TripDetails;
 import steadypull.store.TripLibrary;
@@ -97,6 +99,30 @@ class TripSecondsTest {
 
     assertThat(found.onsetSeconds()).isCloseTo(50, within(1.0));
     assertThat(found.kilowatts()).isCloseTo(80, within(1.0));
+  }
+
+  /** On a drive it was computed up to a second late; afterwards it need not be. */
+  @Test
+  void whatALiveDriveHasComputedIsComputedAnew() throws Exception {
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      String id =
+          library.addTrips(
+              adder -> {
+                AddedTrip added =
+                    adder.begin(
+                        new NewTrip(
+                            WATTLE, Instant.parse("2026-05-05T02:10:00Z"), "", "port", "0"));
+                added.describe(new LinkIdentity("an adapter", "", ""));
+                added.append(new Sample(Channels.WHEEL_POWER, 0, 999));
+                PULL.samples().forEach(added::append);
+                return added.seal(180_000_000);
+              });
+
+      TripSeconds live = TripSeconds.ofTrip(library, library.find(id));
+
+      assertThat(live.at(Channels.WHEEL_POWER, 0)).isEmpty();
+      assertThat(RunFinding.propose(live)).isEqualTo(RunFinding.propose(PULL.read("pull")));
+    }
   }
 
   private static Run only(TripSeconds trip) {
