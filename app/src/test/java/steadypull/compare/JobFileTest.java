@@ -62,6 +62,21 @@ class JobFileTest {
     assertThat(JobFile.parse(JobFile.write(job), "again")).isEqualTo(job);
   }
 
+  /** What the README shows is what the program reads, and it shows all of it. */
+  @Test
+  void theReadmesExampleIsAJobThatAnswersEverything() throws Exception {
+    String readme = Files.readString(Path.of("..", "README.md"));
+    String toml = readme.substring(readme.indexOf("    name = \"Second radiator\""));
+    toml = toml.substring(0, toml.indexOf("`source` is"));
+
+    Job job = JobFile.parse(toml, "README");
+
+    assertThat(job.runs()).hasSize(2);
+    for (Asked asked : Asked.values()) {
+      assertThat(job.answer(asked, Side.BEFORE)).as(asked.id()).isPresent();
+    }
+  }
+
   @Test
   void everyFaultIsToldAtItsPlace() {
     String faulty =
