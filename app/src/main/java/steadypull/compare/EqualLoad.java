@@ -1,5 +1,6 @@
 package steadypull.compare;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -8,24 +9,35 @@ import java.util.OptionalDouble;
  * second; so climbs whose grade varies are held against each other too. Immutable.
  */
 record EqualLoad(List<FoundRun> runs) {
-  /** Loads within that are equal, with the mismatch told (our choice). */
-  private static final double WITHIN_SHARE = 0.1;
-
   /** A gear change a second earlier is no other load. */
   private static final int MEAN_SECONDS = 20;
 
-  /** The runs in their order, each with its window. */
-  List<Run> windowed() {
-    return runs.stream().map(found -> found.run().withHeldSeconds(seconds(found))).toList();
+  /** A climb begins with gears and kerbs; the mean over the first minute answers for them. */
+  private static final int ONSET_SECONDS = 20;
+
+  /** The runs in their order, each with its window; those without one are rejected. */
+  List<FoundRun> windowed(List<RejectedRun> rejected, RunWords words) {
+    List<FoundRun> windowed = new ArrayList<>();
+    for (FoundRun found : runs) {
+      int seconds = seconds(found);
+      if (seconds >= LoadSearch.SHORTEST_SECONDS) {
+        windowed.add(found.withHeldSeconds(seconds));
+      } else {
+        rejected.add(
+            RunFinding.rejected(
+                found.run(), words.say("load.unequal", seconds, LoadSearch.SHORTEST_SECONDS)));
+      }
+    }
+    return windowed;
   }
 
   private int seconds(FoundRun found) {
     int load = found.run().loadSeconds();
-    for (int second = 0; second + MEAN_SECONDS <= load; second++) {
+    for (int second = ONSET_SECONDS; second + MEAN_SECONDS <= load; second++) {
       OptionalDouble own = found.mean(second, second + MEAN_SECONDS);
       double usual = usual(second);
-      if (own.isEmpty() || Math.abs(own.getAsDouble() - usual) > WITHIN_SHARE * usual) {
-        return second == 0 ? 0 : second + MEAN_SECONDS / 2;
+      if (own.isEmpty() || !LoadLevel.isAlike(own.getAsDouble(), usual)) {
+        return second == ONSET_SECONDS ? 0 : second + MEAN_SECONDS / 2;
       }
     }
     return load;

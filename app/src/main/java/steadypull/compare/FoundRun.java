@@ -12,9 +12,14 @@ import steadypull.road.EnginePower;
  * @param power of its trip
  */
 record FoundRun(Run run, Stretch stretch, PullPower power) {
-  /** Mean over so many seconds from the onset, kW; 0 if it cannot be told. */
+  /** Mean over so many seconds from the onset, or the whole load, kW; 0 if it cannot be told. */
   double kilowatts(int window) {
-    return power.mean(stretch.onset(), stretch.onset() + window).orElse(0);
+    return mean(0, Math.min(window, run.loadSeconds())).orElse(0);
+  }
+
+  /** The same whose load was equal to the others' for so long. */
+  FoundRun withHeldSeconds(int seconds) {
+    return new FoundRun(run.withHeldSeconds(seconds), stretch, power);
   }
 
   /** Mean between two seconds since the onset, kW; empty if it cannot be told. */

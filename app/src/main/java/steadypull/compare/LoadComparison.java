@@ -5,47 +5,27 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Which of some runs pulled alike: over the same seconds from their onsets, near enough to what the
- * runs before mostly pulled. Immutable.
+ * Which of some runs pulled alike: over the same seconds from their onsets, near enough to the load
+ * on which most of them can be compared. Immutable.
  *
  * @param runs in their order
- * @param windowSeconds over which the loads are taken
- * @param kilowatts what the runs before mostly pulled; those after, if there are none
+ * @param windowSeconds over which the loads are taken; of a shorter run, all of it
+ * @param kilowatts the load that is compared
  * @param words of the reader
  */
 record LoadComparison(List<FoundRun> runs, int windowSeconds, double kilowatts, RunWords words) {
   /** What lasts shows within a minute of full load; few derates come sooner (our choice). */
   private static final int WINDOW_SECONDS = 60;
 
-  /**
-   * What is farther apart is another load, which no model should be asked to bridge (our choice).
-   */
-  private static final double MOST_SHARE = 0.15;
-
   /** A mismatch of less lies within the error of the engine's own torque (common practice: 2 %). */
   private static final double WORTH_TELLING_PERCENT = 2;
 
   static LoadComparison of(List<FoundRun> runs, RunWords words) {
-    int window =
-        runs.stream()
-            .mapToInt(found -> found.run().loadSeconds())
-            .reduce(WINDOW_SECONDS, Math::min);
-    double before = middle(runs, Side.BEFORE, window);
-    return new LoadComparison(
-        runs, window, Double.isNaN(before) ? middle(runs, Side.AFTER, window) : before, words);
-  }
-
-  private static double middle(List<FoundRun> runs, Side side, int window) {
-    return Figures.median(
-            runs.stream()
-                .filter(found -> found.run().side() == side)
-                .mapToDouble(found -> found.kilowatts(window))
-                .toArray())
-        .orElse(Double.NaN);
+    return new LoadComparison(runs, WINDOW_SECONDS, LoadLevel.best(runs, WINDOW_SECONDS), words);
   }
 
   private boolean isAlike(FoundRun found) {
-    return Math.abs(found.kilowatts(windowSeconds) - kilowatts) <= MOST_SHARE * kilowatts;
+    return LoadLevel.isAlike(found.kilowatts(windowSeconds), kilowatts);
   }
 
   /** Those that pulled alike; the others are rejected, and a side that never did is told. */
@@ -75,15 +55,15 @@ record LoadComparison(List<FoundRun> runs, int windowSeconds, double kilowatts, 
         windowSeconds,
         words.power(kilowatts),
         words.number(100 * Math.abs(own - kilowatts) / kilowatts, 0),
-        words.number(100 * MOST_SHARE, 0));
+        words.number(100 * LoadLevel.MOST_SHARE, 0));
   }
 
   /** "The after runs never held 380 N.m for 60 s: the nearest was 310 N.m." */
   private String never(Side side, List<FoundRun> ofSide) {
     OptionalDouble wished = newtonMetres(alikeOrOthers(side));
     OptionalDouble had = newtonMetres(ofSide);
-    boolean isOver = ofSide.stream().allMatch(found -> found.kilowatts(windowSeconds) > kilowatts);
-    String key = (isOver ? "load.over." : "load.never.") + side.name();
+    boolean isUnder = ofSide.stream().allMatch(found -> found.kilowatts(windowSeconds) < kilowatts);
+    String key = (isUnder ? "load.never." : "load.other.") + side.name();
     return wished.isPresent() && had.isPresent()
         ? words.say(key, torque(wished.getAsDouble()), windowSeconds, torque(had.getAsDouble()))
         : words.say(

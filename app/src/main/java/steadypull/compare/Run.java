@@ -17,7 +17,7 @@ import steadypull.vehicle.Vehicle;
  * @param vehicle as it was then: limits, layout and what it towed
  * @param ground road or rollers
  * @param loadSeconds from the onset to the end of the load, above 0
- * @param heldSeconds from the onset for as long as the load stayed within 10 % of what the runs
+ * @param heldSeconds from the onset for as long as the load stayed within 15 % of what the runs
  *     before mostly pulled at the same second: the window in which loads are equal; at most {@code
  *     loadSeconds}
  * @param series second by second, from before the onset until some minutes after the load

@@ -28,8 +28,9 @@ final class RunMatching {
     List<String> caveats = new ArrayList<>();
     LoadComparison loads = LoadComparison.of(found, words);
     List<FoundRun> alike = loads.alike(rejected, caveats);
-    List<FoundRun> left = new StartComparison(channel, words).alike(alike, rejected, caveats);
-    List<Run> runs = new EqualLoad(left).windowed();
+    List<FoundRun> equal = new EqualLoad(alike).windowed(rejected, words);
+    List<FoundRun> left = new StartComparison(channel, words).alike(equal, rejected, caveats);
+    List<Run> runs = left.stream().map(FoundRun::run).toList();
     Optional<LoadMatch> match = match(left, loads.windowSeconds());
     match.map(loads::mismatch).ifPresent(caveats::addAll);
     caveats.addAll(new RunCaveats(words).of(runs, sources, job));

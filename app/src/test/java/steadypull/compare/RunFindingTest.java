@@ -381,4 +381,39 @@ class RunFindingTest {
     assertThat(set.caveats()).contains("Loads were told by the fuel burnt.");
     assertThat(runs(PULL, PULL).caveats()).noneMatch(words -> words.startsWith("Loads were"));
   }
+
+  /** A trip with a short pull and a long one, before and after: the pairs are compared. */
+  @Test
+  void ofTwoLoadsTheOneThatMostRunsShareIsCompared() {
+    PlantTrip trip = PlantTrip.onRollers(16).rollers(60, 0.15).rollers(60, 0.62);
+    trip.rollers(300, 0.15).rollers(120, 0.9).rollers(60, 0.15);
+    TripSeconds both = trip.read("both");
+
+    RunSet set = runs(both, both);
+
+    assertThat(set.runs())
+        .hasSize(2)
+        .allSatisfy(run -> assertThat((double) run.loadSeconds()).isCloseTo(120, within(3.0)));
+    assertThat(set.rejected()).hasSize(2);
+    assertThat(set.caveats()).noneMatch(words -> words.startsWith("The"));
+  }
+
+  /** About the same energy over a minute, spent otherwise. */
+  @Test
+  void aLoadThatOnlyInTheMeanIsLikeTheOthersIsRefused() {
+    TripSeconds wavy =
+        PlantTrip.onRollers(18)
+            .rollers(30, 0.15)
+            .rollers(24, 1.0)
+            .rollers(36, 0.62)
+            .rollers(60, 0.85)
+            .rollers(60, 0.15)
+            .read("wavy");
+
+    RunSet set = runs(PULL, wavy);
+
+    assertThat(set.of(Side.AFTER)).isEmpty();
+    assertThat(set.rejected().getFirst().reason())
+        .matches("The load was like that of the others for \\d+ s only; 30 s are needed\\.");
+  }
 }
