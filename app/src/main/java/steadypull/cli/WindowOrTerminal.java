@@ -2,6 +2,8 @@ package steadypull.cli;
 
 import java.util.Optional;
 import steadypull.drive.LiveDrives;
+import steadypull.report.ComparisonDesk;
+import steadypull.report.LibraryComparisons;
 import steadypull.road.memory.RouteLine;
 import steadypull.store.TripLibrary;
 import steadypull.ui.Displays;
@@ -39,7 +41,7 @@ final class WindowOrTerminal {
       LiveDrives drives = route.map(usual::following).orElse(usual);
       Optional<String> name = port.isEmpty() ? vehicle : Optional.of(named(drives, port, vehicle));
       return display
-          ? window(drives, port, name)
+          ? window(drives, comparisons(library), port, name)
           : new TerminalDrive(main, drives).run(port.orElseThrow(), name.orElseThrow());
     }
   }
@@ -51,7 +53,16 @@ final class WindowOrTerminal {
         : drives.usualVehicle(port.orElseThrow()).orElse(UNNAMED);
   }
 
-  private int window(LiveDrives drives, Optional<String> port, Optional<String> vehicle)
+  private ComparisonDesk comparisons(TripLibrary library) {
+    return new LibraryComparisons(
+        library, main.libraryFolder(), main.program().wall(), main.program().version());
+  }
+
+  private int window(
+      LiveDrives drives,
+      ComparisonDesk comparisons,
+      Optional<String> port,
+      Optional<String> vehicle)
       throws Exception {
     WindowSettings settings =
         new WindowSettings(
@@ -61,7 +72,7 @@ final class WindowOrTerminal {
             main.format().system(),
             ScreenSettings.in(main.libraryFolder().resolve(SCREEN_SETTINGS)));
     try (SealingDesk desk = new SealingDesk(drives)) {
-      SteadypullWindow window = new SteadypullWindow(desk, settings);
+      SteadypullWindow window = new SteadypullWindow(desk, comparisons, settings);
       try (var _ = StopSignals.call(window::leave)) {
         window.open();
       }

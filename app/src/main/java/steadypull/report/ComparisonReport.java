@@ -50,8 +50,8 @@ public final class ComparisonReport {
     body.add(LetterheadForm.of(head, words)).with("h1", title);
     job().ifPresent(name -> body.with("p", words.say("report.job", name), "class", "soft"));
     body.add(verdict());
-    body.with("p", ConditionWords.sides(comparison), "class", "soft");
-    ConditionWords.load(comparison).ifPresent(text -> body.with("p", text, "class", "soft"));
+    body.with("p", comparison.conditions(), "class", "soft");
+    comparison.load().ifPresent(text -> body.with("p", text, "class", "soft"));
     body.add(ComparisonPicture.of(comparison));
     body.with("p", words.say("picture.note"), "class", "soft");
     body.add(FigureTables.times(comparison));

@@ -35,8 +35,8 @@ public final class ComparisonText {
     comparison.onOneDay().ifPresent(this::line);
     comparison.missing().ifPresent(this::line);
     line("");
-    line(ConditionWords.sides(comparison));
-    ConditionWords.load(comparison).ifPresent(this::line);
+    line(comparison.conditions());
+    comparison.load().ifPresent(this::line);
   }
 
   private void times() {

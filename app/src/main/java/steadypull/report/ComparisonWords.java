@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import steadypull.channel.QuantityFormat;
 import steadypull.compare.Comparison;
+import steadypull.compare.Side;
+import steadypull.compare.SideFigures;
 import steadypull.thermal.Belief;
 
 /**
@@ -49,6 +51,11 @@ public final class ComparisonWords {
     return verdict.missing();
   }
 
+  /** The same in few words. */
+  public Optional<String> missingShort() {
+    return verdict.missingShort();
+  }
+
   /** The verdict and what proof still asks for. */
   public String sentence() {
     return missing().map(asked -> claim() + " " + asked).orElse(claim());
@@ -72,6 +79,99 @@ public final class ComparisonWords {
   /** Figures that the identified model says. */
   public List<FigureRow> calculated() {
     return rows.calculated();
+  }
+
+  /** Where a side would settle on the day to which both were brought; empty if not known. */
+  public Optional<SideDay> day(Side side) {
+    SideFigures told = side == Side.BEFORE ? comparison.before() : comparison.after();
+    OptionalDouble settles = DayWords.settlesCelsius(comparison, told);
+    if (settles.isEmpty()) {
+      return Optional.empty();
+    }
+    QuantityFormat quantities = figures.quantities();
+    OptionalDouble limit = comparison.limitCelsius();
+    double under = limit.isPresent() ? limit.getAsDouble() - settles.getAsDouble() : 0;
+    String time = rows.toLimit(told);
+    return Optional.of(
+        new SideDay(
+            quantities.temperature(settles.getAsDouble()),
+            limit.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                    words.say(
+                        under < 0 ? "trip.isOver" : "trip.isUnder",
+                        quantities.temperatureDifference(Math.abs(under)))),
+            under < 0,
+            time.equals(FigureText.UNKNOWN) ? Optional.empty() : Optional.of(time)));
+  }
+
+  /** To what both sides were brought, with runs and days of both. */
+  public String conditions() {
+    return ConditionWords.sides(this);
+  }
+
+  /** How nearly both sides pulled alike; empty if one has no run. */
+  public Optional<String> load() {
+    return ConditionWords.load(this);
+  }
+
+  /** The channel and the vehicle as a title. */
+  public String title() {
+    return words.say("report.title", channel(), vehicle());
+  }
+
+  /** Runs and days of both sides. */
+  public String sides() {
+    return ConditionWords.runs(this);
+  }
+
+  /** How much the loads differ, in one short sentence; empty if one side has no run. */
+  public Optional<String> mismatch() {
+    return comparison
+        .runs()
+        .load()
+        .map(
+            load ->
+                words.say(
+                    "report.mismatch",
+                    figures.quantities().power(Math.abs(load.mismatchKilowatts()))));
+  }
+
+  /** The load of both sides; empty if one has no run. */
+  public Optional<String> loads() {
+    return comparison
+        .runs()
+        .load()
+        .map(
+            load ->
+                words.say(
+                    "picture.loads",
+                    figures.quantities().power(load.beforeKilowatts()),
+                    figures.quantities().power(load.afterKilowatts())));
+  }
+
+  /** A whole number of degrees on the scale of the comparison's temperatures. */
+  public String onScale(double degrees) {
+    return figures.wholeTemperature(degrees, comparison.isAboveOutside());
+  }
+
+  /** The reader's units. */
+  public QuantityFormat quantities() {
+    return figures.quantities();
+  }
+
+  /** The runs that were left out, each with its reason. */
+  public List<String> leftOut() {
+    return comparison.runs().rejected().stream()
+        .map(run -> RunLine.name(run, words) + ", " + words.say("report.rejected", run.reason()))
+        .toList();
+  }
+
+  /** Name of the vehicle of the runs; empty if there are none. */
+  public String vehicle() {
+    return comparison.runs().runs().isEmpty()
+        ? ""
+        : comparison.runs().runs().getLast().vehicle().name();
   }
 
   /** What the comparison cannot show, each sentence once. */
@@ -122,6 +222,11 @@ public final class ComparisonWords {
             quantities.outsideTemperature(comparison.outsideCelsius().getAsDouble()),
             figures.wholeTemperature(onScale.getAsDouble(), true))
         : words.say("picture.limit", limit);
+  }
+
+  /** The range of a change. */
+  public String range(Belief gain) {
+    return figures.range(gain);
   }
 
   ReportWords words() {

@@ -15,18 +15,26 @@ final class ConditionWords {
   static String sides(ComparisonWords comparison) {
     Comparison found = comparison.comparison();
     ReportWords words = comparison.words();
-    String before = side(comparison, Side.BEFORE);
-    String after = side(comparison, Side.AFTER);
     if (found.outsideCelsius().isEmpty() || found.powerKilowatts().isEmpty()) {
-      return words.say("report.conditionsUnknown", before, after);
+      return runs(comparison);
     }
     QuantityFormat quantities = comparison.figures().quantities();
     return words.say(
         "report.conditions",
         quantities.outsideTemperature(found.outsideCelsius().getAsDouble()),
         quantities.power(found.powerKilowatts().getAsDouble()),
-        before,
-        after);
+        side(comparison, Side.BEFORE),
+        side(comparison, Side.AFTER));
+  }
+
+  /** Runs and days of both sides. */
+  static String runs(ComparisonWords comparison) {
+    return comparison
+        .words()
+        .say(
+            "report.conditionsUnknown",
+            side(comparison, Side.BEFORE),
+            side(comparison, Side.AFTER));
   }
 
   private static String side(ComparisonWords comparison, Side side) {

@@ -129,7 +129,8 @@ final class FigureRows {
                 figures.belief(side.hottestOutsideCelsius(), quantities::outsideTemperature, "")));
   }
 
-  private String toLimit(SideFigures side) {
+  /** As {@code m:ss}, that it never comes, or a dash. */
+  String toLimit(SideFigures side) {
     if (side.secondsToLimit().isPresent()) {
       return FigureText.minutes(side.secondsToLimit().getAsDouble());
     }

@@ -1,8 +1,6 @@
 package steadypull.report;
 
 import java.util.Arrays;
-import java.util.DoubleSummaryStatistics;
-import java.util.stream.DoubleStream;
 import steadypull.compare.Comparison;
 import steadypull.thermal.Belief;
 
@@ -22,8 +20,9 @@ final class GainLane {
     plan.ground(PicturePlan.GAIN_TOP, PicturePlan.GAIN_HEIGHT, true);
     plan.name(plan.words().words().say("picture.gain"), PicturePlan.GAIN_TOP);
     double[] lasting = plan.shown(comparison.lastingGain().middle());
-    double[] whole = whole(lasting);
-    PictureScale scale = scale(lasting, whole);
+    double[] whole = ComparisonScales.gain(comparison);
+    PictureScale scale =
+        ComparisonScales.gain(comparison, PicturePlan.GAIN_TOP + 4, PicturePlan.GAIN_HEIGHT - 4);
     for (double value : scale.lines()) {
       plan.rule(scale.y(value), plan.words().figures().quantities().temperatureDifference(value));
     }
@@ -31,13 +30,6 @@ final class GainLane {
     plan.drawing()
         .line(PicturePlan.SOFT, 1, PicturePlan.LEFT, scale.y(0), PicturePlan.RIGHT, scale.y(0));
     comparison.settledGain().ifPresent(gain -> settled(gain, scale));
-  }
-
-  private double[] whole(double[] lasting) {
-    double[] delaying = comparison.delayingGain().middle();
-    double[] whole = new double[Math.min(lasting.length, delaying.length)];
-    Arrays.setAll(whole, i -> lasting[i] + delaying[i]);
-    return whole;
   }
 
   private void split(PictureScale scale, double[] lasting, double[] whole) {
@@ -48,20 +40,6 @@ final class GainLane {
     plan.drawing().hatchedBand(PicturePlan.INK, x, all, part);
     plan.drawing().curve(PicturePlan.SOFT, 1, x, part);
     plan.drawing().curve(PicturePlan.INK, 1.8, x, all);
-  }
-
-  private PictureScale scale(double[] lasting, double[] whole) {
-    DoubleSummaryStatistics shown =
-        DoubleStream.concat(
-                DoubleStream.concat(Arrays.stream(lasting), Arrays.stream(whole)),
-                comparison.settledGain().stream().mapToDouble(Belief::middle))
-            .filter(value -> !Double.isNaN(value))
-            .summaryStatistics();
-    return new PictureScale(
-        PicturePlan.GAIN_TOP + 4,
-        PicturePlan.GAIN_HEIGHT - 4,
-        Math.min(0, shown.getMin()),
-        Math.max(1, shown.getMax()) * 1.08);
   }
 
   private void settled(Belief gain, PictureScale scale) {

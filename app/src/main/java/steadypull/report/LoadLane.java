@@ -1,7 +1,5 @@
 package steadypull.report;
 
-import java.util.Arrays;
-import java.util.stream.DoubleStream;
 import steadypull.channel.QuantityFormat;
 import steadypull.compare.Comparison;
 import steadypull.compare.LoadMatch;
@@ -24,18 +22,10 @@ final class LoadLane {
     Comparison comparison = plan.words().comparison();
     double[] before = plan.shown(comparison.beforeKilowatts().middle());
     double[] after = plan.shown(comparison.afterKilowatts().middle());
-    PictureScale scale =
-        new PictureScale(4, PicturePlan.LOAD_HEIGHT - 4, 0, most(before, after) * 1.05);
+    PictureScale scale = ComparisonScales.load(comparison, 4, PicturePlan.LOAD_HEIGHT - 4);
     plan.hollow(scale.heights(before), BEFORE_THICK);
     plan.solid(scale.heights(after), AFTER_THICK);
     comparison.runs().load().ifPresent(this::label);
-  }
-
-  private static double most(double[] before, double[] after) {
-    return DoubleStream.concat(Arrays.stream(before), Arrays.stream(after))
-        .filter(power -> power > 0)
-        .max()
-        .orElse(1);
   }
 
   private void label(LoadMatch load) {

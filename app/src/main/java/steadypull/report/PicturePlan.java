@@ -1,7 +1,6 @@
 package steadypull.report;
 
 import java.util.Arrays;
-import steadypull.compare.Comparison;
 import steadypull.compare.Course;
 
 /**
@@ -37,15 +36,12 @@ record PicturePlan(ComparisonWords words, Drawing drawing, int seconds) {
   static final String LASTS = "#aebbac";
 
   private static final double HEIGHT = 320;
-  private static final int LONGEST_SECONDS = 301;
 
   static PicturePlan of(ComparisonWords words) {
-    Comparison comparison = words.comparison();
-    int longest = Math.max(comparison.beforeCourse().seconds(), comparison.afterCourse().seconds());
     return new PicturePlan(
         words,
         new Drawing(WIDTH, HEIGHT, words.words().say("picture.aria")),
-        Math.clamp(longest, 2, LONGEST_SECONDS));
+        ComparisonScales.seconds(words.comparison()));
   }
 
   double x(int second) {

@@ -1,20 +1,12 @@
 package steadypull.report;
 
-import java.util.Arrays;
-import java.util.DoubleSummaryStatistics;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import steadypull.compare.Comparison;
-import steadypull.compare.Course;
 import steadypull.thermal.Belief;
 
 /** Both temperatures under the limit, and where they settle. */
 final class TemperatureLane {
-  /** The limit is drawn if it lies within so many K over the hottest. Our choice. */
-  private static final double CEILING_KELVIN = 12;
-
   private static final double BEFORE_THICK = 4.4;
   private static final double AFTER_THICK = 2.6;
   private static final double SIDE_SHIFT = 10;
@@ -31,7 +23,9 @@ final class TemperatureLane {
     this.plan = plan;
     this.words = plan.words();
     this.comparison = words.comparison();
-    this.scale = scale();
+    this.scale =
+        ComparisonScales.temperature(
+            words, PicturePlan.TEMPERATURE_TOP, PicturePlan.TEMPERATURE_HEIGHT);
   }
 
   void draw() {
@@ -98,33 +92,6 @@ final class TemperatureLane {
         PicturePlan.LEFT + 5,
         high < NAME_SHIFT ? y + 9 : y - 9,
         260);
-  }
-
-  private PictureScale scale() {
-    DoubleSummaryStatistics shown =
-        DoubleStream.concat(
-                Stream.of(comparison.beforeCourse(), comparison.afterCourse())
-                    .flatMapToDouble(this::bounds),
-                Stream.of(comparison.before().settles(), comparison.after().settles())
-                    .flatMap(Optional::stream)
-                    .mapToDouble(Belief::middle))
-            .filter(value -> !Double.isNaN(value))
-            .summaryStatistics();
-    double hottest = shown.getCount() == 0 ? 1 : shown.getMax();
-    double coldest = shown.getCount() == 0 ? 0 : shown.getMin();
-    OptionalDouble limit = words.limitOnScale();
-    boolean isNear =
-        limit.isPresent()
-            && limit.getAsDouble() > coldest
-            && limit.getAsDouble() < hottest + CEILING_KELVIN;
-    double top = isNear ? Math.max(hottest, limit.getAsDouble() + 4) : hottest;
-    return new PictureScale(
-        PicturePlan.TEMPERATURE_TOP, PicturePlan.TEMPERATURE_HEIGHT, coldest - 1, top + 2);
-  }
-
-  private DoubleStream bounds(Course course) {
-    return DoubleStream.concat(
-        Arrays.stream(plan.shown(course.low())), Arrays.stream(plan.shown(course.high())));
   }
 
   /** The hotter side is named above its line, the cooler one under its own. */

@@ -71,34 +71,43 @@ final class VerdictWords {
 
   /** What proof still asks for; empty where it is proven, or a difference is excluded. */
   Optional<String> missing() {
-    boolean isSettled =
-        comparison.verdict() == Verdict.PROVEN || comparison.equivalentWithin().isPresent();
-    List<String> asked = isSettled ? List.of() : asked();
-    return asked.isEmpty()
-        ? Optional.empty()
-        : Optional.of(words.say("missing", String.join(words.say("missing.and"), asked)));
+    return missing("missing");
   }
 
-  private List<String> asked() {
+  /** The same in few words. */
+  Optional<String> missingShort() {
+    return missing("short");
+  }
+
+  private Optional<String> missing(String form) {
+    boolean isSettled =
+        comparison.verdict() == Verdict.PROVEN || comparison.equivalentWithin().isPresent();
+    List<String> asked = isSettled ? List.of() : asked(form);
+    return asked.isEmpty()
+        ? Optional.empty()
+        : Optional.of(words.say(form, String.join(words.say(form + ".and"), asked)));
+  }
+
+  private List<String> asked(String form) {
     RunTally tally = RunTally.of(comparison.runs());
     List<String> asked = new ArrayList<>();
     if (!tally.hasRunsEnough()) {
       asked.add(
           words.say(
-              "missing.runs",
+              form + ".runs",
               Integer.toString(comparison.runs().of(Side.BEFORE).size()),
               Integer.toString(comparison.runs().of(Side.AFTER).size())));
     }
     if (!tally.isSpread()) {
-      asked.add(words.say("missing.days"));
+      asked.add(words.say(form + ".days"));
     }
     boolean isClaimed = comparison.verdict() == Verdict.LIKELY;
     if (!isClaimed) {
-      asked.add(words.say("missing.claim"));
+      asked.add(words.say(form + ".claim"));
     } else if (isBelowDetectable()) {
       asked.add(
           words.say(
-              "missing.size", figures.difference(comparison.smallestDetectable().getAsDouble())));
+              form + ".size", figures.difference(comparison.smallestDetectable().getAsDouble())));
     }
     return asked;
   }

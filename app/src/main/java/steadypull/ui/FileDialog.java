@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 import steadypull.drive.ExportTarget;
 
 /** The system's own dialogue for files. */
-final class FileDialog implements FileChoice {
+final class FileDialog implements FileChoice, ReportChoice {
   private static final String ANY = "*";
   private static final String TABLE_WITHOUT_PLACES = "trips.asTableWithoutPlaces";
   private static final String TRIP_WITHOUT_PLACES = "trips.asTripWithoutPlaces";
@@ -47,6 +47,20 @@ final class FileDialog implements FileChoice {
     File chosen = dialogue.showSaveDialog(owner.getScene().getWindow());
     return Optional.ofNullable(chosen)
         .map(file -> target(words, file.toPath(), dialogue.getSelectedExtensionFilter()));
+  }
+
+  @Override
+  public Optional<Path> forReport(String name) {
+    FileChooser dialogue = new FileChooser();
+    dialogue.setTitle(words.say("compare.report"));
+    dialogue.setInitialFileName(name + ".pdf");
+    dialogue
+        .getExtensionFilters()
+        .setAll(
+            List.of(new ExtensionFilter("PDF", "*.pdf"), new ExtensionFilter("HTML", "*.html")));
+    File chosen = dialogue.showSaveDialog(owner.getScene().getWindow());
+    return Optional.ofNullable(chosen)
+        .map(file -> named(file.toPath(), dialogue.getSelectedExtensionFilter()));
   }
 
   /** The kind that was chosen says whether places are left out. */

@@ -27,6 +27,7 @@ final class MenuScreen implements Screen {
    * @param sensors opens the list of sensors
    * @param trips opens the kept trips
    * @param codes shows the trouble codes
+   * @param compare compares trips before and after a change
    * @param backup copies the library
    * @param about opens the cautions
    */
@@ -38,6 +39,7 @@ final class MenuScreen implements Screen {
       Runnable sensors,
       Runnable trips,
       Runnable codes,
+      Runnable compare,
       Runnable backup,
       Runnable about) {}
 
@@ -48,6 +50,8 @@ final class MenuScreen implements Screen {
     end = row("menu-end", words.say("menu.end"), actions.end());
     row("menu-trips", words.say("trips.title"), actions.trips())
         .show(words.say("trips.title"), words.say("menu.tripsNote"));
+    row("menu-compare", words.say("compare.title"), actions.compare())
+        .show(words.say("compare.title"), words.say("menu.compareNote"));
     row("menu-sensors", words.say("menu.sensors"), actions.sensors())
         .show(words.say("menu.sensors"), words.say("menu.sensorsNote"));
     row("menu-codes", words.say("menu.codes"), actions.codes());

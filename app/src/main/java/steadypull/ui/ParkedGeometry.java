@@ -39,6 +39,7 @@ final class ParkedGeometry {
   static final double SENSORS_BUTTON_WIDTH = 176;
 
   static final double TRIPS_LEFT = 1080;
+  static final double COMPARE_LEFT = 886;
   static final double TRIPS_TOP = 12;
   static final double TRIPS_HEIGHT = 84;
 

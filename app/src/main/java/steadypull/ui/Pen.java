@@ -75,6 +75,11 @@ final class Pen {
     context.restore();
   }
 
+  /** The colour of a token in the light of the canvas. */
+  Color colour(Token token) {
+    return palette.colour(token);
+  }
+
   /** The canvas itself, for what has no word here. */
   GraphicsContext context() {
     return context;

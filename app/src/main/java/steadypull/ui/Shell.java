@@ -19,6 +19,7 @@ import steadypull.drive.DriveException;
 import steadypull.drive.DriveSession;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.PortChoice;
+import steadypull.report.ComparisonDesk;
 
 /**
  * Goes from screen to screen and holds the running drive. FX thread only; whatever may wait runs on
@@ -33,6 +34,7 @@ final class Shell {
   private final MenuScreen menu;
   private final SensorsDesk sensors;
   private final TripExports exports;
+  private final CompareDesk comparing;
 
   private UnitSystem units;
   private LightChoice light;
@@ -49,6 +51,7 @@ final class Shell {
    * @param library reads and changes trips, one after the other
    * @param exporting writes files
    * @param settings what the screen remembers
+   * @param comparisons compares kept trips
    */
   record Surroundings(
       ZoneId zone,
@@ -57,7 +60,8 @@ final class Shell {
       Executor background,
       Executor library,
       Executor exporting,
-      ScreenSettings settings) {}
+      ScreenSettings settings,
+      ComparisonDesk comparisons) {}
 
   private record Running(DriveSession session, DriveModel model, DriveScreen screen) {}
 
@@ -69,6 +73,7 @@ final class Shell {
     this.light = surroundings.settings().light();
     this.start = new StartModel(desk.leftBehind());
     this.sensors = new SensorsDesk(desk, words, surroundings.background());
+    this.comparing = new CompareDesk(surroundings.comparisons(), words, surroundings.library());
     this.exports = new TripExports(desk.trips(), words, surroundings.exporting());
     this.menu =
         new MenuScreen(
@@ -81,6 +86,7 @@ final class Shell {
                 this::driveSensors,
                 () -> openTrips(this::showMenu),
                 this::codes,
+                () -> compare(this::showMenu),
                 this::backup,
                 this::about));
     applyLight(LocalTime.ofInstant(surroundings.clock().instant(), surroundings.zone()));
@@ -101,6 +107,7 @@ final class Shell {
             this::look,
             this::chosenSensors,
             () -> openTrips(this::showStart),
+            () -> compare(this::showStart),
             this::beginChosen));
     look();
   }
@@ -219,6 +226,17 @@ final class Shell {
   private void codes() {
     Diagnosis told = running.map(drive -> drive.model().diagnosis()).orElseGet(Diagnosis::none);
     root.show(new CodesScreen(words, told, this::showMenu));
+  }
+
+  private void compare(Runnable back) {
+    isDriveShown = false;
+    comparing.look();
+    root.show(
+        new CompareScreen(
+            words,
+            new QuantityFormat(words.locale(), units),
+            comparing,
+            new CompareScreen.Ways(new FileDialog(words, root), back)));
   }
 
   private void backup() {

@@ -15,6 +15,7 @@ final class StartScreen implements Screen {
    * @param lookAgain looks for ports again
    * @param sensors opens the sensors of the chosen vehicle
    * @param trips opens the kept trips
+   * @param compare compares kept trips before and after a change
    * @param begin begins the chosen drive
    */
   StartScreen(
@@ -23,12 +24,19 @@ final class StartScreen implements Screen {
       Runnable lookAgain,
       Runnable sensors,
       Runnable trips,
+      Runnable compare,
       Runnable begin) {
     root = Parked.page(words.say("start.title"), subtitle(words, model));
     VehicleStep vehicle = new VehicleStep(words, model, sensors);
     PortStep port = new PortStep(words, model, lookAgain);
     BeforeStep before = new BeforeStep(words, model, begin);
-    root.getChildren().addAll(vehicle, port, before, trips(words, trips));
+    root.getChildren()
+        .addAll(
+            vehicle,
+            port,
+            before,
+            way("trips", words.say("trips.title"), trips, ParkedGeometry.TRIPS_LEFT),
+            way("compare", words.say("compare.title"), compare, ParkedGeometry.COMPARE_LEFT));
     model
         .factsProperty()
         .addListener(
@@ -52,11 +60,11 @@ final class StartScreen implements Screen {
     before.show(model.choiceProperty().get(), model.stageProperty().get());
   }
 
-  private static PressButton trips(Words words, Runnable open) {
-    PressButton button = new PressButton(Icon.NONE, words.say("trips.title"), open);
-    button.setId("trips");
+  private static PressButton way(String id, String text, Runnable open, double left) {
+    PressButton button = new PressButton(Icon.NONE, text, open);
+    button.setId(id);
     button.place(
-        ParkedGeometry.TRIPS_LEFT,
+        left,
         ParkedGeometry.TRIPS_TOP,
         ParkedGeometry.RIGHT - ParkedGeometry.TRIPS_LEFT,
         ParkedGeometry.TRIPS_HEIGHT);

@@ -13,6 +13,7 @@ import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 import steadypull.drive.DriveDesk;
+import steadypull.report.ComparisonDesk;
 
 /** The window of the program. */
 public final class SteadypullWindow {
@@ -20,6 +21,7 @@ public final class SteadypullWindow {
 
   private final DriveDesk desk;
   private final WindowSettings settings;
+  private final ComparisonDesk comparisons;
   private final CountDownLatch closed = new CountDownLatch(1);
   private final AtomicReference<@Nullable Throwable> trouble = new AtomicReference<>();
   private final ExecutorService background = thread("desk");
@@ -29,8 +31,9 @@ public final class SteadypullWindow {
   private final AtomicReference<@Nullable Runnable> leaving = new AtomicReference<>();
 
   /** Prepares a window; nothing is shown before {@link #open}. */
-  public SteadypullWindow(DriveDesk desk, WindowSettings settings) {
+  public SteadypullWindow(DriveDesk desk, ComparisonDesk comparisons, WindowSettings settings) {
     this.desk = desk;
+    this.comparisons = comparisons;
     this.settings = settings;
   }
 
@@ -109,7 +112,8 @@ public final class SteadypullWindow {
                 background,
                 library,
                 exporting,
-                settings.screen()));
+                settings.screen(),
+                comparisons));
     Stage stage = new Stage();
     stage.setTitle(words.say("window.title"));
     stage.setScene(new Scene(shell.root()));

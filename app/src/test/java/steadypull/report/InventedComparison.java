@@ -159,6 +159,57 @@ public final class InventedComparison {
         caveats);
   }
 
+  /** Two trips of which nothing can be compared. */
+  public static Comparison untold() {
+    Course none = new Course(new double[0], new double[0], new double[0]);
+    SideFigures unknown =
+        new SideFigures(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    RunSet runs =
+        new RunSet(
+            List.of(),
+            List.of(
+                new RejectedRun("20260310T163000Z-cftt", 0, Side.BEFORE, "nothing was pulled."),
+                new RejectedRun("20260513T154000Z-vhwy", 508, Side.AFTER, "began 9 degC hotter.")),
+            List.of());
+    return new Comparison(
+        Channels.CHARGE_COOLANT_TEMP,
+        true,
+        runs,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        Verdict.NOT_PROVEN,
+        Verdict.NOT_PROVEN,
+        Optional.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        unknown,
+        unknown,
+        none,
+        none,
+        none,
+        none,
+        0,
+        none,
+        none,
+        List.of("The after runs never held 380 N.m for 60 s. Drive one, or choose another load."));
+  }
+
   private static double before(int second) {
     return START + 42 * (1 - Math.exp(-second / 65.0));
   }

@@ -48,7 +48,13 @@ class DrivePicturesTest {
         List.of("Wattle 2", "Quarry tipper"),
         List.of(RecordingDesk.REAL, RecordingDesk.SIMULATED),
         "");
-    write("start", () -> new StartScreen(words, start, nothing, nothing, nothing, nothing));
+    write(
+        "start", () -> new StartScreen(words, start, nothing, nothing, nothing, nothing, nothing));
+    for (CompareMoments moment : CompareMoments.values()) {
+      write(
+          "compare-" + moment.name().toLowerCase(Locale.ROOT),
+          () -> moment.screen(Locale.ENGLISH, UnitSystem.METRIC));
+    }
     write("about", () -> new AboutScreen(words, nothing));
     write("codes", () -> new CodesScreen(words, Moments.underboost(), nothing));
     write("backup", () -> ReadableTextTest.backup(words));
@@ -60,7 +66,7 @@ class DrivePicturesTest {
                   words,
                   new MenuScreen.Actions(
                       nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing,
-                      nothing));
+                      nothing, nothing));
           menu.show(UnitSystem.METRIC, LightChoice.BY_CLOCK);
           return menu;
         });

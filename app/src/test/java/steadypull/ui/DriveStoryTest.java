@@ -50,7 +50,8 @@ class DriveStoryTest {
                 Runnable::run,
                 Runnable::run,
                 Runnable::run,
-                ScreenSettings.in(folder.resolve("screen.properties"))));
+                ScreenSettings.in(folder.resolve("screen.properties")),
+                new NoComparisons()));
     new Scene(made.root());
     return made;
   }

@@ -100,11 +100,11 @@ class ReadableTextTest {
                       words,
                       new MenuScreen.Actions(
                           nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing,
-                          nothing));
+                          nothing, nothing));
               menu.show(units, LightChoice.BY_CLOCK);
               return List.of(
-                  new StartScreen(words, start, nothing, nothing, nothing, nothing),
-                  new StartScreen(words, newcomer, nothing, nothing, nothing, nothing),
+                  new StartScreen(words, start, nothing, nothing, nothing, nothing, nothing),
+                  new StartScreen(words, newcomer, nothing, nothing, nothing, nothing, nothing),
                   menu,
                   sensors(words, units, SensorMoments.told()),
                   sensors(words, units, SensorMoments.puzzling()),
@@ -132,6 +132,15 @@ class ReadableTextTest {
           assertReadable(where, texts, PARKED_MINIMUM_PX);
         }
       }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("readers")
+  void comparisonsAreReadableInEveryState(Locale locale, UnitSystem units) {
+    for (CompareMoments moment : CompareMoments.values()) {
+      List<Placed> texts = Fx.call(() -> texts(moment.screen(locale, units)));
+      assertReadable(moment + " " + locale + " " + units, texts, PARKED_MINIMUM_PX);
     }
   }
 

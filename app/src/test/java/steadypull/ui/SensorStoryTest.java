@@ -54,7 +54,8 @@ class SensorStoryTest {
                           Runnable::run,
                           Runnable::run,
                           Runnable::run,
-                          ScreenSettings.in(folder.resolve("screen.properties"))));
+                          ScreenSettings.in(folder.resolve("screen.properties")),
+                          new NoComparisons()));
               new Scene(made.root());
               return made;
             });

@@ -69,7 +69,8 @@ class TripsStoryTest {
                 Runnable::run,
                 Runnable::run,
                 Runnable::run,
-                ScreenSettings.in(folder.resolve("screen.properties"))));
+                ScreenSettings.in(folder.resolve("screen.properties")),
+                new NoComparisons()));
     new Scene(made.root());
     return made;
   }
@@ -156,6 +157,15 @@ class TripsStoryTest {
 
   private TripSummary newest() throws Exception {
     return shelf.library.trips(Optional.empty()).getFirst();
+  }
+
+  @Test
+  void startLeadsToTheComparisonOfTripsAndBack() {
+    press("compare");
+    assertThat(find("compare-runs")).isPresent();
+
+    press("compare-menu");
+    assertThat(find("trips")).isPresent();
   }
 
   @Test
