@@ -15,6 +15,7 @@ final class MenuScreen implements Screen {
   private final PressRow end;
   private final PressRow units;
   private final PressRow light;
+  private final PressRow sound;
   private int rows;
 
   /**
@@ -24,6 +25,7 @@ final class MenuScreen implements Screen {
    * @param end ends the drive
    * @param units changes between metric and imperial
    * @param light changes between day, night and the clock
+   * @param sound changes how loud it is
    * @param sensors opens the list of sensors
    * @param trips opens the kept trips
    * @param codes shows the trouble codes
@@ -36,6 +38,7 @@ final class MenuScreen implements Screen {
       Runnable end,
       Runnable units,
       Runnable light,
+      Runnable sound,
       Runnable sensors,
       Runnable trips,
       Runnable codes,
@@ -57,6 +60,7 @@ final class MenuScreen implements Screen {
     row("menu-codes", words.say("menu.codes"), actions.codes());
     units = row("menu-units", words.say("menu.units"), actions.units());
     light = row("menu-light", words.say("menu.light"), actions.light());
+    sound = row("menu-sound", words.say("menu.sound"), actions.sound());
     row("menu-backup", words.say("menu.backup"), actions.backup())
         .show(words.say("menu.backup"), words.say("menu.backupNote"));
     row("menu-about", words.say("menu.about"), actions.about());
@@ -82,7 +86,7 @@ final class MenuScreen implements Screen {
   }
 
   /** Shows what is chosen at present. */
-  void show(UnitSystem chosenUnits, LightChoice chosenLight) {
+  void show(UnitSystem chosenUnits, LightChoice chosenLight, SoundChoice chosenSound) {
     units.show(
         words.say("menu.units"),
         words.say(
@@ -91,6 +95,7 @@ final class MenuScreen implements Screen {
               case IMPERIAL -> "menu.imperial";
             }));
     light.show(words.say("menu.light"), words.say(chosenLight.key()));
+    sound.show(words.say("menu.sound"), words.say(chosenSound.key()));
   }
 
   /** Says that the drive is being ended. */

@@ -10,11 +10,12 @@ import java.util.Optional;
 import java.util.Properties;
 
 /**
- * What the screen remembers from one start to the next: day, night or by the clock. One thread at a
- * time.
+ * What the screen remembers from one start to the next: day, night or by the clock, and how loud it
+ * is. One thread at a time.
  */
 public final class ScreenSettings {
   private static final String LIGHT = "light";
+  private static final String SOUND = "sound";
 
   private final Optional<Path> file;
 
@@ -34,28 +35,51 @@ public final class ScreenSettings {
 
   /** The light that was chosen last; by the clock if none was or it cannot be read. */
   LightChoice light() {
+    return chosen(LIGHT, LightChoice.values(), LightChoice.BY_CLOCK);
+  }
+
+  /** How loud it was to be last; spoken if nothing was chosen or it cannot be read. */
+  SoundChoice sound() {
+    return chosen(SOUND, SoundChoice.values(), SoundChoice.SPOKEN);
+  }
+
+  private <T extends Enum<T>> T chosen(String key, T[] choices, T otherwise) {
+    String name = kept().getProperty(key);
+    return Arrays.stream(choices)
+        .filter(choice -> choice.name().equals(name))
+        .findFirst()
+        .orElse(otherwise);
+  }
+
+  private Properties kept() {
     Properties kept = new Properties();
     if (file.isPresent() && Files.exists(file.get())) {
       try (Reader reader = Files.newBufferedReader(file.get())) {
         kept.load(reader);
       } catch (IOException | IllegalArgumentException unreadable) {
-        // Day or night is seen at once and chosen again with one touch: nothing to report.
-        return LightChoice.BY_CLOCK;
+        // What was chosen is seen and heard at once and chosen again with one touch.
+        return new Properties();
       }
     }
-    return Arrays.stream(LightChoice.values())
-        .filter(choice -> choice.name().equals(kept.getProperty(LIGHT)))
-        .findFirst()
-        .orElse(LightChoice.BY_CLOCK);
+    return kept;
   }
 
   /** Remembers a choice. */
   void keep(LightChoice chosen) {
+    keep(LIGHT, chosen.name());
+  }
+
+  /** Remembers a choice. */
+  void keep(SoundChoice chosen) {
+    keep(SOUND, chosen.name());
+  }
+
+  private void keep(String key, String name) {
     if (file.isEmpty()) {
       return;
     }
-    Properties kept = new Properties();
-    kept.setProperty(LIGHT, chosen.name());
+    Properties kept = kept();
+    kept.setProperty(key, name);
     try {
       Path folder = file.get().toAbsolutePath().getParent();
       if (folder != null) {

@@ -38,6 +38,7 @@ final class Shell {
 
   private UnitSystem units;
   private LightChoice light;
+  private SoundChoice sound;
   private Optional<Running> running = Optional.empty();
   private boolean isDriveShown;
 
@@ -52,6 +53,7 @@ final class Shell {
    * @param exporting writes files
    * @param settings what the screen remembers
    * @param comparisons compares kept trips
+   * @param voice says aloud what asks for an answer
    */
   record Surroundings(
       ZoneId zone,
@@ -61,7 +63,8 @@ final class Shell {
       Executor library,
       Executor exporting,
       ScreenSettings settings,
-      ComparisonDesk comparisons) {}
+      ComparisonDesk comparisons,
+      Voice voice) {}
 
   private record Running(DriveSession session, DriveModel model, DriveScreen screen) {}
 
@@ -71,6 +74,7 @@ final class Shell {
     this.units = units;
     this.surroundings = surroundings;
     this.light = surroundings.settings().light();
+    this.sound = surroundings.settings().sound();
     this.start = new StartModel(desk.leftBehind());
     this.sensors = new SensorsDesk(desk, words, surroundings.background());
     this.comparing = new CompareDesk(surroundings.comparisons(), words, surroundings.library());
@@ -83,6 +87,7 @@ final class Shell {
                 this::endDrive,
                 this::changeUnits,
                 this::changeLight,
+                this::changeSound,
                 this::driveSensors,
                 () -> openTrips(this::showMenu),
                 this::codes,
@@ -136,8 +141,14 @@ final class Shell {
   void begin(String address, Optional<String> vehicle) {
     start.setStage(new StartModel.Stage.Opening());
     DriveModel model = newModel();
+    Announcer announcer = new Announcer();
     SnapshotRelay relay =
-        new SnapshotRelay(snapshot -> take(model, snapshot), surroundings.nanoTime());
+        new SnapshotRelay(
+            snapshot -> {
+              take(model, snapshot);
+              announce(announcer, snapshot);
+            },
+            surroundings.nanoTime());
     surroundings.background().execute(() -> open(address, vehicle, model, relay));
   }
 
@@ -197,6 +208,19 @@ final class Shell {
     }
   }
 
+  /** A trip that is played back is looked at, not driven: only drives are told aloud. */
+  private void announce(Announcer announcer, DriveSnapshot snapshot) {
+    AdviceLine line = snapshot.advice();
+    announcer
+        .step(snapshot.timeMicros(), line)
+        .filter(level -> sound.volume(level) > 0)
+        .ifPresent(
+            level ->
+                surroundings
+                    .voice()
+                    .say(level, sound.volume(level), sound.speaks() ? line.action() : ""));
+  }
+
   /** Whether the advice has become louder, so that the drive must be seen whatever is shown. */
   private static boolean callsBack(DriveModel model, DriveSnapshot snapshot) {
     AdviceLine line = snapshot.advice();
@@ -218,7 +242,7 @@ final class Shell {
 
   private void showMenu() {
     isDriveShown = false;
-    menu.show(units, light);
+    menu.show(units, light, sound);
     root.show(menu);
     menu.focus();
   }
@@ -312,12 +336,18 @@ final class Shell {
     QuantityFormat quantities = new QuantityFormat(words.locale(), units);
     running.ifPresent(drive -> drive.model().setQuantities(quantities));
     running.ifPresent(drive -> drive.session().speakIn(units));
-    menu.show(units, light);
+    menu.show(units, light, sound);
   }
 
   private void changeLight() {
     setLight(light.next());
-    menu.show(units, light);
+    menu.show(units, light, sound);
+  }
+
+  private void changeSound() {
+    sound = sound.next();
+    surroundings.settings().keep(sound);
+    menu.show(units, light, sound);
   }
 
   private void toggleLight() {

@@ -27,6 +27,7 @@ public final class SteadypullWindow {
   private final ExecutorService background = thread("desk");
   private final ExecutorService library = thread("trips");
   private final ExecutorService exporting = thread("export");
+  private final ExecutorService speaking = thread("voice");
 
   private final AtomicReference<@Nullable Runnable> leaving = new AtomicReference<>();
 
@@ -68,6 +69,7 @@ public final class SteadypullWindow {
       background.shutdown();
       library.shutdown();
       exporting.shutdown();
+      speaking.shutdownNow();
     }
     Throwable found = trouble.get();
     if (found != null) {
@@ -113,7 +115,8 @@ public final class SteadypullWindow {
                 library,
                 exporting,
                 settings.screen(),
-                comparisons));
+                comparisons,
+                new Loudspeaker(SpeechCommand.ofThisMachine(settings.locale()), speaking)));
     Stage stage = new Stage();
     stage.setTitle(words.say("window.title"));
     stage.setScene(new Scene(shell.root()));

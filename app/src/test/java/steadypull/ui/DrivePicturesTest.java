@@ -66,8 +66,8 @@ class DrivePicturesTest {
                   words,
                   new MenuScreen.Actions(
                       nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing,
-                      nothing, nothing));
-          menu.show(UnitSystem.METRIC, LightChoice.BY_CLOCK);
+                      nothing, nothing, nothing));
+          menu.show(UnitSystem.METRIC, LightChoice.BY_CLOCK, SoundChoice.SPOKEN);
           return menu;
         });
   }

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,6 +35,7 @@ class DriveStoryTest {
   @TempDir Path folder;
 
   private final RecordingDesk desk = new RecordingDesk();
+  private final List<String> spoken = new ArrayList<>();
   private final AtomicLong nanos = new AtomicLong(1_000_000_000_000L);
   private Shell shell;
 
@@ -51,7 +53,8 @@ class DriveStoryTest {
                 Runnable::run,
                 Runnable::run,
                 ScreenSettings.in(folder.resolve("screen.properties")),
-                new NoComparisons()));
+                new NoComparisons(),
+                (level, volume, words) -> spoken.add(level.word() + " " + volume + " " + words)));
     new Scene(made.root());
     return made;
   }
@@ -291,6 +294,36 @@ class DriveStoryTest {
     press("menu");
     press("menu-units");
     assertThat(desk.spoken).containsExactly(UnitSystem.METRIC, UnitSystem.IMPERIAL);
+  }
+
+  @Test
+  void whatAsksForAnAnswerIsSaidAloudOnceAndAWarningAtOnce() {
+    drive();
+    show(Moments.mayReach());
+    assertThat(spoken).isEmpty();
+    show(Moments.advise(new AdviceLine.Response.None()));
+    show(Moments.advise(new AdviceLine.Response.None()));
+    assertThat(spoken).containsExactly("caution 0.8 Let speed fall to 80");
+    show(Moments.actNow(new AdviceLine.Response.None()));
+    assertThat(spoken).hasSize(2).last().asString().startsWith("warning 1.0 ");
+  }
+
+  @Test
+  void soundThatIsTurnedDownIsKeptAndNeverMutesAWarning() {
+    drive();
+    press("menu");
+    press("menu-sound");
+    press("menu-sound");
+    press("menu-sound");
+    assertThat(texts()).contains("warnings only, quietly: they are never off");
+    show(Moments.advise(new AdviceLine.Response.None()));
+    assertThat(spoken).isEmpty();
+    show(Moments.actNow(new AdviceLine.Response.None()));
+    assertThat(spoken).containsExactly("warning 0.5 ");
+    ScreenSettings kept = ScreenSettings.in(folder.resolve("screen.properties"));
+    kept.keep(LightChoice.NIGHT);
+    assertThat(kept.sound()).isEqualTo(SoundChoice.WARNINGS);
+    assertThat(kept.light()).isEqualTo(LightChoice.NIGHT);
   }
 
   @Test

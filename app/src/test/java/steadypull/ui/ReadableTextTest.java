@@ -100,8 +100,8 @@ class ReadableTextTest {
                       words,
                       new MenuScreen.Actions(
                           nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing,
-                          nothing, nothing));
-              menu.show(units, LightChoice.BY_CLOCK);
+                          nothing, nothing, nothing));
+              menu.show(units, LightChoice.BY_CLOCK, SoundChoice.SPOKEN);
               return List.of(
                   new StartScreen(words, start, nothing, nothing, nothing, nothing, nothing),
                   new StartScreen(words, newcomer, nothing, nothing, nothing, nothing, nothing),

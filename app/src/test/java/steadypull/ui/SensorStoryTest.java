@@ -55,7 +55,8 @@ class SensorStoryTest {
                           Runnable::run,
                           Runnable::run,
                           ScreenSettings.in(folder.resolve("screen.properties")),
-                          new NoComparisons()));
+                          new NoComparisons(),
+                          Voice.SILENT));
               new Scene(made.root());
               return made;
             });

@@ -70,7 +70,8 @@ class TripsStoryTest {
                 Runnable::run,
                 Runnable::run,
                 ScreenSettings.in(folder.resolve("screen.properties")),
-                new NoComparisons()));
+                new NoComparisons(),
+                Voice.SILENT));
     new Scene(made.root());
     return made;
   }
