@@ -1,5 +1,7 @@
 package steadypull.advice;
 
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -42,6 +44,11 @@ final class SituationFacts {
   private final Situation situation;
   private final DriveHistory history;
   private final Map<Channel, ChannelFacts> channels = new LinkedHashMap<>();
+
+  /** Many rules look at the same quantities: each is put together once a second. */
+  private final Map<String, Object> ofVehicle = new HashMap<>();
+
+  private final Map<Channel, Map<String, Object>> ofChannels = new HashMap<>();
 
   /**
    * Puts a situation in order.
@@ -173,7 +180,14 @@ final class SituationFacts {
 
   /** The vehicle's quantities by rule variable; absent where nobody has heard them lately. */
   Map<String, Object> variables() {
-    Map<String, Object> variables = new LinkedHashMap<>();
+    if (ofVehicle.isEmpty()) {
+      ofVehicle.putAll(vehicleVariables());
+    }
+    return Collections.unmodifiableMap(ofVehicle);
+  }
+
+  private Map<String, Object> vehicleVariables() {
+    Map<String, Object> variables = new HashMap<>();
     variables.put(RuleVariable.ROAD_KNOWN.id(), situation.roadAheadKnown());
     variables.put(RuleVariable.SECONDS_SILENT.id(), situation.secondsSilent());
     variables.put(RuleVariable.POWER_LIMITED.id(), isPowerLimited());
@@ -198,7 +212,14 @@ final class SituationFacts {
    * @param hotterBy counted on top of the value, the deadband of a raised rule
    */
   Map<String, Object> variables(Channel channel, double hotterBy) {
-    Map<String, Object> variables = variables();
+    return hotterBy == 0
+        ? Collections.unmodifiableMap(
+            ofChannels.computeIfAbsent(channel, each -> channelVariables(each, 0)))
+        : channelVariables(channel, hotterBy);
+  }
+
+  private Map<String, Object> channelVariables(Channel channel, double hotterBy) {
+    Map<String, Object> variables = new HashMap<>(variables());
     variables.put(RuleVariable.BREAKS.id(), ThermalNature.breaks(channel));
     variables.put(RuleVariable.DERATING.id(), causes(channel));
     of(channel).ifPresent(facts -> put(variables, facts, hotterBy));
