@@ -70,12 +70,13 @@ final class RuleChanges {
     AdviceEvent said = change.said();
     return String.format(
         Locale.ROOT,
-        "%s  %s  %s  %s %s %s%n",
+        "%s  %s  %s  %s %s %s%s%n",
         change.trip(),
         format.elapsed(said.timeMicros() / 1_000_000),
         change.isByFile() ? "file only " : "now only  ",
         said.level().map(level -> level.word()).orElse(""),
         said.kind().word(),
-        said.rule().orElse(""));
+        said.rule().orElse(""),
+        said.kind() == AdviceEvent.Kind.SHELVED ? ": " + said.text() : "");
   }
 }

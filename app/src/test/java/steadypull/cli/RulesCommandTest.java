@@ -119,6 +119,22 @@ class RulesCommandTest {
         .containsExactly("trip", "time_s", "event", "rule", "level", "by");
   }
 
+  @Test
+  void aRuleThatBreaksOnATripIsToldWithItsReason() throws Exception {
+    Files.delete(file);
+    record();
+    Path broken =
+        Files.writeString(
+            folder.resolve("broken.toml"),
+            WARM.replace("value >= 30.0", "int(seconds_to_limit_p90) < 20"));
+    assertThat(desk.type("rehearse", "--rules", broken.toString()).lines())
+        .anyMatch(
+            line ->
+                line.matches(
+                    ".*file only +notice shelved \\{channel}-warm: The rule .* is put aside for"
+                        + " this trip: .*"));
+  }
+
   private static List<String> keys(JsonNode node) {
     List<String> keys = new ArrayList<>();
     node.fieldNames().forEachRemaining(keys::add);
