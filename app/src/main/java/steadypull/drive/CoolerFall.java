@@ -21,13 +21,18 @@ final class CoolerFall {
    */
   static double percent(TripLibrary library, Vehicle vehicle, Instant start)
       throws LibraryException {
-    List<LessonOfTrip> lessons =
-        library.heat().lessons(vehicle.name()).stream()
+    return percent(library.heat().lessons(vehicle.name()), vehicle, start);
+  }
+
+  /** The same from what trips have told. */
+  static double percent(List<LessonOfTrip> lessons, Vehicle vehicle, Instant start) {
+    List<LessonOfTrip> present =
+        lessons.stream()
             .filter(each -> each.start().isBefore(start))
             .filter(each -> !each.start().isBefore(vehicle.configuration().since()))
             .toList();
     return HeatTrend.watched(vehicle.layout()).stream()
-        .flatMap(id -> HeatTrend.of(id, lessons).stream())
+        .flatMap(id -> HeatTrend.of(id, present).stream())
         .filter(HeatTrend::isFall)
         .mapToDouble(trend -> -100 * trend.p50())
         .max()
