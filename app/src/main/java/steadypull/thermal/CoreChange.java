@@ -44,6 +44,12 @@ record CoreChange(
         breathing / turning);
   }
 
+  /** An engine that turns slower, as its maps have it; what it swallows is as learnt. */
+  static CoreChange slower(double turning) {
+    return new CoreChange(
+        Math.pow(turning, FAN_EXPONENT), Math.pow(turning, COOLANT_EXPONENT), 0, 1);
+  }
+
   /** Air before the radiators that is cooler than was learnt, K. */
   static CoreChange cooler(double kelvin) {
     return new CoreChange(1, 1, kelvin, 1);

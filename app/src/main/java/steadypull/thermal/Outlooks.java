@@ -119,8 +119,8 @@ final class Outlooks {
     Ensemble.LoadAhead loads =
         isAlongRoad(moment, assumption)
             ? roads.loads(steady, ensemble, moment.figures().orElseThrow(), assumption)
-            : around(steady, ahead, assumption);
-    return changed(assumption, ahead)
+            : turning(steady, around(steady, ahead, assumption));
+    return changed(assumption, turning(steady, ahead))
         .map(settles -> ensemble.outlook(begin, settles, changed(assumption, loads)));
   }
 
@@ -154,6 +154,19 @@ final class Outlooks {
           Forecast.Assumption.StoppedAtIdle _ ->
           loads;
     };
+  }
+
+  /**
+   * A load under which the engine turns slower than it does now turns its fan and pump slower too;
+   * under a faster one no more is promised of them than was learnt.
+   */
+  static Load turning(Load present, Load load) {
+    boolean isSlower = load.engineRpm() > 0 && load.engineRpm() < present.engineRpm();
+    return isSlower ? load.with(CoreChange.slower(load.engineRpm() / present.engineRpm())) : load;
+  }
+
+  private static Ensemble.LoadAhead turning(Load present, Ensemble.LoadAhead loads) {
+    return (draw, point) -> turning(present, loads.at(draw, point));
   }
 
   /**

@@ -138,4 +138,15 @@ class AlteredLoadTest {
     assertThat(off.fuelKilowatts()).isZero();
     assertThat(off.cores().coolerKelvin()).isZero();
   }
+
+  /** Affinity laws halved: 0.7 of the speed gives 0.7^0.3 = 0.8985 of the fan (by hand). */
+  @Test
+  void aSlowerEngineTurnsItsFanSlowerAndAFasterOneIsPromisedNothing() {
+    Load present = new Load(100, 2000, 20, 250, 0.2, 30);
+    Load slower = Outlooks.turning(present, new Load(70, 1400, 14, 180, 0.14, 30));
+    Load faster = Outlooks.turning(present, new Load(100, 2500, 20, 250, 0.2, 30));
+    assertThat(slower.cores().fanShare()).isCloseTo(0.8985, within(1e-4));
+    assertThat(slower.cores().swallowedShare()).isEqualTo(1);
+    assertThat(faster.cores()).isEqualTo(CoreChange.NONE);
+  }
 }

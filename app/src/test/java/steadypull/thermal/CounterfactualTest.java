@@ -190,4 +190,15 @@ class CounterfactualTest {
     assertThat(forecaster.under(new SpeedEased(60)).timeMicros())
         .isEqualTo(eased.timeMicros() + 1_000_000L);
   }
+
+  /**
+   * At 54 km/h the gear still turns the engine at 1207 r/min, at 53.5 the driver has shifted down
+   * and it turns at 1900 as before: the fan gives more though the air of the road gives less.
+   */
+  @Test
+  void anEasedSpeedIsPromisedNoMoreThanASlowerFanGives() {
+    climbInTwoGears();
+    assertThat(settles(new SpeedEased(54), COOLANT) - settles(new SpeedEased(53.5), COOLANT))
+        .isGreaterThan(0.3);
+  }
 }
