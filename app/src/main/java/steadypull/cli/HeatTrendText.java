@@ -16,15 +16,21 @@ final class HeatTrendText {
 
   /** A line for each that has fallen since it is fitted as it is; empty if nothing has. */
   static String of(Vehicle vehicle, List<LessonOfTrip> lessons) {
+    return trends(vehicle, lessons).stream()
+        .filter(HeatTrend::isFall)
+        .map(HeatTrendText::line)
+        .collect(Collectors.joining());
+  }
+
+  /** What is watched for clogging and can be told, falling or not. */
+  static List<HeatTrend> trends(Vehicle vehicle, List<LessonOfTrip> lessons) {
     List<LessonOfTrip> present =
         lessons.stream()
             .filter(lesson -> !lesson.start().isBefore(vehicle.configuration().since()))
             .toList();
     return HeatTrend.watched(vehicle.layout()).stream()
         .flatMap(id -> HeatTrend.of(id, present).stream())
-        .filter(HeatTrend::isFall)
-        .map(HeatTrendText::line)
-        .collect(Collectors.joining());
+        .toList();
   }
 
   private static String line(HeatTrend trend) {

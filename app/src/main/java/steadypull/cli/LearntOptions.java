@@ -79,6 +79,11 @@ final class LearntOptions {
     }
   }
 
+  /** Whether there is anything to do. */
+  boolean saySomething() {
+    return forgets || fitted != null;
+  }
+
   /**
    * Does what was asked.
    *

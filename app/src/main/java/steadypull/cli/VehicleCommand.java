@@ -144,12 +144,22 @@ final class VehicleCommand implements Callable<Integer> {
       description = "Confirms what --propose-limits tells of a channel.")
   private List<String> confirmedLimits = new ArrayList<>();
 
+  @Option(
+      names = "--json",
+      description = {
+        "Prints an object for machines: limits and where they",
+        "come from, layout, configurations with what was learnt,",
+        "trends, and the limits that derates propose."
+      })
+  private boolean json;
+
   @Mixin private LearntOptions learnt = new LearntOptions();
 
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
     learnt.refuseContradictions(main);
+    refuseOtherLists(main);
     try (TripLibrary library = main.openLibrary()) {
       Vehicle vehicle = limited(confirmed(changed(base(library)), library), library);
       if (isChange()) {
@@ -169,7 +179,21 @@ final class VehicleCommand implements Callable<Integer> {
     return 0;
   }
 
+  private void refuseOtherLists(SteadypullCommand main) {
+    if (json && (proposesRoles || proposesLimits || learnt.saySomething())) {
+      throw Misuse.of(
+          main,
+          "vehicle",
+          "--json without --propose-roles, --propose-limits, --fitted and --forget-learnt",
+          "one of them beside it",
+          "Do one after the other; --json has the limits that are proposed");
+    }
+  }
+
   private String shown(Vehicle vehicle, TripLibrary library) throws LibraryException {
+    if (json) {
+      return ShownVehicleJson.of(vehicle, library.heat().lessons(name)) + "\n";
+    }
     if (proposesRoles) {
       return proposals(vehicle, library);
     }

@@ -1,7 +1,10 @@
 package steadypull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -245,5 +248,42 @@ class LearntVehicleTest {
         .contains("expected at most 200 letters, found 201");
     assertThat(desk().type("vehicle", "Nobody", "--fitted", "fan").status()).isEqualTo(1);
     assertThat(desk().type("vehicle", "Nobody", "--forget-learnt").err()).contains("Wattle 2");
+  }
+
+  /** The figures are those that the trips were made to tell, 0.97^8 = 0.784 among them. */
+  @Test
+  void aVehicleIsToldToMachinesWithAllThatItsTripsHaveTaught() throws Exception {
+    JsonNode told = new ObjectMapper().readTree(desk().type("vehicle", "Wattle 2", "--json").out());
+
+    assertThat(told.get("layout").asText()).isEqualTo("water-to-air");
+    JsonNode limit = told.get("limits").get(0);
+    assertThat(limit.fieldNames())
+        .toIterable()
+        .containsExactly("channel", "limit_degC", "provenance", "note", "confirmed");
+    assertThat(limit.get("confirmed").asBoolean()).isFalse();
+    JsonNode learnt = told.get("configurations").get(0).get("learnt");
+    JsonNode conductance = learnt.get("charge_coolant.conductance_W_per_K");
+    assertThat(conductance.get("p50").asDouble()).isCloseTo(610, within(15.0));
+    assertThat(conductance.get("p05").asDouble()).isLessThan(conductance.get("p50").asDouble());
+    assertThat(conductance.get("p95").asDouble()).isGreaterThan(610);
+    assertThat(conductance.get("trips").asInt()).isEqualTo(9);
+    JsonNode trend = told.get("trends").get(1);
+    assertThat(trend.get("quantity").asText()).isEqualTo("engine_coolant.conductance_W_per_K");
+    assertThat(trend.get("change_pct").get("p50").asDouble()).isCloseTo(-21.6, within(1.0));
+    assertThat(trend.get("falling").asBoolean()).isTrue();
+    assertThat(told.get("trends").get(0).get("falling").asBoolean()).isFalse();
+    JsonNode proposal = told.get("limit_proposals").get(0);
+    assertThat(proposal.get("channel").asText()).isEqualTo("charge_coolant_temp");
+    assertThat(proposal.get("entered_degC").asDouble()).isEqualTo(100);
+    assertThat(proposal.get("proposed_degC").asDouble()).isEqualTo(94);
+    assertThat(proposal.get("began_degC")).hasSize(9);
+  }
+
+  @Test
+  void whatIsToldToMachinesStandsAlone() {
+    assertThat(desk().type("vehicle", "Wattle 2", "--json", "--propose-limits").status())
+        .isEqualTo(2);
+    assertThat(desk().type("vehicle", "Wattle 2", "--json", "--forget-learnt").status())
+        .isEqualTo(2);
   }
 }
