@@ -28,6 +28,7 @@ final class HeatLearned {
       for (int done = 1; heat.learnNext(teacher); done++) {
         watch.goesOn(done);
       }
+      heat.unlearnt().forEach(notes::println);
     } catch (LibraryException e) {
       notes.printf(
           "The trips are in. What they tell of their vehicle's heat will be learnt with the next"

@@ -22,6 +22,7 @@ final class RoadLessons {
     TransferProgress progress = new TransferProgress(notes);
     try (var _ = StopSignals.call(roads::stopLearning)) {
       learn(progress, Math.max(1, roads.waiting()));
+      roads.unlearnt().forEach(notes::println);
     } catch (LibraryException e) {
       notes.printf(
           "The trips are in. Their roads will be learned with the next drive or import: %s%n",

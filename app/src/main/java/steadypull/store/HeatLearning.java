@@ -1,18 +1,21 @@
 package steadypull.store;
 
+import java.util.List;
 import java.util.Optional;
 import steadypull.store.LibraryException.Reason;
 import steadypull.vehicle.TripHeat;
 
 /**
  * Looks at each trip that has ended once, and keeps what it tells of its vehicle's heat. A program
- * that is killed between leaves the trip waiting; what two programs find out counts once. Any
- * thread; the work is done on the caller's.
+ * that is killed between leaves the trip waiting; what two programs find out counts once. A trip at
+ * which the models fail is left out and told, the others go on. Any thread; the work is done on the
+ * caller's.
  */
 final class HeatLearning implements Learning {
   private final TripLibrary library;
   private final LibraryConnection connection;
   private final HeatTeacher teacher;
+  private final UnlearntTrips unlearnt = new UnlearntTrips("learn how the vehicle takes heat");
 
   /** Whether learning is to end: the trip under work waits for the next time. */
   private volatile boolean isStopped;
@@ -28,7 +31,9 @@ final class HeatLearning implements Learning {
     Optional<HeatRows.Waiting> waiting =
         isStopped
             ? Optional.empty()
-            : connection.ask("find a trip that was not learnt from", HeatRows::firstWaiting);
+            : connection.ask(
+                "find a trip that was not learnt from",
+                handle -> HeatRows.firstWaiting(handle, unlearnt));
     return waiting.isPresent() && learn(waiting.get());
   }
 
@@ -46,7 +51,16 @@ final class HeatLearning implements Learning {
       return true;
     } catch (LearningStopped e) {
       return false;
+    } catch (RuntimeException fault) {
+      // One trip that the models cannot take must not end learning for all others; it is told.
+      unlearnt.add(trip.origin(), trip.tripId(), fault);
+      return true;
     }
+  }
+
+  /** What to tell of trips that could not be learnt from since the library was opened. */
+  List<String> unlearnt() {
+    return unlearnt.told();
   }
 
   /** A trip that cannot be read teaches nothing. */

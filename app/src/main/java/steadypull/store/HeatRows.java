@@ -36,8 +36,8 @@ final class HeatRows {
     return handle.createQuery(Sql.of("countTripsToTell")).mapTo(Integer.class).one();
   }
 
-  /** The oldest of them. */
-  static Optional<Waiting> firstWaiting(Handle handle) {
+  /** The oldest of them that is not left out. */
+  static Optional<Waiting> firstWaiting(Handle handle, UnlearntTrips leftOut) {
     return handle
         .createQuery(Sql.of("selectTripToTell"))
         .map(
@@ -47,6 +47,9 @@ final class HeatRows {
                     row.getString("origin"),
                     row.getString("vehicle_name"),
                     instant(row.getLong("start_epoch_micros"))))
+        .list()
+        .stream()
+        .filter(waiting -> !leftOut.has(waiting.origin()))
         .findFirst();
   }
 

@@ -39,6 +39,18 @@ public final class KnownHeat {
     return learning(teacher).next();
   }
 
+  /**
+   * What to tell of trips at which learning failed since the library was opened, four parts each.
+   * They are left out until it is opened again.
+   */
+  public List<String> unlearnt() {
+    HeatLearning known;
+    synchronized (this) {
+      known = learning;
+    }
+    return known == null ? List.of() : known.unlearnt();
+  }
+
   /** Learns from all trips that wait, beside everything else. */
   public void learnBeside(HeatTeacher teacher) {
     LearningThread woken;

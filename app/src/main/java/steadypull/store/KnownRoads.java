@@ -48,6 +48,14 @@ public final class KnownRoads {
     return learning.nextTrip();
   }
 
+  /**
+   * What to tell of trips whose roads could not be learned since the library was opened, four parts
+   * each. They are left out until it is opened again.
+   */
+  public List<String> unlearnt() {
+    return learning.unlearnt();
+  }
+
   /** Ends learning at once, for as long as the library is open: trips wait for the next time. */
   public void stopLearning() {
     learning.stop();

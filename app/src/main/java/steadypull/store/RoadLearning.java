@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import steadypull.channel.Channels;
 import steadypull.road.RoadPass;
 import steadypull.road.climb.Climb;
@@ -12,22 +13,33 @@ import steadypull.road.grade.PassTrace;
 import steadypull.road.memory.RoadMemory;
 import steadypull.store.LibraryException.Reason;
 import steadypull.store.TileDraft.UnreadableTile;
+import steadypull.vehicle.Vehicle;
 
 /**
  * Learns roads from trips that have ended, each trip once: that it was learned is kept together
- * with what was learned, so that a program that is killed between leaves the trip waiting. Any
- * thread; the work is done on the caller's.
+ * with what was learned, so that a program that is killed between leaves the trip waiting. A trip
+ * at which the tracing fails is left out and told, the others go on. Any thread; the work is done
+ * on the caller's.
  */
 final class RoadLearning implements Learning {
   private final TripLibrary library;
   private final LibraryConnection connection;
+  private final Function<Vehicle, PassTrace> tracing;
+  private final UnlearntTrips unlearnt = new UnlearntTrips("learn the roads");
 
   /** Whether learning is to end: the trip under work waits for the next time. */
   private volatile boolean isStopped;
 
   RoadLearning(TripLibrary library, LibraryConnection connection) {
+    this(library, connection, PassTrace::new);
+  }
+
+  /** The same with another way to trace a vehicle's trips. */
+  RoadLearning(
+      TripLibrary library, LibraryConnection connection, Function<Vehicle, PassTrace> tracing) {
     this.library = library;
     this.connection = connection;
+    this.tracing = tracing;
   }
 
   int waiting() throws LibraryException {
@@ -41,11 +53,29 @@ final class RoadLearning implements Learning {
 
   /** Learns from the oldest trip that waits; empty if none does, or if learning is to end. */
   Optional<LearnedTrip> nextTrip() throws LibraryException {
-    Optional<RoadRows.Waiting> waiting =
-        isStopped
-            ? Optional.empty()
-            : connection.ask("find a trip whose roads are not learned", RoadRows::firstWaiting);
-    return waiting.isPresent() ? learn(waiting.get()) : Optional.empty();
+    Optional<RoadRows.Waiting> waiting = firstWaiting();
+    while (waiting.isPresent()) {
+      RoadRows.Waiting trip = waiting.get();
+      Optional<LearnedTrip> learned = learn(trip);
+      if (!unlearnt.has(trip.origin())) {
+        return learned;
+      }
+      waiting = firstWaiting();
+    }
+    return Optional.empty();
+  }
+
+  private Optional<RoadRows.Waiting> firstWaiting() throws LibraryException {
+    return isStopped
+        ? Optional.empty()
+        : connection.ask(
+            "find a trip whose roads are not learned",
+            handle -> RoadRows.firstWaiting(handle, unlearnt));
+  }
+
+  /** What to tell of trips whose roads could not be learned since the library was opened. */
+  List<String> unlearnt() {
+    return unlearnt.told();
   }
 
   @Override
@@ -60,6 +90,10 @@ final class RoadLearning implements Learning {
       return Optional.empty();
     } catch (UnreadableTile e) {
       throw e.fault;
+    } catch (RuntimeException fault) {
+      // One trip that cannot be traced must not end learning for all others; it is told.
+      unlearnt.add(trip.origin(), trip.tripId(), fault);
+      return Optional.empty();
     }
   }
 
@@ -111,7 +145,7 @@ final class RoadLearning implements Learning {
   }
 
   private List<RoadPass> traced(String tripId) throws LibraryException {
-    PassTrace trace = new PassTrace(library.vehicleOf(tripId));
+    PassTrace trace = tracing.apply(library.vehicleOf(tripId));
     library.replay(
         tripId,
         entry -> {

@@ -17,10 +17,13 @@ final class RoadRows {
   }
 
   /** The oldest of them. */
-  static Optional<Waiting> firstWaiting(Handle handle) {
+  static Optional<Waiting> firstWaiting(Handle handle, UnlearntTrips leftOut) {
     return handle
         .createQuery(Sql.of("selectTripToLearn"))
         .map((row, _) -> new Waiting(row.getString("id"), row.getString("origin")))
+        .list()
+        .stream()
+        .filter(waiting -> !leftOut.has(waiting.origin()))
         .findFirst();
   }
 

@@ -317,4 +317,69 @@ class KnownHeatTest {
       }
     }
   }
+
+  /** Fails on a trip that ends above 100 degC, whichever it is. */
+  private static final class AfraidOfHeat implements HeatTeacher {
+    private int looks;
+
+    @Override
+    public Look begin(Vehicle vehicle, TripDetails details) {
+      looks++;
+      Look calm = new LastTemperature().begin(vehicle, details);
+      return new Look() {
+        @Override
+        public void accept(TripEntry entry) {
+          if (entry instanceof TripEntry.OfSample(Sample sample) && sample.value() > 100) {
+            throw new IllegalStateException("too hot");
+          }
+          calm.accept(entry);
+        }
+
+        @Override
+        public TripHeat finish() {
+          return calm.finish();
+        }
+      };
+    }
+  }
+
+  @Test
+  void aTripAtWhichTheModelsFailIsToldAndLeftOutWhileTheOthersTeach() throws Exception {
+    String hot;
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      library.save(WATTLE);
+      hot = keep(library, 1, 105);
+      keep(library, 2, 88);
+      keep(library, 3, 88);
+      AfraidOfHeat teacher = new AfraidOfHeat();
+      while (library.heat().learnNext(teacher)) {
+        // One trip after the other.
+      }
+
+      assertThat(known(library).trips()).isEqualTo(2);
+      assertThat(teacher.looks).as("nobody tries again meanwhile").isEqualTo(3);
+      assertThat(library.heat().unlearnt())
+          .singleElement()
+          .asString()
+          .startsWith("Could not learn how the vehicle takes heat of trip " + hot)
+          .contains("expected", "found IllegalStateException (too hot)", "tried again when");
+      assertThat(library.heat().waiting()).isEqualTo(1);
+    }
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      assertThat(learn(library)).as("it waits for the next time").isEqualTo(1);
+      assertThat(library.heat().unlearnt()).isEmpty();
+    }
+  }
+
+  @Test
+  void learningBesideGoesOnBehindATripAtWhichTheModelsFail() throws Exception {
+    try (TripLibrary library = TripLibrary.open(folder)) {
+      library.save(WATTLE);
+      keep(library, 1, 105);
+      keep(library, 2, 88);
+      library.heat().learnBeside(new AfraidOfHeat());
+      library.heat().awaitLearned();
+      assertThat(known(library).trips()).isEqualTo(1);
+    }
+  }
 }

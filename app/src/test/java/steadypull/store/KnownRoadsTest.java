@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,6 +22,7 @@ import steadypull.demo.road.Country;
 import steadypull.demo.road.Tour;
 import steadypull.road.TourDrive;
 import steadypull.road.climb.ClimbLine;
+import steadypull.road.grade.PassTrace;
 import steadypull.road.memory.RoadMemory;
 import steadypull.road.memory.TileContents;
 import steadypull.road.memory.TileKey;
@@ -45,6 +47,39 @@ class KnownRoadsTest {
       assertThat(learned).isNotEmpty();
       assertThat(library.roads().learnNext()).isEmpty();
       assertThat(tiles(folder)).isEqualTo(learned);
+    }
+  }
+
+  /** The first trip that is looked at cannot be traced, whatever the reason. */
+  @Test
+  void aTripThatCannotBeTracedIsToldAndLeftOutWhileTheOthersTeach() throws Exception {
+    try (TripLibrary library = TripLibrary.open(folder);
+        LibraryConnection connection = LibraryConnection.open(folder, Duration.ofSeconds(5))) {
+      String first = ToldTours.keep(library, TOUR, 1);
+      String second = ToldTours.keep(library, TOUR, 2);
+      AtomicInteger traced = new AtomicInteger();
+      RoadLearning learning =
+          new RoadLearning(
+              library,
+              connection,
+              vehicle -> {
+                if (traced.incrementAndGet() == 1) {
+                  throw new ArithmeticException("no way");
+                }
+                return new PassTrace(vehicle);
+              });
+
+      assertThat(learning.nextTrip())
+          .hasValueSatisfying(trip -> assertThat(trip.tripId()).isEqualTo(second));
+      assertThat(learning.nextTrip()).isEmpty();
+
+      assertThat(learning.unlearnt())
+          .singleElement()
+          .asString()
+          .startsWith("Could not learn the roads of trip " + first)
+          .contains("expected", "found ArithmeticException (no way)", "tried again when");
+      assertThat(learning.waiting()).as("it waits for the next time").isEqualTo(1);
+      assertThat(ToldTours.learn(library)).isPositive();
     }
   }
 
