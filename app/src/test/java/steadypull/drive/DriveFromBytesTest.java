@@ -34,7 +34,8 @@ class DriveFromBytesTest {
     assertThat(told.secondsToLimit()).isPresent();
     assertThat(derate.timeMicros() - told.timeMicros())
         .as("lead of the first advisory over the derate, us")
-        .isGreaterThan(30_000_000);
+        .isGreaterThan(75_000_000);
+    assertThat(told.text()).as("15 km/h less hold it").startsWith("Let speed fall to 75.");
   }
 
   @Test
