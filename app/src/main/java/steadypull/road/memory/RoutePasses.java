@@ -8,6 +8,7 @@ import steadypull.road.RoadPass;
 import steadypull.road.Route;
 import steadypull.road.RoutePoint;
 import steadypull.road.RouteSegment;
+import steadypull.road.RouteSegmentBuilder;
 
 /** Makes passes out of a route's points, as if somebody had driven it. Pure functions. */
 final class RoutePasses {
@@ -33,15 +34,38 @@ final class RoutePasses {
 
   private RoutePasses() {}
 
-  /** A pass for each stretch without a gap; where no slope is told its error says so. */
+  /**
+   * A pass for each stretch without a gap that is too long to be told; where no slope is told its
+   * error says so.
+   */
   static List<RoadPass> of(Route route) {
     List<RoadPass> passes = new ArrayList<>();
     double begin = 0;
-    for (RouteSegment segment : route.segments()) {
+    for (RouteSegment segment : joined(route.segments())) {
       segment(segment, begin, passes);
       begin += segment.lengthMetres() + STEP_METRES;
     }
     return passes;
+  }
+
+  /**
+   * Segments that go on near where the one before ended as one: a track breaks off in every tunnel,
+   * and what is behind one is no end of the road.
+   */
+  private static List<RouteSegment> joined(List<RouteSegment> segments) {
+    List<RouteSegment> joined = new ArrayList<>();
+    RouteSegmentBuilder points = new RouteSegmentBuilder();
+    RoutePoint last = segments.getFirst().point(0);
+    for (RouteSegment segment : segments) {
+      if (RouteSegment.of(last, segment.point(0)).lengthMetres() > LONGEST_LEG_METRES) {
+        joined.add(points.build());
+        points = new RouteSegmentBuilder();
+      }
+      segment.points().forEach(points::add);
+      last = segment.point(segment.size() - 1);
+    }
+    joined.add(points.build());
+    return joined;
   }
 
   private static void segment(RouteSegment segment, double begin, List<RoadPass> passes) {
