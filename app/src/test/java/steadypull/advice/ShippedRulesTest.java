@@ -64,6 +64,19 @@ class ShippedRulesTest {
     assertThat(words(story.lasts(10, draft))).contains("raised charge-air-near-limit");
   }
 
+  /** A curve or a gust is no reason to take back what was said of a climb and say it anew. */
+  @Test
+  void whatWasSaidOfALoadThatIsHeldStaysUntilItIsUnlikely() {
+    story.lasts(10, held(0.5));
+    assertThat(words(story.lasts(60, held(0.16)))).isEmpty();
+    assertThat(words(story.lasts(30, held(0.14)))).contains("cleared charge-air-near-limit");
+  }
+
+  private static SituationDraft held(double probability) {
+    return new SituationDraft()
+        .nearing(CHARGE_AIR_TEMP_OUT, 96, CHARGE_AIR_LIMIT, probability, 170);
+  }
+
   /** A dip in a climb's profile is no reason to take back what was said of its top. */
   @Test
   void whatWasSaidOfAKnownRoadStaysUntilItIsUnlikely() {
