@@ -88,7 +88,8 @@ record GearSeen(OptionalInt gear, Known converter) {
       return Known.UNKNOWN;
     }
     Stretch around =
-        new Stretch(stretch.onset() - AROUND_SECONDS, stretch.end() + AROUND_SECONDS, false);
+        new Stretch(
+            stretch.onset() - AROUND_SECONDS, stretch.end() + AROUND_SECONDS, stretch.beginning());
     double[] ratios = ratios(trip, around);
     double[] powers = trip.power().span(around.onset(), around.end());
     double usual = trip.power().mean(stretch.onset(), stretch.end()).orElse(0);

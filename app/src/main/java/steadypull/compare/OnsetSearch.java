@@ -15,6 +15,9 @@ record OnsetSearch(PullPower power) {
   private static final int LEVEL_SECONDS = 12;
   private static final double HALF = 0.5;
 
+  /** A silence that is longer may have hidden the step. */
+  private static final int HEARD_SECONDS = 3;
+
   /** The stretch about a rough one. */
   Stretch refined(int roughOnset, int roughEnd) {
     double on =
@@ -38,7 +41,12 @@ record OnsetSearch(PullPower power) {
     while (end > onset + 1 && end > roughEnd - LEVEL_SECONDS && !(power.at(end - 1) >= halfOff)) {
       end--;
     }
-    return new Stretch(onset, Math.max(onset + 1, end), onset == 0);
+    return new Stretch(onset, Math.max(onset + 1, end), beginning(onset));
+  }
+
+  private Stretch.Beginning beginning(int onset) {
+    boolean isHeard = Figures.count(power.span(onset - HEARD_SECONDS, onset)) > 0;
+    return isHeard ? Stretch.Beginning.HEARD : Stretch.Beginning.SILENT;
   }
 
   private OptionalDouble middle(int from, int to) {

@@ -22,7 +22,10 @@ final class Refusal {
   private Refusal() {}
 
   /** The reason in a sentence; empty if there is none. */
-  static Optional<String> of(Run run, Channel channel, RunWords words) {
+  static Optional<String> of(Run run, Stretch stretch, Channel channel, RunWords words) {
+    if (stretch.beginning() == Stretch.Beginning.SILENT) {
+      return Optional.of(words.say("refusal.onset"));
+    }
     if (run.start().regeneration() == Known.YES) {
       return Optional.of(words.say("refusal.regeneration"));
     }

@@ -49,7 +49,7 @@ public final class RunFinding {
             notes
                 .of(run.source(), stretch, run.side())
                 .leftOut()
-                .or(() -> Refusal.of(run, channel, words));
+                .or(() -> Refusal.of(run, stretch, channel, words));
         if (reason.isPresent()) {
           rejected.add(rejected(run, reason.get()));
         } else {

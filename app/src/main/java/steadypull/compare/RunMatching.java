@@ -33,8 +33,19 @@ final class RunMatching {
     List<Run> runs = left.stream().map(FoundRun::run).toList();
     Optional<LoadMatch> match = match(left, loads.windowSeconds());
     match.map(loads::mismatch).ifPresent(caveats::addAll);
+    chosen(left).ifPresent(caveats::add);
     caveats.addAll(new RunCaveats(words).of(runs, sources, job));
     return new RunSet(runs, rejected, match, job, caveats);
+  }
+
+  private Optional<String> chosen(List<FoundRun> runs) {
+    long chosen =
+        runs.stream()
+            .filter(found -> found.stretch().beginning() == Stretch.Beginning.CHOSEN)
+            .count();
+    return chosen == 0
+        ? Optional.empty()
+        : Optional.of(words.say("runs.chosen", chosen, runs.size()));
   }
 
   private static Optional<LoadMatch> match(List<FoundRun> runs, int window) {

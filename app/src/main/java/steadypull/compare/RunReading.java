@@ -2,9 +2,11 @@ package steadypull.compare;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 import steadypull.compare.RunStart.Known;
@@ -29,6 +31,11 @@ final class RunReading {
           Channels.ENGINE_OIL_TEMP,
           Channels.TRANSMISSION_FLUID_TEMP,
           Channels.EXHAUST_TEMP_BEFORE_TURBINE);
+
+  /** First words of an answer, English and German. */
+  private static final Set<String> ON = Set.of("on", "yes", "true", "an", "ein", "ja");
+
+  private static final Set<String> OFF = Set.of("off", "no", "false", "aus", "nein");
 
   private final RunSource source;
   private final List<Stretch> all;
@@ -135,10 +142,11 @@ final class RunReading {
   }
 
   private static Known noted(RunNotes words, Asked asked) {
-    String answer = words.words().getOrDefault(asked.id(), "").strip();
-    if (answer.startsWith("off") || answer.startsWith("no")) {
+    String answer = words.words().getOrDefault(asked.id(), "").strip().toLowerCase(Locale.ROOT);
+    String first = answer.split("[^\\p{L}]", -1)[0];
+    if (OFF.contains(first)) {
       return Known.NO;
     }
-    return answer.startsWith("on") || answer.startsWith("yes") ? Known.YES : Known.UNKNOWN;
+    return ON.contains(first) ? Known.YES : Known.UNKNOWN;
   }
 }

@@ -69,11 +69,18 @@ final class SecondsReading {
           derived.accept(new Sample(column.getKey(), micros, value));
         }
       }
+      int at = second;
       if (second > 0) {
         derived.tick(micros).stream()
-            .filter(sample -> isComputed(sample.channel()))
+            .filter(sample -> isComputed(sample.channel()) && isSpeedHeard(values, at))
             .forEach(this::take);
       }
     }
+  }
+
+  /** A live drive goes on for some seconds with what it heard last; here a silence is one. */
+  private static boolean isSpeedHeard(Map<Channel, double[]> values, int second) {
+    double[] speeds = values.get(Channels.VEHICLE_SPEED);
+    return speeds != null && !Double.isNaN(speeds[second]);
   }
 }

@@ -7,9 +7,19 @@ import java.util.Optional;
  *
  * @param onset second of the trip at which the load came on
  * @param end second after the last under load, later than the onset
- * @param beganUnderLoad whether the load was on before the part of the trip that counts began
+ * @param beginning how its onset is known
  */
-record Stretch(int onset, int end, boolean beganUnderLoad) {
+record Stretch(int onset, int end, Beginning beginning) {
+  /** How an onset is known. A closed set. */
+  enum Beginning {
+    /** The load was heard to come on. */
+    HEARD,
+    /** It was on when it was first heard, after a silence or at the start of the trip. */
+    SILENT,
+    /** It was on before the part of the trip that somebody chose. */
+    CHOSEN
+  }
+
   /** What of it lies in a part of the trip; empty if less than the shortest pull is left. */
   Optional<Stretch> within(TripPart.Span span) {
     int from = (int) Math.ceil(span.fromSeconds());
@@ -18,7 +28,7 @@ record Stretch(int onset, int end, boolean beganUnderLoad) {
     int ends = Math.min(end, to);
     return ends - begins < LoadSearch.SHORTEST_SECONDS
         ? Optional.empty()
-        : Optional.of(new Stretch(begins, ends, beganUnderLoad || begins > onset));
+        : Optional.of(new Stretch(begins, ends, begins > onset ? Beginning.CHOSEN : beginning));
   }
 
   /** How long the load lasted. */

@@ -416,4 +416,76 @@ class RunFindingTest {
     assertThat(set.rejected().getFirst().reason())
         .matches("The load was like that of the others for \\d+ s only; 30 s are needed\\.");
   }
+
+  /** A link that was lost under load hides how long it had been on. */
+  @Test
+  void aRunThatCameOutOfASilenceIsRefused() {
+    TripSeconds lost =
+        PlantTrip.onRollers(19)
+            .rollers(30, 0.15)
+            .rollers(150, 0.85)
+            .rollers(60, 0.15)
+            .read(
+                "lost",
+                sample -> sample.timeMicros() < 20_000_000 || sample.timeMicros() > 60_000_000,
+                0);
+
+    RunSet set = runs(PULL, lost);
+
+    assertThat(set.of(Side.AFTER)).isEmpty();
+    assertThat(set.rejected().getFirst().reason())
+        .isEqualTo("The load was on when it was first heard, so nobody knows since when.");
+  }
+
+  /** A silence within a pull ends it; what comes after is no pull of its own. */
+  @Test
+  void aSilenceWithinAPullEndsIt() {
+    TripSeconds broken =
+        PlantTrip.onRollers(20)
+            .rollers(30, 0.15)
+            .rollers(200, 0.85)
+            .rollers(60, 0.15)
+            .read(
+                "broken",
+                sample -> sample.timeMicros() < 120_000_000 || sample.timeMicros() > 150_000_000,
+                0);
+
+    RunSet set = runs(PULL, broken);
+
+    assertThat(set.of(Side.AFTER)).hasSize(1);
+    assertThat((double) set.of(Side.AFTER).getFirst().loadSeconds()).isCloseTo(90, within(3.0));
+    assertThat(set.rejected()).hasSize(1);
+  }
+
+  @Test
+  void aPartThatBeginsUnderLoadIsTakenAndSaid() {
+    RunSource source = new RunSource(PULL, Side.BEFORE, 0, Optional.of(new TripPart.Span(60, 140)));
+
+    RunSet set = RunFinding.of(List.of(source), Channels.CHARGE_AIR_TEMP_OUT, Job.NONE);
+
+    assertThat(set.runs())
+        .singleElement()
+        .satisfies(run -> assertThat(run.onsetSeconds()).isEqualTo(60));
+    assertThat(set.caveats())
+        .anyMatch(words -> words.startsWith("1 of 1 runs begin in the middle"));
+  }
+
+  @Test
+  void onlyAPlainAnswerSaysWhetherTheAirConditioningWasOn() {
+    assertThat(airConditioning("off")).isEqualTo(Known.NO);
+    assertThat(airConditioning("Off, all day")).isEqualTo(Known.NO);
+    assertThat(airConditioning("false")).isEqualTo(Known.NO);
+    assertThat(airConditioning("an")).isEqualTo(Known.YES);
+    assertThat(airConditioning("normal")).isEqualTo(Known.UNKNOWN);
+    assertThat(airConditioning("?")).isEqualTo(Known.UNKNOWN);
+  }
+
+  private static Known airConditioning(String answer) {
+    Job job = new Job("", Map.of(Asked.AIR_CONDITIONING, answer), Map.of(), Map.of(), List.of());
+    return RunFinding.of(List.of(PlantTrip.before(PULL)), Channels.CHARGE_AIR_TEMP_OUT, job)
+        .runs()
+        .getFirst()
+        .start()
+        .airConditioning();
+  }
 }
