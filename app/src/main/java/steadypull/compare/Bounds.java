@@ -23,25 +23,36 @@ final class Bounds {
 
   private Bounds() {}
 
-  /** The greatest power that leaves 5 K, kW; a draw that holds half as much more has that. */
+  /** The greatest power that leaves 5 K, kW; empty if it is half as much more, or beyond. */
   static Optional<Belief> kilowatts(Draws draws, CommonLoad load, Side side, double limit) {
     double least = LEAST_SHARE * load.kilowatts();
     double most = MOST_SHARE * load.kilowatts();
-    return draws.sought(
-        under ->
-            greatest(
-                least,
-                most,
-                kilowatts ->
-                    under.with(load.at(kilowatts)).settles(side) <= limit - HEADROOM_KELVIN));
+    return under(
+        most,
+        draws.sought(
+            under ->
+                greatest(
+                    least,
+                    most,
+                    kilowatts ->
+                        under.with(load.at(kilowatts)).settles(side) <= limit - HEADROOM_KELVIN)));
   }
 
-  /** The hottest outside air in which the common power is held under the limit, degC. */
+  /** The hottest outside air, degC, in which the power is held under the limit; empty above 60. */
   static Optional<Belief> outside(Draws draws, CommonLoad load, Side side, double limit) {
-    return draws.sought(
-        under ->
-            greatest(
-                COLDEST, HOTTEST, celsius -> under.with(load.in(celsius)).settles(side) <= limit));
+    return under(
+        HOTTEST,
+        draws.sought(
+            under ->
+                greatest(
+                    COLDEST,
+                    HOTTEST,
+                    celsius -> under.with(load.in(celsius)).settles(side) <= limit)));
+  }
+
+  /** What is told only as "more than was tried" is not told. */
+  private static Optional<Belief> under(double most, Optional<Belief> found) {
+    return found.filter(belief -> belief.middle() < most);
   }
 
   private static double greatest(double least, double most, DoubleFunction<Boolean> holds) {

@@ -52,7 +52,7 @@ final class Caveats {
           Optional.of(
               "The coolant's heat is taken for a fifth of the fuel's: J/K, W/K and W are right"
                   + " within a third, their change is not touched by it.");
-      case POWER ->
+      case BOOST, POWER ->
           Optional.of(
               "The heat that comes in here is not measured: it is taken to go with the power, so"
                   + " that gains can be told, but no J/K, W/K or W.");
@@ -73,7 +73,7 @@ final class Caveats {
     boolean isOnRoad = runs.stream().anyMatch(run -> run.ground() != Run.Ground.ROLLERS);
     return isOnRoad
         ? Optional.of(
-            "Wind on the road is not measured; the intervals allow for 2 m/s from day to day.")
+            "Wind on the road is not measured; the intervals allow for 2.5 m/s from day to day.")
         : Optional.empty();
   }
 

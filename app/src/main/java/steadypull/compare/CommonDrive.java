@@ -74,9 +74,9 @@ final class CommonDrive {
             .orElse(Double.NaN));
   }
 
-  /** What is counted to one part of the gain and belongs to the other, K. */
-  double beside() {
-    return heat.besideKelvin();
+  /** What the heat's own errors are in this draw. */
+  HeatDraw heat() {
+    return heat;
   }
 
   /** Where the compared channel of a side settles, degC. */

@@ -41,7 +41,7 @@ record CommonLoad(
         isOnRollers,
         startCelsius,
         source,
-        heatWatts * share,
+        heatWatts * source.share(otherKilowatts, kilowatts),
         charge.map(both -> new BothSides<>(both.before().at(share), both.after().at(share))));
   }
 
@@ -94,7 +94,8 @@ record CommonLoad(
     double outside = wished.outsideCelsius().orElse(middle(loads, RunLoad::heldOutside));
     double pressure = middle(loads, CommonLoad::pressure);
     double kilowatts = middle(loads, RunLoad::heldKilowatts);
-    double perKilowatt = middle(loads, load -> load.heldHeat() / Math.max(1, load.heldKilowatts()));
+    double heat =
+        middle(loads, each -> each.heldHeat() * source.share(kilowatts, each.heldKilowatts()));
     double start =
         store.isAboveOutside()
             ? outside + middle(loads, l -> startCelsius.applyAsDouble(l) - l.heldOutside())
@@ -107,7 +108,7 @@ record CommonLoad(
         loads.stream().allMatch(RunLoad::isOnRollers),
         start,
         source,
-        perKilowatt * kilowatts,
+        heat,
         source == HeatSource.CHARGE_AIR
             ? Optional.of(
                 ChargeAirHeat.of(loads, store.isCoreItself(), kilowatts, outside, pressure))

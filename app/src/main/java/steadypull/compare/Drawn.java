@@ -7,10 +7,12 @@ package steadypull.compare;
 final class Drawn {
   private final BothSides<DrawnSide> sides;
   private final double[] delays;
+  private final double formKelvin;
 
-  private Drawn(BothSides<DrawnSide> sides, double[] delays) {
+  private Drawn(BothSides<DrawnSide> sides, double[] delays, double formKelvin) {
     this.sides = sides;
     this.delays = delays;
+    this.formKelvin = formKelvin;
   }
 
   DrawnSide of(Side side) {
@@ -19,11 +21,11 @@ final class Drawn {
 
   /** How much cooler after at a second, K. */
   double gain(int second) {
-    return sides.before().celsius(second) - sides.after().celsius(second);
+    return sides.before().celsius(second) - sides.after().celsius(second) + formKelvin;
   }
 
   double settledGain() {
-    return sides.before().settled() - sides.after().settled();
+    return sides.before().settled() - sides.after().settled() + formKelvin;
   }
 
   /** The part of the gain at a second that more heat given off makes, K. */
@@ -50,9 +52,13 @@ final class Drawn {
     double[] lessAfter = drive.course(Side.BEFORE, Side.AFTER);
     double[] delays = new double[before.length];
     for (int i = 0; i < delays.length; i++) {
-      delays[i] = ((before[i] - moreBefore[i]) + (lessAfter[i] - after[i])) / 2 + drive.beside();
+      delays[i] =
+          ((before[i] - moreBefore[i]) + (lessAfter[i] - after[i])) / 2
+              + drive.heat().besideKelvin();
     }
     return new Drawn(
-        new BothSides<>(drive.side(Side.BEFORE, before), drive.side(Side.AFTER, after)), delays);
+        new BothSides<>(drive.side(Side.BEFORE, before), drive.side(Side.AFTER, after)),
+        delays,
+        drive.heat().formKelvin());
   }
 }

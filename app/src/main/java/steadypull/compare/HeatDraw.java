@@ -11,6 +11,7 @@ import java.util.Random;
  *     logarithm
  * @param effectiveness what a cooler takes more than told, a share of the whole, on each side
  * @param besideKelvin what is counted to one part of the gain and belongs to the other
+ * @param formKelvin by what the form of the model is wrong about a gain
  * @param scale true heat over told heat, above 0; J/K and W/K go with it
  */
 record HeatDraw(
@@ -19,6 +20,7 @@ record HeatDraw(
     double scale,
     double uneven,
     double besideKelvin,
+    double formKelvin,
     BothSides<Double> effectiveness) {
   /** Usual efficiency of a compressor, 0.62 to 0.78 (common practice, no source). */
   static final double COMPRESSOR_EFFICIENCY = 0.70;
@@ -42,9 +44,12 @@ record HeatDraw(
   /** No split of a gain is told nearer than this, K (estimated). */
   private static final double BESIDE_KELVIN = 0.1;
 
+  /** No gain is told nearer than this, K: steps of one degree, and stores that are no lump. */
+  private static final double FORM_KELVIN = 0.06;
+
   /** The usual one. */
   static final HeatDraw USUAL =
-      new HeatDraw(COMPRESSOR_EFFICIENCY, ARRIVES_SECONDS, 1, 0, 0, new BothSides<>(0.0, 0.0));
+      new HeatDraw(COMPRESSOR_EFFICIENCY, ARRIVES_SECONDS, 1, 0, 0, 0, new BothSides<>(0.0, 0.0));
 
   /** One that is as likely. */
   static HeatDraw of(Random random, HeatSource source) {
@@ -55,6 +60,7 @@ record HeatDraw(
         Math.exp(scaled),
         UNEVEN_SHARE * bounded(random),
         BESIDE_KELVIN * bounded(random),
+        FORM_KELVIN * bounded(random),
         new BothSides<>(
             EFFECTIVENESS_ERROR * bounded(random), EFFECTIVENESS_ERROR * bounded(random)));
   }

@@ -12,8 +12,13 @@ enum HeatSource {
   CHARGE_AIR(0.05, 0.015),
   /** A share of the fuel's heat, known within a fifth. */
   FUEL(0.2, 0.01),
+  /**
+   * Charge air that is not measured: air flow and what the compressor heats both grow with the
+   * power, so that heat goes with it to about 1.8 (estimated), by a share that nobody knows.
+   */
+  BOOST(Double.POSITIVE_INFINITY, 0.05),
   /** Goes with the engine's power by a share that nobody knows. */
-  POWER(Double.POSITIVE_INFINITY, 0.02);
+  POWER(Double.POSITIVE_INFINITY, 0.03);
 
   /** Dry air at 100 degC, J/(kg K) (equation of state of Lemmon et al., 2000). */
   static final double AIR_HEAT_CAPACITY = 1011;
@@ -27,6 +32,8 @@ enum HeatSource {
   /** So that figures are in a range of their own; they are told as shares alone. */
   private static final double POWER_SHARE = 0.05;
 
+  private static final double BOOST_EXPONENT = 1.8;
+  private static final double USUAL_KILOWATTS = 120;
   private static final double WATTS_PER_KILOWATT = 1000;
 
   private final double relativeError;
@@ -52,6 +59,23 @@ enum HeatSource {
     return Double.isFinite(relativeError);
   }
 
+  /** Heat at a power over that at another. */
+  double share(double kilowatts, double otherKilowatts) {
+    return Math.pow(kilowatts / Math.max(1, otherKilowatts), exponent());
+  }
+
+  private double exponent() {
+    return switch (this) {
+      case BOOST -> BOOST_EXPONENT;
+      case CHARGE_AIR, FUEL, POWER -> 1;
+    };
+  }
+
+  private double grown(double kilowatts) {
+    double power = Math.max(0, kilowatts);
+    return USUAL_KILOWATTS * Math.pow(power / USUAL_KILOWATTS, exponent());
+  }
+
   /** The best that all runs allow for a channel; empty if no power is told. */
   static Optional<HeatSource> of(Channel channel, List<Run> runs) {
     boolean isCharge =
@@ -66,7 +90,7 @@ enum HeatSource {
       return Optional.of(FUEL);
     }
     boolean isTold = runs.stream().allMatch(run -> Power.isTold(run));
-    return isTold ? Optional.of(POWER) : Optional.empty();
+    return isTold ? Optional.of(isCharge ? BOOST : POWER) : Optional.empty();
   }
 
   private static boolean all(List<Run> runs, Channel... channels) {
@@ -90,9 +114,9 @@ enum HeatSource {
             EnginePower.FUEL_KILOWATTS_PER_LITRE_PER_HOUR * WATTS_PER_KILOWATT * COOLANT_SHARE;
         yield Columns.each(to - from, i -> litres[i] * each);
       }
-      case POWER -> {
+      case BOOST, POWER -> {
         double[] kilowatts = Power.kilowatts(run, from, to);
-        yield Columns.each(to - from, i -> kilowatts[i] * WATTS_PER_KILOWATT * POWER_SHARE);
+        yield Columns.each(to - from, i -> POWER_SHARE * WATTS_PER_KILOWATT * grown(kilowatts[i]));
       }
     };
   }

@@ -1,10 +1,8 @@
 package steadypull.compare;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.hipparchus.distribution.continuous.TDistribution;
 import steadypull.channel.Channel;
 import steadypull.thermal.Belief;
 
@@ -18,7 +16,8 @@ final class Recovery {
   /** Two readings in steps of one degree, half a degree each way: JCGM 100, 4.3.7; K per minute. */
   private static final double READING_KELVIN = 0.41;
 
-  private static final double NORMAL_95 = 1.6449;
+  /** Fan and wind make one fall differ from the next by so much (estimated). */
+  private static final double ALONE_SHARE = 0.1;
 
   private Recovery() {}
 
@@ -30,21 +29,9 @@ final class Recovery {
             .map(run -> fall(run, channel))
             .flatMapToDouble(OptionalDouble::stream)
             .toArray();
-    if (falls.length == 0) {
-      return Optional.empty();
-    }
-    double mean = Arrays.stream(falls).average().orElseThrow();
-    double reading = NORMAL_95 * READING_KELVIN / Math.sqrt(falls.length);
-    double half = Math.hypot(reading, falls.length > 1 ? scatter(falls, mean) : mean * 0.15);
-    return Optional.of(new Belief(mean - half, mean, mean + half));
-  }
-
-  /** Half the interval of nine in ten of a mean, by its runs alone (JCGM 100, 4.2 and G.3). */
-  private static double scatter(double[] falls, double mean) {
-    int free = falls.length - 1;
-    double squares = Arrays.stream(falls).map(each -> (each - mean) * (each - mean)).sum();
-    double deviation = Math.sqrt(squares / free / falls.length);
-    return new TDistribution(free).inverseCumulativeProbability(0.95) * deviation;
+    return falls.length == 0
+        ? Optional.empty()
+        : Optional.of(MeanOfRuns.of(falls, READING_KELVIN, ALONE_SHARE));
   }
 
   private static OptionalDouble fall(Run run, Channel channel) {

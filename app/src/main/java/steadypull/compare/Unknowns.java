@@ -24,7 +24,7 @@ final class Unknowns {
   private static final double CHANGE_SHARE = 0.6;
 
   /** Outside-air sensors: offset, and heat that soaks in at standstill, K (estimated). */
-  private static final double OUTSIDE_PER_DAY = 1.2;
+  private static final double OUTSIDE_PER_DAY = 1.3;
 
   private static final double OUTSIDE_PER_RUN = 0.4;
 
@@ -32,9 +32,9 @@ final class Unknowns {
   private static final double PROBE_PER_DAY = 0.5;
 
   /** Mean headwind of a day that nobody noted, and what differs within it, m/s (estimated). */
-  private static final double WIND_PER_DAY = 2.2;
+  private static final double WIND_PER_DAY = 2.5;
 
-  private static final double WIND_PER_RUN = 0.8;
+  private static final double WIND_PER_RUN = 1.0;
   private static final double SPEED_EXPONENT = 0.6;
   private static final double SLOWEST = 8;
 
