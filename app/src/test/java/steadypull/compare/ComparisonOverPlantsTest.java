@@ -96,6 +96,16 @@ class ComparisonOverPlantsTest {
     assertThat(score.held()).as(score.table()).isBetween(0.80, 0.99);
   }
 
+  @Test
+  void theSplitIsRightWithinItsInterval() {
+    assertThat(score.shares().get("delays at 120 s")).as(score.table()).isGreaterThan(0.75);
+    assertThat(score.shares().get("lasts at 120 s")).as(score.table()).isGreaterThan(0.75);
+    assertThat(mean(Change.COOLANT, c -> c.delays().orElseThrow().middle()))
+        .isGreaterThan(3 * Math.abs(mean(Change.COOLANT, c -> c.lasts().orElseThrow().middle())));
+    assertThat(mean(Change.RADIATOR, c -> c.lasts().orElseThrow().middle()))
+        .isGreaterThan(3 * Math.abs(mean(Change.RADIATOR, c -> c.delays().orElseThrow().middle())));
+  }
+
   // The check itself must notice intervals that are half as wide.
   @Test
   void intervalsOfHalfTheWidthWouldNotHoldIt() {

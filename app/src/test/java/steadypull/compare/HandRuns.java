@@ -57,6 +57,23 @@ final class HandRuns {
         run.notes());
   }
 
+  /** The same run on another day. */
+  static Run on(Run run, LocalDate day) {
+    return new Run(
+        run.source(),
+        run.onsetSeconds(),
+        run.side(),
+        run.place(),
+        Optional.of(day),
+        run.vehicle(),
+        run.ground(),
+        run.loadSeconds(),
+        run.heldSeconds(),
+        run.series(),
+        run.start(),
+        run.notes());
+  }
+
   private static RunStart start() {
     return new RunStart(
         Map.of(),
