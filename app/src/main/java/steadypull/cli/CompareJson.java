@@ -38,6 +38,7 @@ final class CompareJson {
     json.conditions();
     ArrayNode caveats = json.node.putArray("caveats");
     words.caveats().forEach(caveats::add);
+    words.absent().forEach(caveats::add);
     json.runs();
     return json.node.toString();
   }

@@ -13,6 +13,7 @@ import steadypull.compare.RunFinding;
 import steadypull.compare.RunSet;
 import steadypull.compare.RunSource;
 import steadypull.compare.TripSeconds;
+import steadypull.drive.CalibrationsOfTrip;
 import steadypull.exchange.IncomingTable;
 import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
@@ -50,7 +51,7 @@ final class ComparedTrips {
     for (SidesOption.Named each : named) {
       read(each);
     }
-    RunSet runs = RunFinding.of(sources, options.channel(), job);
+    RunSet runs = RunFinding.of(sources, options.channel(), job, main.locale());
     Vehicle vehicle =
         runs.runs().isEmpty()
             ? sources.getFirst().trip().vehicle()
@@ -88,7 +89,7 @@ final class ComparedTrips {
   private TripSeconds trip(TripOrTable part) throws LibraryException {
     try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary trip = library.find(part.what());
-      return TripSeconds.ofTrip(library, trip);
+      return TripSeconds.ofTrip(library, trip, new CalibrationsOfTrip());
     }
   }
 

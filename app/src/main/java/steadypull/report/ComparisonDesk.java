@@ -2,6 +2,7 @@ package steadypull.report;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import steadypull.channel.Channel;
 import steadypull.channel.QuantityFormat;
 import steadypull.compare.Comparison;
@@ -27,8 +28,9 @@ public interface ComparisonDesk {
    * Compares what was pulled on trips; before, after and before again is told by their days.
    *
    * @param chosen at least one
+   * @param locale of what is said of the runs
    */
-  Comparison compare(List<Chosen> chosen, Channel channel) throws ReportException;
+  Comparison compare(List<Chosen> chosen, Channel channel, Locale locale) throws ReportException;
 
   /**
    * Writes the form of a comparison, in the language and units of the words.

@@ -100,7 +100,7 @@ public final class ComparisonReport {
             least ->
                 limits.add(words.say("report.detectable", comparison.figures().difference(least))));
     limits.addAll(comparison.caveats());
-    return limits;
+    return limits.stream().distinct().toList();
   }
 
   private List<String> notes() {

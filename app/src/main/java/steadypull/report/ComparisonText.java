@@ -6,7 +6,7 @@ import steadypull.compare.Run;
 
 /** A comparison for a terminal: the verdict first, as on paper. */
 public final class ComparisonText {
-  private static final String TIMES = "  %-12s %10s %10s %16s   %-24s %s";
+  private static final String TIMES = "  %-12s %10s %10s %16s   %-30s %s";
   private static final String FIGURES = "  %-36s %-30s %s";
 
   private final ComparisonWords comparison;

@@ -181,6 +181,11 @@ public final class ComparisonWords {
         .toList();
   }
 
+  /** Why figures are absent that others have beside them. */
+  public List<String> absent() {
+    return AbsentFigures.of(comparison, words);
+  }
+
   /** The share of the gain that lasts, in a sentence; empty if it cannot be told. */
   public Optional<String> lasting() {
     return comparison.lasts().map(part -> words.say("report.lasts", part(part)));

@@ -14,6 +14,10 @@ import steadypull.thermal.Belief;
 /** The figures of a comparison as rows; those of which nothing is known are absent. Immutable. */
 final class FigureRows {
   private static final double SECONDS_PER_MINUTE = 60;
+
+  /** What is printed has three decimals. */
+  private static final double LEAST_KILOWATT_HOURS = 0.0005;
+
   private static final String PER_MINUTE = "/min";
 
   private final ReportWords words;
@@ -87,9 +91,7 @@ final class FigureRows {
                     rate -> figures.difference(rate * SECONDS_PER_MINUTE),
                     PER_MINUTE)),
         row("figure.derate", side -> figures.number(side.secondsToDerate(), FigureText::minutes)),
-        row(
-            "figure.lost",
-            side -> figures.number(side.lostKilowattHours(), lost -> decimal(lost, 3) + " kWh")),
+        row("figure.lost", side -> figures.number(side.lostKilowattHours(), this::lost)),
         row(
             "figure.recovery",
             side ->
@@ -127,6 +129,12 @@ final class FigureRows {
             "figure.hottest",
             side ->
                 figures.belief(side.hottestOutsideCelsius(), quantities::outsideTemperature, "")));
+  }
+
+  private String lost(double kilowattHours) {
+    return kilowattHours < LEAST_KILOWATT_HOURS
+        ? words.say("figure.none")
+        : decimal(kilowattHours, 3) + " kWh";
   }
 
   /** As {@code m:ss}, that it never comes, or a dash. */

@@ -19,6 +19,7 @@ import steadypull.compare.RunFinding;
 import steadypull.compare.RunSet;
 import steadypull.compare.RunSource;
 import steadypull.compare.TripSeconds;
+import steadypull.drive.CalibrationsOfTrip;
 import steadypull.store.LibraryException;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
@@ -55,17 +56,18 @@ public final class LibraryComparisons implements ComparisonDesk {
   }
 
   @Override
-  public Comparison compare(List<Chosen> chosen, Channel channel) throws ReportException {
+  public Comparison compare(List<Chosen> chosen, Channel channel, Locale locale)
+      throws ReportException {
     try {
       List<RunSource> sources = new ArrayList<>();
       int place = -1;
       for (Chosen each : inOrder(chosen)) {
         boolean isOtherSide = sources.isEmpty() || sources.getLast().side() != each.side();
         place += isOtherSide ? 1 : 0;
-        TripSeconds seconds = TripSeconds.ofTrip(library, each.trip());
+        TripSeconds seconds = TripSeconds.ofTrip(library, each.trip(), new CalibrationsOfTrip());
         sources.add(new RunSource(seconds, each.side(), place, Optional.empty()));
       }
-      RunSet runs = RunFinding.of(sources, channel, Job.NONE);
+      RunSet runs = RunFinding.of(sources, channel, Job.NONE, locale);
       Vehicle vehicle = sources.getLast().trip().vehicle();
       return Comparing.of(runs, channel, vehicle, Conditions.OF_THE_RUNS);
     } catch (LibraryException refused) {

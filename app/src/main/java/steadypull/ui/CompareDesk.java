@@ -72,7 +72,7 @@ final class CompareDesk {
 
   private Shown answer(List<ComparisonDesk.Chosen> chosen, Channel channel) {
     try {
-      return new Shown.Told(desk.compare(chosen, channel));
+      return new Shown.Told(desk.compare(chosen, channel, words.locale()));
     } catch (ReportException refused) {
       return new Shown.Refused(message(refused));
     }

@@ -125,6 +125,22 @@ class CompareCommandTest {
     assertThat(found.get("runs")).hasSize(6);
   }
 
+  @Test
+  void keyThatIsAbsentHasACaveatThatSaysWhy() throws Exception {
+    List<String> words = sides();
+    words.addAll(List.of("--json", "--limit", "400"));
+    JsonNode found = json(compare(words));
+
+    assertThat(found.has("time_to_limit_before_s")).isFalse();
+    assertThat(found.has("equivalent_within_degC")).isFalse();
+    assertThat(found.get("caveats"))
+        .extracting(JsonNode::asText)
+        .contains(
+            "Before the change it would settle under its limit, so there is no time to it.",
+            "These runs do not exclude a difference, so no bound is told within which both sides"
+                + " are alike.");
+  }
+
   // Nothing says that the tables were written on two days: likely is then all that can be claimed.
   @Test
   void tablesWithoutADayCountAsOneDay() throws Exception {

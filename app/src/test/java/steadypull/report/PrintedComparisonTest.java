@@ -67,7 +67,7 @@ class PrintedComparisonTest {
           .contains("Kestrel Cooling Works", "For M. Fenwick")
           .contains("Proven: charge coolant settles 12.0° cooler at the same load")
           .contains("limit 92°: at 35 °C outside 57° above it", "load on", "Cooler by")
-          .contains("A dynamometer figure does not predict the road's")
+          .contains("A dynamometer's figure does not predict the road's")
           .contains("20260512T083000Z-77aa", "left out: began 7.4 degC hotter than the others")
           .contains("Coolant mix: before: 50/50; after: 50/50, fresh");
     }

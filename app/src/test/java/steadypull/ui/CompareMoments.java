@@ -51,7 +51,7 @@ enum CompareMoments {
     }
 
     @Override
-    public Comparison compare(List<Chosen> chosen, Channel channel) {
+    public Comparison compare(List<Chosen> chosen, Channel channel, Locale locale) {
       return answer;
     }
 

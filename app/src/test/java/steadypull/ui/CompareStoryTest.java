@@ -151,7 +151,7 @@ class CompareStoryTest {
           }
 
           @Override
-          public Comparison compare(List<Chosen> chosen, Channel channel) {
+          public Comparison compare(List<Chosen> chosen, Channel channel, Locale locale) {
             asked.add(channel);
             return answers.answer();
           }

@@ -2,6 +2,7 @@ package steadypull.ui;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import steadypull.channel.Channel;
 import steadypull.channel.QuantityFormat;
 import steadypull.compare.Comparison;
@@ -17,7 +18,7 @@ final class NoComparisons implements ComparisonDesk {
   }
 
   @Override
-  public Comparison compare(List<Chosen> chosen, Channel channel) {
+  public Comparison compare(List<Chosen> chosen, Channel channel, Locale locale) {
     throw new AssertionError("Nothing was chosen");
   }
 
