@@ -12,8 +12,11 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** From tables on disk to a verdict, over a change whose truth is known. */
+@Execution(ExecutionMode.CONCURRENT)
 class CompareCommandTest {
   private static final double JOULES_BEFORE = 18_000;
   private static final double JOULES_AFTER = 36_000;

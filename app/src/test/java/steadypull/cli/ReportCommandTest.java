@@ -12,8 +12,11 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Forms on disk, as a workshop asks for them. */
+@Execution(ExecutionMode.CONCURRENT)
 class ReportCommandTest {
   @TempDir Path folder;
 
