@@ -6,7 +6,7 @@ import steadypull.channel.Channel;
 
 /**
  * What simpler forecasters would have said of a drive, each channel by itself, with the delays of
- * the shipped rules: raised after 3 s, taken back after 20 s. A closed set.
+ * the shipped rules. A closed set.
  */
 public enum PlainForecaster {
   /** Within 5 K of the limit. */
@@ -20,14 +20,18 @@ public enum PlainForecaster {
   STRAIGHT_LINE {
     @Override
     boolean warns(double[] celsius, int second, double limit) {
-      return celsius[second] >= limit || ahead(celsius, second) >= limit;
+      return celsius[second] >= limit || ahead(celsius, second, 60) >= limit;
+    }
+  },
+  /** The same through the last 30 s. */
+  SHORT_LINE {
+    @Override
+    boolean warns(double[] celsius, int second, double limit) {
+      return celsius[second] >= limit || ahead(celsius, second, 30) >= limit;
     }
   };
 
   private static final double NEAR_KELVIN = 5;
-  private static final int ON_DELAY_SECONDS = 3;
-  private static final int OFF_DELAY_SECONDS = 20;
-  private static final int LINE_SECONDS = 60;
   private static final int AHEAD_SECONDS = 120;
 
   /** Whether it would warn at a second, 60 or later; of a channel unheard it knows nothing. */
@@ -37,42 +41,23 @@ public enum PlainForecaster {
   public List<Warning> warnings(ScoredDrive drive) {
     List<Warning> warnings = new ArrayList<>();
     for (Channel channel : drive.watched()) {
-      watch(channel, drive, warnings);
+      double limit = drive.limits().getOrDefault(channel, Double.NaN);
+      double[] celsius = drive.celsius().getOrDefault(channel, new double[0]);
+      WarningDelays.watch(
+          channel, limit, drive.seconds(), (second, _) -> warns(celsius, second, limit), warnings);
     }
     return warnings;
   }
 
-  private void watch(Channel channel, ScoredDrive drive, List<Warning> warnings) {
-    double limit = drive.limits().getOrDefault(channel, Double.NaN);
-    double[] celsius = drive.celsius().getOrDefault(channel, new double[0]);
-    int turning = 0;
-    int from = 0;
-    for (int second = LINE_SECONDS; second <= drive.seconds(); second++) {
-      boolean isWarning = from > 0;
-      turning = warns(celsius, second, limit) == isWarning ? 0 : turning + 1;
-      if (!isWarning && turning > ON_DELAY_SECONDS) {
-        from = second;
-        turning = 0;
-      } else if (isWarning && turning > OFF_DELAY_SECONDS) {
-        warnings.add(new Warning(channel, limit, from, second));
-        from = 0;
-        turning = 0;
-      }
-    }
-    if (from > 0) {
-      warnings.add(new Warning(channel, limit, from, drive.seconds() + 1));
-    }
-  }
-
   /** The line two minutes ahead; NaN where the channel was not heard all along. */
-  private static double ahead(double[] celsius, int second) {
-    double middle = (LINE_SECONDS - 1) / 2.0;
+  private static double ahead(double[] celsius, int second, int span) {
+    double middle = (span - 1) / 2.0;
     double mean = 0;
     double products = 0;
     double squares = 0;
-    for (int i = 0; i < LINE_SECONDS; i++) {
-      double value = celsius[second - LINE_SECONDS + 1 + i];
-      mean += value / LINE_SECONDS;
+    for (int i = 0; i < span; i++) {
+      double value = celsius[second - span + 1 + i];
+      mean += value / span;
       products += (i - middle) * value;
       squares += (i - middle) * (i - middle);
     }

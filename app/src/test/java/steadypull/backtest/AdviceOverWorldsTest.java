@@ -8,6 +8,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
+import steadypull.review.PlainForecaster;
 
 /**
  * The beginnings of two worlds, each with a derate on its first climb, through the whole pipeline.
@@ -28,7 +29,7 @@ class AdviceOverWorldsTest {
       TowingWorld world = TowingWorld.of(number, LASTS);
       WorldDrive held = WorldDrive.of(world, WorldDrive.Road.UNKNOWN);
       UNKNOWN.add(held);
-      LINE.add(held, PlainWatch.LINE_OF_30_SECONDS.raised(held));
+      LINE.add(held, PlainForecaster.SHORT_LINE.warnings(AdviceScore.came(held)));
       KNOWN.add(WorldDrive.of(world, WorldDrive.Road.KNOWN));
     }
   }

@@ -57,7 +57,8 @@ final class AdviceScore {
         .forEach(lies::add);
   }
 
-  private static ScoredDrive came(WorldDrive drive) {
+  /** What came on a drive. */
+  static ScoredDrive came(WorldDrive drive) {
     Map<Channel, Double> limits = new HashMap<>();
     Map<Channel, double[]> celsius = new HashMap<>();
     for (Limit limit : drive.world().vehicle().limits().values()) {

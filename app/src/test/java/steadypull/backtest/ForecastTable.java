@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import steadypull.review.PlainForecaster;
 
 /** Scores of several forecasters over the same drives, as a table. */
 final class ForecastTable {
@@ -26,7 +27,7 @@ final class ForecastTable {
           new ProbabilityWatch(0.8, 0.8, 0.3),
           new ProbabilityWatch(0.9, 0.9, 0.6));
 
-  private final Map<PlainWatch, AdviceScore> plain = new EnumMap<>(PlainWatch.class);
+  private final Map<PlainForecaster, AdviceScore> plain = new EnumMap<>(PlainForecaster.class);
   private final Map<WorldDrive.Road, AdviceScore> ours = new EnumMap<>(WorldDrive.Road.class);
   private final Map<WorldDrive.Road, Map<ProbabilityWatch, AdviceScore>> curves =
       new EnumMap<>(WorldDrive.Road.class);
@@ -47,8 +48,10 @@ final class ForecastTable {
             .add(drive, other.raised(drive));
       }
       if (road == WorldDrive.Road.UNKNOWN) {
-        for (PlainWatch watch : PlainWatch.values()) {
-          plain.computeIfAbsent(watch, _ -> new AdviceScore()).add(drive, watch.raised(drive));
+        for (PlainForecaster watch : PlainForecaster.values()) {
+          plain
+              .computeIfAbsent(watch, _ -> new AdviceScore())
+              .add(drive, watch.warnings(AdviceScore.came(drive)));
         }
       }
     }
@@ -58,7 +61,7 @@ final class ForecastTable {
     return ours.getOrDefault(road, new AdviceScore());
   }
 
-  AdviceScore plain(PlainWatch watch) {
+  AdviceScore plain(PlainForecaster watch) {
     return plain.getOrDefault(watch, new AdviceScore());
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import steadypull.review.PlainForecaster;
 
 /**
  * How early and how truly a derate is foretold: simpler forecasters, and ours with the road unknown
@@ -27,7 +28,7 @@ class ForecastTableBenchTest {
     AdviceScore unknown = table.ours(WorldDrive.Road.UNKNOWN);
     assertThat(known.lead(0.5)).isGreaterThan(unknown.lead(0.5));
     assertThat(known.falsePerHour()).isLessThan(unknown.falsePerHour());
-    for (PlainWatch watch : PlainWatch.values()) {
+    for (PlainForecaster watch : PlainForecaster.values()) {
       assertThat(table.plain(watch).lead(0.5)).isLessThan(known.lead(0.5));
     }
   }

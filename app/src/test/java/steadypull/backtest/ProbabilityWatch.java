@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import steadypull.channel.Channel;
 import steadypull.review.Warning;
+import steadypull.review.WarningDelays;
 import steadypull.thermal.LimitForecast;
 import steadypull.vehicle.Limit;
 
@@ -26,7 +27,7 @@ record ProbabilityWatch(double soon, double inTime, double stays) {
       LimitForecast[] toLimit = drive.toLimits().get(limit.channel());
       double[] celsius = drive.celsius().get(limit.channel());
       if (toLimit != null && celsius != null) {
-        Delays.watch(
+        WarningDelays.watch(
             limit.channel(),
             limit.celsius(),
             drive.seconds(),

@@ -30,6 +30,19 @@ class PlainForecasterTest {
         .containsExactly(new Warning(AIR, LIMIT, 283, SECONDS + 1));
   }
 
+  /**
+   * From 400 s on the temperature rises by 0.5 K a second, which a line of 30 s shows sooner than
+   * one of 60.
+   */
+  @Test
+  void theShortLineSeesABendSooner() {
+    ScoredDrive bent = drive(second -> 60 + 0.5 * Math.max(0, second - 400));
+    int soon = PlainForecaster.SHORT_LINE.warnings(bent).getFirst().fromSecond();
+    assertThat(soon).isGreaterThan(403);
+    assertThat(PlainForecaster.STRAIGHT_LINE.warnings(bent).getFirst().fromSecond())
+        .isGreaterThan(soon + 5);
+  }
+
   @Test
   void neitherWarnsOfWhatStaysCool() {
     assertThat(PlainForecaster.THRESHOLD.warnings(ramp(0))).isEmpty();
