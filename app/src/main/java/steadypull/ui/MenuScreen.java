@@ -7,7 +7,7 @@ import steadypull.channel.UnitSystem;
 
 /** The full list of what else can be done, in large rows of two columns. FX thread only. */
 final class MenuScreen implements Screen {
-  private static final int ROWS = 5;
+  private static final int ROWS = 6;
 
   private final Words words;
   private final Pane root;
