@@ -11,6 +11,9 @@ import java.util.stream.Collectors;
 
 /** What was answered against a comparison, and what nobody noted. Immutable. */
 final class JobCaveats {
+  /** As much as starts may differ. */
+  private static final double WORTH_TELLING_KELVIN = 3;
+
   private final RunWords words;
 
   JobCaveats(RunWords words) {
@@ -20,6 +23,7 @@ final class JobCaveats {
   List<String> of(Job job, List<Run> runs, boolean isOnRollers) {
     List<String> caveats = new ArrayList<>();
     calibration(runs, caveats);
+    grille(runs).ifPresent(caveats::add);
     List<String> missing = missing(job, runs, isOnRollers).stream().map(words::what).toList();
     if (!missing.isEmpty()) {
       caveats.add(words.say("job.missing", String.join(", ", missing)));
@@ -42,6 +46,22 @@ final class JobCaveats {
       caveats.add(
           words.say("job.calibration", String.join(", ", before), String.join(", ", after)));
     }
+  }
+
+  /** The greatest rise of the air at the grille in a run, where it matters. */
+  private Optional<String> grille(List<Run> runs) {
+    double most = runs.stream().mapToDouble(JobCaveats::riseKelvin).max().orElse(0);
+    return most > WORTH_TELLING_KELVIN
+        ? Optional.of(words.say("job.grille", words.number(most, 0)))
+        : Optional.empty();
+  }
+
+  private static double riseKelvin(Run run) {
+    String before = run.notes().words().get(Asked.GRILLE_BEFORE.id());
+    String after = run.notes().words().get(Asked.GRILLE_AFTER.id());
+    return before == null || after == null
+        ? 0
+        : Double.parseDouble(after) - Double.parseDouble(before);
   }
 
   private static Set<String> calibrations(List<Run> runs, Side side) {

@@ -153,6 +153,16 @@ class JobFileTest {
     assertThat(caveats).noneMatch(words -> words.contains("calibration id"));
   }
 
+  @Test
+  void airThatComesRoundToTheGrilleIsSaid() throws Exception {
+    assertThat(runs(WHOLE).caveats())
+        .contains(
+            "The air at the grille rose by up to 4 K in a run: it comes round to the front and"
+                + " warms the later seconds.");
+    assertThat(runs(WHOLE.replace("grille_after_degC = 25", "grille_after_degC = 24")).caveats())
+        .noneMatch(words -> words.startsWith("The air at the grille"));
+  }
+
   /** On rollers the air is what came to the grille, unless a probe told better. */
   @Test
   void theAirAtTheGrilleStandsForOutside() throws Exception {
