@@ -1,107 +1,110 @@
 package steadypull.compare;
 
+import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import steadypull.channel.Channel;
 import steadypull.channel.Channels;
 
-/** Sentences on what a comparison cannot tell, and why. Stateless. */
+/**
+ * Says what a comparison cannot tell and why, in the reader's language; units are SI. Immutable.
+ */
 final class Caveats {
-  static final String NO_LOAD =
-      "Nothing can be told: what heats the store is told by air flow, fuel rate or torque, and"
-          + " not every run has one of them. Log one of these channels in every run.";
-
-  static final String NO_FIT =
-      "Nothing can be told: no heat capacity and conductance describe these runs together. Look"
-          + " at the runs for a sensor that jumps or stands still.";
+  static final String BUNDLE = "steadypull.compare.ComparisonWords";
 
   /** Below this a viscous fan idles, above it engages (common practice, no source); degC. */
   private static final double FAN_CELSIUS = 97;
 
-  private Caveats() {}
+  private static final int LAST_SECOND = 120;
+
+  private final ResourceBundle bundle;
+  private final Locale locale;
+
+  /** For one reader. */
+  Caveats(Locale locale) {
+    this.bundle =
+        ResourceBundle.getBundle(
+            BUNDLE,
+            locale,
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    this.locale = locale;
+  }
+
+  private String say(String key, Object... texts) {
+    return new MessageFormat(bundle.getString(key), locale).format(texts);
+  }
+
+  private String number(double value, int digits) {
+    return String.format(locale, "%." + digits + "f", value);
+  }
+
+  /** Nothing tells what heats the store. */
+  String noLoad() {
+    return say("no-load");
+  }
+
+  /** Nothing describes the runs. */
+  String noFit() {
+    return say("no-fit");
+  }
 
   /** Runs are missing on a side, or on both. */
-  static String noRuns(Channel channel, List<Run> heard) {
-    String missing =
-        Stream.of(Side.values())
-            .filter(side -> heard.stream().noneMatch(run -> run.side() == side))
-            .map(Caveats::word)
-            .collect(Collectors.joining(" and "));
-    return "Nothing can be told: no run %s the change has %s over half of its load."
-            .formatted(missing, channel.id())
-        + " Drive one, or choose another channel.";
+  String noRuns(Channel channel, List<Run> heard) {
+    boolean isBefore = heard.stream().noneMatch(run -> run.side() == Side.BEFORE);
+    boolean isAfter = heard.stream().noneMatch(run -> run.side() == Side.AFTER);
+    return say("no-runs." + sides(isBefore, isAfter), channel.id());
+  }
+
+  private static String sides(boolean isBefore, boolean isAfter) {
+    if (isBefore && isAfter) {
+      return "both";
+    }
+    return isBefore ? "before" : isAfter ? "after" : "none";
   }
 
   /** Runs in which the channel was not heard. */
-  static Optional<String> unheard(int runs, Channel channel) {
+  Optional<String> unheard(int runs, Channel channel) {
     return runs == 0
         ? Optional.empty()
-        : Optional.of(
-            "%d of the runs have no %s over half of their load and do not count."
-                .formatted(runs, channel.id()));
+        : Optional.of(say("unheard", String.valueOf(runs), channel.id()));
   }
 
   /** How the heat is told, where it is not measured. */
-  static Optional<String> heat(HeatSource source) {
+  Optional<String> heat(HeatSource source) {
     return switch (source) {
       case CHARGE_AIR -> Optional.empty();
-      case FUEL ->
-          Optional.of(
-              "The coolant's heat is taken for a fifth of the fuel's: J/K, W/K and W are right"
-                  + " within a third, their change is not touched by it.");
-      case BOOST, POWER ->
-          Optional.of(
-              "The heat that comes in here is not measured: it is taken to go with the power, so"
-                  + " that gains can be told, but no J/K, W/K or W.");
+      case FUEL -> Optional.of(say("heat.fuel"));
+      case BOOST, POWER -> Optional.of(say("heat.power"));
     };
   }
 
   /** Up to where temperatures are measured. */
-  static Optional<String> calculated(int commonSeconds) {
-    return commonSeconds >= 120
+  Optional<String> calculated(int commonSeconds) {
+    return commonSeconds >= LAST_SECOND
         ? Optional.empty()
-        : Optional.of(
-            "All runs held their load for %d s; what is told later is calculated."
-                .formatted(commonSeconds));
+        : Optional.of(say("calculated", String.valueOf(commonSeconds)));
   }
 
   /** What no channel tells of the air on a road. */
-  static Optional<String> wind(List<Run> runs) {
+  Optional<String> wind(List<Run> runs) {
     boolean isOnRoad = runs.stream().anyMatch(run -> run.ground() != Run.Ground.ROLLERS);
-    return isOnRoad
-        ? Optional.of(
-            "Wind on the road is not measured; the intervals allow for 2.5 m/s from day to day.")
-        : Optional.empty();
+    return isOnRoad ? Optional.of(say("wind")) : Optional.empty();
   }
 
   /** On which sides the engine's fan probably ran. */
-  static Optional<String> fan(List<Run> runs) {
+  Optional<String> fan(List<Run> runs) {
     Optional<Double> before = hottestEngine(runs, Side.BEFORE);
     Optional<Double> after = hottestEngine(runs, Side.AFTER);
     if (before.isEmpty() || after.isEmpty()) {
       return Optional.empty();
     }
+    String ran = sides(before.get() >= FAN_CELSIUS, after.get() >= FAN_CELSIUS);
     return Optional.of(
-        String.format(
-            Locale.ROOT,
-            "Engine coolant rose to %.0f degC before and %.0f degC after: the engine's fan %s.",
-            before.get(),
-            after.get(),
-            fanWords(before.get() >= FAN_CELSIUS, after.get() >= FAN_CELSIUS)));
-  }
-
-  private static String fanWords(boolean isBefore, boolean isAfter) {
-    if (isBefore && isAfter) {
-      return "probably ran on both sides";
-    }
-    if (isBefore || isAfter) {
-      return "probably ran %s only, which counts as cooling there"
-          .formatted(word(isBefore ? Side.BEFORE : Side.AFTER));
-    }
-    return "probably idled on both sides";
+        say("fan", number(before.get(), 0), number(after.get(), 0), say("fan." + ran)));
   }
 
   private static Optional<Double> hottestEngine(List<Run> runs, Side side) {
@@ -121,45 +124,32 @@ final class Caveats {
   }
 
   /** The thermostat still held the temperature. */
-  static Optional<String> regulating(boolean isOpenBefore, boolean isOpenAfter) {
-    if (isOpenBefore && isOpenAfter) {
-      return Optional.empty();
-    }
-    String where =
-        isOpenBefore ? "after the change" : isOpenAfter ? "before the change" : "on both sides";
-    return Optional.of(
-        "The thermostat still regulated %s: a bigger radiator cannot help meanwhile, so that no"
-                .formatted(where)
-            + " lasting gain is claimed. Pull harder or longer, until it is fully open.");
+  Optional<String> regulating(boolean isOpenBefore, boolean isOpenAfter) {
+    return isOpenBefore && isOpenAfter
+        ? Optional.empty()
+        : Optional.of(say("regulating." + sides(!isOpenBefore, !isOpenAfter)));
+  }
+
+  /** No limit is known. */
+  Optional<String> limit(boolean isKnown) {
+    return isKnown ? Optional.empty() : Optional.of(say("no-limit"));
   }
 
   /** What is missing to a proof. */
-  static Optional<String> missing(Claim claim, List<Run> runs) {
+  Optional<String> missing(Claim claim, List<Run> runs) {
     if (!claim.isClaimed() || claim.verdict(runs) == Verdict.PROVEN) {
       return Optional.empty();
     }
-    String runsMissing = Claim.areEnough(runs) ? "" : "three runs a side";
-    String daysMissing =
-        Claim.areApart(runs) ? "" : "two separate days a side, or before-after-before";
-    String sizeMissing =
-        claim.isLarge()
-            ? ""
-            : String.format(
-                Locale.ROOT,
-                "runs that agree better (these could show %.1f degC)",
-                claim.smallest());
+    Stream<Optional<String>> parts =
+        Stream.of(
+            unless(Claim.areEnough(runs), "missing.runs"),
+            unless(Claim.areApart(runs), "missing.days"),
+            unless(claim.isLarge(), "missing.size", number(claim.smallest(), 1)));
     return Optional.of(
-        "Missing to a proof: %s."
-            .formatted(
-                Stream.of(runsMissing, daysMissing, sizeMissing)
-                    .filter(part -> !part.isEmpty())
-                    .collect(Collectors.joining("; "))));
+        say("missing", parts.flatMap(Optional::stream).collect(Collectors.joining("; "))));
   }
 
-  private static String word(Side side) {
-    return switch (side) {
-      case BEFORE -> "before";
-      case AFTER -> "after";
-    };
+  private Optional<String> unless(boolean isThere, String key, Object... texts) {
+    return isThere ? Optional.empty() : Optional.of(say(key, texts));
   }
 }

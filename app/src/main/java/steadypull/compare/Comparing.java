@@ -1,6 +1,7 @@
 package steadypull.compare;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import steadypull.channel.Channel;
@@ -11,7 +12,7 @@ public final class Comparing {
   private Comparing() {}
 
   /**
-   * Compares one channel. What the runs cannot tell stays empty, and a caveat says why.
+   * Compares one channel, in English. What the runs cannot tell stays empty, and a caveat says why.
    *
    * @param runs of both sides
    * @param channel a temperature
@@ -19,6 +20,13 @@ public final class Comparing {
    * @param wished conditions
    */
   public static Comparison of(RunSet runs, Channel channel, Vehicle vehicle, Conditions wished) {
+    return of(runs, channel, vehicle, wished, Locale.ENGLISH);
+  }
+
+  /** The same with its caveats in the reader's language. */
+  public static Comparison of(
+      RunSet runs, Channel channel, Vehicle vehicle, Conditions wished, Locale reader) {
+    Caveats caveats = new Caveats(reader);
     Store store = Store.of(channel, vehicle.layout(), runs.runs());
     List<Run> heard =
         runs.runs().stream().filter(run -> Columns.isHeard(run, store.measured())).toList();
@@ -26,11 +34,11 @@ public final class Comparing {
         Stream.of(Side.values())
             .allMatch(side -> heard.stream().anyMatch(run -> run.side() == side));
     if (!isBoth) {
-      return Untold.of(runs, store, Caveats.noRuns(store.measured(), heard));
+      return Untold.of(runs, store, caveats.noRuns(store.measured(), heard));
     }
     Optional<HeatSource> source = HeatSource.of(store.measured(), heard);
     if (source.isEmpty()) {
-      return Untold.of(runs, store, Caveats.NO_LOAD);
+      return Untold.of(runs, store, caveats.noLoad());
     }
     List<RunLoad> loads =
         heard.stream().map(run -> new RunLoad(run, store.measured(), source.get())).toList();
@@ -38,7 +46,8 @@ public final class Comparing {
         .fit()
         .map(
             fitted ->
-                new Telling(runs, store, vehicle, wished, loads, source.get(), fitted).comparison())
-        .orElseGet(() -> Untold.of(runs, store, Caveats.NO_FIT));
+                new Telling(runs, store, vehicle, wished, loads, source.get(), fitted, caveats)
+                    .comparison())
+        .orElseGet(() -> Untold.of(runs, store, caveats.noFit()));
   }
 }

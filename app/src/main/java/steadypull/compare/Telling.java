@@ -21,6 +21,7 @@ final class Telling {
   private final List<RunLoad> loads;
   private final List<Run> heard;
   private final Fitted fitted;
+  private final Caveats words;
   private final CommonLoad load;
   private final Draws draws;
   private final OptionalDouble limit;
@@ -35,11 +36,13 @@ final class Telling {
       Conditions wished,
       List<RunLoad> loads,
       HeatSource source,
-      Fitted fitted) {
+      Fitted fitted,
+      Caveats words) {
     this.runs = runs;
     this.store = store;
     this.loads = loads;
     this.fitted = fitted;
+    this.words = words;
     heard = loads.stream().map(RunLoad::run).toList();
     load =
         CommonLoad.of(
@@ -115,13 +118,14 @@ final class Telling {
 
   private List<String> caveats(Claim lasting) {
     List<String> caveats = new ArrayList<>(runs.caveats());
-    Caveats.unheard(runs.runs().size() - heard.size(), store.measured()).ifPresent(caveats::add);
-    Caveats.regulating(isOpen(Side.BEFORE), isOpen(Side.AFTER)).ifPresent(caveats::add);
-    Caveats.heat(load.source()).ifPresent(caveats::add);
-    Caveats.calculated(commonSeconds).ifPresent(caveats::add);
-    Caveats.wind(heard).ifPresent(caveats::add);
-    Caveats.fan(heard).ifPresent(caveats::add);
-    Caveats.missing(lasting, heard).ifPresent(caveats::add);
+    words.unheard(runs.runs().size() - heard.size(), store.measured()).ifPresent(caveats::add);
+    words.regulating(isOpen(Side.BEFORE), isOpen(Side.AFTER)).ifPresent(caveats::add);
+    words.heat(load.source()).ifPresent(caveats::add);
+    words.calculated(commonSeconds).ifPresent(caveats::add);
+    words.wind(heard).ifPresent(caveats::add);
+    words.fan(heard).ifPresent(caveats::add);
+    words.limit(limit.isPresent()).ifPresent(caveats::add);
+    words.missing(lasting, heard).ifPresent(caveats::add);
     return caveats;
   }
 }

@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import steadypull.thermal.Belief;
 
 /** The rules of the verdict, on gains whose draws are normal. */
 class ClaimTest {
+  private static final Caveats ENGLISH = new Caveats(Locale.ENGLISH);
   private static final LocalDate DAY = LocalDate.of(2031, 5, 1);
 
   private static Claim normal(double gain, double deviation) {
@@ -81,12 +83,12 @@ class ClaimTest {
 
   @Test
   void whatIsMissingIsSaid() {
-    assertThat(Caveats.missing(normal(2.1, 1), runs("ba", 0, 1)))
+    assertThat(ENGLISH.missing(normal(2.1, 1), runs("ba", 0, 1)))
         .hasValueSatisfying(
             text ->
                 assertThat(text)
-                    .contains("three runs a side", "two separate days", "could show 2.0 degC"));
-    assertThat(Caveats.missing(normal(9, 1), FULL)).isEmpty();
+                    .contains("three runs a side", "two separate days", "could show 2.0 °C"));
+    assertThat(ENGLISH.missing(normal(9, 1), FULL)).isEmpty();
   }
 
   @Test

@@ -69,7 +69,7 @@ class WhatRunsDoNotTellTest {
   void aChannelThatNoRunHasIsNamed() {
     Comparison comparison = compare(Channels.ENGINE_OIL_TEMP, WATER, Channels.ENGINE_OIL_TEMP);
 
-    assertThat(words(comparison)).contains("before and after", "engine_oil_temp");
+    assertThat(words(comparison)).contains("no run has engine_oil_temp");
   }
 
   @Test
