@@ -10,10 +10,12 @@ import org.junit.jupiter.api.Test;
 @Tag("bench")
 class ComparisonBenchTest {
   private static final int FIRST = 40_001;
+  private static final int FIRST_OF_NOTHING = 60_003;
   private static final int PAIRS = 200;
 
+  // A share of 0.9 is met within 0.04 by 200 pairs, 19 times in 20; figures of a pair go together.
   @Test
-  void intervalsHoldTheTruthAndNothingIsClaimedOfNothing() {
+  void nineIntervalsInTenHoldTheTruth() {
     PairScore water = PairScore.ofChargeCoolant();
     PairScore air = PairScore.ofChargeAir();
     PairScore engine = PairScore.ofEngineCoolant();
@@ -25,9 +27,23 @@ class ComparisonBenchTest {
       System.out.println(score.table());
     }
     for (PairScore score : List.of(water, air, engine)) {
-      assertThat(score.held()).as(score.table()).isBetween(0.85, 0.96);
-      assertThat(score.lasting(Change.NOTHING)).as(score.table()).isLessThanOrEqualTo(0.05);
+      assertThat(score.held()).as(score.table()).isBetween(0.85, 0.97);
+      assertThat(score.shares())
+          .allSatisfy((_, share) -> assertThat(share).as(score.table()).isBetween(0.85, 0.99));
     }
-    assertThat(water.shares()).allSatisfy((_, share) -> assertThat(share).isBetween(0.85, 0.96));
+    assertThat(water.lasting(Change.RADIATOR)).as(water.table()).isGreaterThan(0.8);
+    assertThat(water.lasting(Change.COOLANT)).as(water.table()).isLessThan(0.1);
+  }
+
+  // Fifty of the pairs above are too few to tell one claim in twenty from one in ten.
+  @Test
+  void ofNothingAtMostOneClaimInTwenty() {
+    PairScore water = PairScore.ofChargeCoolant();
+    for (int pair = 0; pair < PAIRS; pair++) {
+      water.accept(PlantPair.of(FIRST_OF_NOTHING + 4 * pair, Change.NOTHING));
+    }
+    System.out.println(water.table());
+    assertThat(water.lasting(Change.NOTHING)).as(water.table()).isLessThanOrEqualTo(0.05);
+    assertThat(water.delaying(Change.NOTHING)).as(water.table()).isLessThanOrEqualTo(0.05);
   }
 }
