@@ -40,11 +40,12 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
-    Comparison found =
-        new ComparedTrips(main, Parents.commandLine(spec), options).compare().comparison();
+    ComparedTrips.Found compared =
+        new ComparedTrips(main, Parents.commandLine(spec), options).compare();
+    Comparison found = compared.comparison();
     main.out().print(json ? json(found, main.locale()) : text(found, main));
     main.out().flush();
-    return 0;
+    return compared.status();
   }
 
   /** Whatever the reader's units are: machines read metric ones. */

@@ -2,7 +2,9 @@ package steadypull.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import steadypull.compare.Comparing;
@@ -29,14 +31,17 @@ final class ComparedTrips {
    * What came of it.
    *
    * @param vehicle on which it was done
+   * @param status of the command: 1 if something of a trip could not be read, which was told
    */
-  record Found(Comparison comparison, Vehicle vehicle) {}
+  record Found(Comparison comparison, Vehicle vehicle, int status) {}
 
   private final SteadypullCommand main;
   private final CommandLine command;
   private final CompareOptions options;
   private final List<RunSource> sources = new ArrayList<>();
   private final List<String> read = new ArrayList<>();
+  private final Set<String> examined = new HashSet<>();
+  private int status;
 
   ComparedTrips(SteadypullCommand main, CommandLine command, CompareOptions options) {
     this.main = main;
@@ -56,7 +61,8 @@ final class ComparedTrips {
         runs.runs().isEmpty()
             ? sources.getFirst().trip().vehicle()
             : runs.runs().getLast().vehicle();
-    return new Found(Comparing.of(runs, options.channel(), vehicle, options.conditions()), vehicle);
+    return new Found(
+        Comparing.of(runs, options.channel(), vehicle, options.conditions()), vehicle, status);
   }
 
   private void read(SidesOption.Named named) throws Exception {
@@ -89,6 +95,9 @@ final class ComparedTrips {
   private TripSeconds trip(TripOrTable part) throws LibraryException {
     try (TripLibrary library = main.openLibraryToRead()) {
       TripSummary trip = library.find(part.what());
+      if (examined.add(trip.id())) {
+        status = Math.max(status, DamageWords.tell(main, library.damage(trip.id())));
+      }
       return TripSeconds.ofTrip(library, trip, new CalibrationsOfTrip());
     }
   }

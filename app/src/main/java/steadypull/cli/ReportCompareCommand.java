@@ -39,6 +39,6 @@ final class ReportCompareCommand implements Callable<Integer> {
         letterhead.to());
     main.err().printf("Wrote %s.%n", letterhead.to());
     main.err().flush();
-    return 0;
+    return found.status();
   }
 }

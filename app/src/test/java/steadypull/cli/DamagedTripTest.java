@@ -88,6 +88,23 @@ class DamagedTripTest {
   }
 
   @Test
+  void aComparisonTakesWhatIsSoundAndSaysOnceWhatIsMissing() {
+    Desk.Answer answer =
+        desk.type(
+            "compare",
+            "--before",
+            trip + "@0-2000",
+            "--after",
+            trip + "@2000-4000",
+            "--channel",
+            "charge_air_temp_out");
+
+    assertThat(answer.status()).isEqualTo(1);
+    assertThat(answer.out()).startsWith("Not proven yet");
+    assertThat(answer.err()).containsOnlyOnce("16384 samples of charge_air_temp_out");
+  }
+
+  @Test
   void theTripShowsTheGapWithItsReason() throws Exception {
     Desk.Answer shown = desk.type("trip", trip);
 
