@@ -16,11 +16,15 @@ import steadypull.demo.plant.Surroundings;
 public final class Drive {
   private static final double GUST_SECONDS = 8;
 
+  /** As fast as any rig is driven, in m/s. */
+  public static final double AS_FAST_AS_WISHED = 50;
+
   private final Scenario scenario;
   private final Plant plant;
   private final Random gusts;
   private long steps;
   private double gust;
+  private double ceiling = AS_FAST_AS_WISHED;
 
   /**
    * Puts the vehicle at the start.
@@ -45,6 +49,19 @@ public final class Drive {
       plant.step(around(metres), duty(metres));
       steps++;
     }
+  }
+
+  /**
+   * From now on the driver goes no faster, whatever the scenario wishes: somebody heeds advice.
+   *
+   * @param metresPerSecond 0 (stops) to {@link #AS_FAST_AS_WISHED}
+   */
+  public void goNoFasterThan(double metresPerSecond) {
+    if (!(metresPerSecond >= 0 && metresPerSecond <= AS_FAST_AS_WISHED)) {
+      throw new IllegalArgumentException(
+          "A speed that is not exceeded lies between 0 and 50 m/s, found " + metresPerSecond);
+    }
+    ceiling = metresPerSecond;
   }
 
   /** Seconds since the start, in whole steps. */
@@ -113,7 +130,8 @@ public final class Drive {
 
   private Duty duty(double metres) {
     return switch (scenario.course()) {
-      case Course.OnRoad onRoad -> new Duty.HoldSpeed(Course.wishAt(onRoad.wishes(), metres));
+      case Course.OnRoad onRoad ->
+          new Duty.HoldSpeed(Math.min(ceiling, Course.wishAt(onRoad.wishes(), metres)));
       case Course.OnDynamometer indoors ->
           new Duty.HoldTorque(
               indoors.gear(),

@@ -27,6 +27,23 @@ class WorldsTest {
     }
   }
 
+  /** Somebody who heeds advice goes slower than the scenario wishes, stops, and drives on. */
+  @Test
+  void whoHeedsAdviceGoesNoFasterStopsAndDrivesOn() {
+    Drive drive = new Drive(scenario("cool-day"), 1);
+    drive.advanceTo(100);
+    double wished = drive.state().motion().speed();
+    drive.goNoFasterThan(wished - 5);
+    drive.advanceTo(160);
+    assertThat(drive.state().motion().speed()).isCloseTo(wished - 5, within(0.5));
+    drive.goNoFasterThan(0);
+    drive.advanceTo(220);
+    assertThat(drive.state().motion().speed()).isCloseTo(0, within(0.1));
+    drive.goNoFasterThan(Drive.AS_FAST_AS_WISHED);
+    drive.advanceTo(340);
+    assertThat(drive.state().motion().speed()).isGreaterThan(wished - 2);
+  }
+
   @Test
   void airCooledByOutsideAirFollowsItQuickly() {
     Scenario scenario = scenario("long-hot-grade");
