@@ -173,7 +173,10 @@ public final class Advisor {
   private AdviceEvent event(
       Advisory advisory, Advisory.Transition transition, SituationFacts facts) {
     return EventFigures.of(
-        facts, transition.kind(), transition.rule(), composer.text(advisory, facts));
+        facts,
+        transition.kind(),
+        transition.rule(),
+        composer.text(transition.kind(), advisory, facts));
   }
 
   /** The advisory that the line speaks of: a lost link first, else the most urgent. */

@@ -10,6 +10,7 @@ final class LineComposer {
   private final EaseWords easeWords;
   private final CodeWords codeWords;
   private final CauseWords causeWords;
+  private final EndWords endWords;
   private final CalmLines calm;
 
   LineComposer(AdviceWords words) {
@@ -17,6 +18,7 @@ final class LineComposer {
     easeWords = new EaseWords(words);
     codeWords = new CodeWords(words);
     causeWords = new CauseWords(words);
+    endWords = new EndWords(words);
     calm = new CalmLines(words);
   }
 
@@ -29,8 +31,30 @@ final class LineComposer {
     return top.map(each -> line(each, facts)).orElseGet(() -> calm.line(facts));
   }
 
-  /** What is said about an advisory in one text, for events. */
-  String text(Advisory advisory, SituationFacts facts) {
+  /** What is said about an advisory in one text, for an event of it. */
+  String text(AdviceEvent.Kind kind, Advisory advisory, SituationFacts facts) {
+    return switch (kind) {
+      case CLEARED -> endWords.cleared(advisory, facts);
+      case SUPPRESSED -> words.text("end.suppressed");
+      case ADVICE_HELD -> words.text("end.held");
+      case ADVICE_FAILED -> words.text("end.failed");
+      case ADVICE_NOT_FOLLOWED -> words.text("end.not-followed");
+      case RAISED,
+          ESCALATED,
+          EASED,
+          ACKNOWLEDGED,
+          SHELVED,
+          UNSHELVED,
+          JOINED,
+          OUT_OF_SERVICE,
+          DERATE_BEGAN,
+          DERATE_ENDED,
+          POWER_LIMITED ->
+          text(advisory, facts);
+    };
+  }
+
+  private String text(Advisory advisory, SituationFacts facts) {
     AdviceLine line = line(advisory, facts);
     return line.reason().isEmpty() ? line.action() : line.action() + ". " + line.reason();
   }

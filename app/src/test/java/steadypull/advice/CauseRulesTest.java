@@ -271,22 +271,34 @@ class CauseRulesTest {
   }
 
   @Test
-  void aLimitThatNobodyConfirmedIsSaidOnceWhereItBeginsToMatter() {
+  void aLimitThatNobodyConfirmedIsSaidOnceATripWhileTheVehicleStands() {
     Story unconfirmed =
         new Story(Story.unconfirmed(), Story.SHIPPED, Locale.ENGLISH, UnitSystem.METRIC);
-    assertThat(unconfirmed.lasts(70, coolant(91))).isEmpty();
-    assertThat(words(unconfirmed.lasts(15, coolant(93))))
-        .containsExactly("raised coolant-limit-unconfirmed");
+    assertThat(unconfirmed.lasts(70, coolant(105))).isEmpty();
+    assertThat(words(unconfirmed.lasts(15, coolant(93).speed(0))))
+        .containsExactly("raised coolant-limit-unconfirmed", "joined charge-air-limit-unconfirmed");
     assertThat(unconfirmed.line().reason())
         .isEqualTo(
             "Coolant: 112° is a cautious default. Enter the figure of the maker or workshop.");
-    assertThat(words(unconfirmed.lasts(600, coolant(93))))
-        .containsExactly("cleared coolant-limit-unconfirmed");
+    assertThat(words(unconfirmed.lasts(600, coolant(93).speed(0))))
+        .hasSize(1)
+        .first()
+        .asString()
+        .startsWith("cleared");
+  }
+
+  @Test
+  void inTheMiddleOfAPullNobodyIsAskedForAFigure() {
+    Story unconfirmed =
+        new Story(Story.unconfirmed(), Story.SHIPPED, Locale.ENGLISH, UnitSystem.METRIC);
+    unconfirmed.lasts(30, coolant(105).with(ENGINE_LOAD, 90));
+    assertThat(words(unconfirmed.lasts(60, coolant(105).with(ENGINE_LOAD, 20).speed(0))))
+        .doesNotContain("raised coolant-limit-unconfirmed");
   }
 
   @Test
   void aLimitFromTheWorkshopIsNotDoubted() {
-    assertThat(story.lasts(120, coolant(93))).isEmpty();
+    assertThat(story.lasts(120, coolant(93).speed(0))).isEmpty();
   }
 
   @Test

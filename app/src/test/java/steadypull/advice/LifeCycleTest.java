@@ -226,6 +226,23 @@ class LifeCycleTest {
     assertThat(story.line().channel()).contains(CHARGE_AIR_TEMP_OUT);
   }
 
+  /** What ends is told of its own channel; another's time to its limit is no news of it. */
+  @Test
+  void whatIsClearedSaysWhatIsOverAndNoTimeToCome() {
+    story.lasts(10, calm().holdsAt(80).nearing(ENGINE_COOLANT_TEMP, 106, COOLANT_LIMIT, 0.8, 150));
+    var other = calm().nearing(CHARGE_AIR_TEMP_OUT, 97, CHARGE_AIR_LIMIT, 0.2, 200);
+    assertThat(cleared(story.lasts(40, other)))
+        .extracting(AdviceEvent::text)
+        .containsExactly("Coolant settles at 90°.");
+    assertThat(cleared(story.lasts(40, calm())))
+        .extracting(AdviceEvent::text)
+        .containsExactly("Charge air holds again.");
+  }
+
+  private static List<AdviceEvent> cleared(List<AdviceEvent> told) {
+    return told.stream().filter(each -> each.kind() == AdviceEvent.Kind.CLEARED).toList();
+  }
+
   @Test
   void whatWasFirstIsSaidWhenAllIsWellAgain() {
     story.lasts(10, near(100));
