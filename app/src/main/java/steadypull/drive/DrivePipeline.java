@@ -202,6 +202,7 @@ public final class DrivePipeline {
         .ifPresent(news -> output.entry(new TripEntry.OfEvent(news)));
     computed.forEach(sample -> output.entry(new TripEntry.OfSample(sample)));
     derate = derates.tick(timeMicros);
+    output.derate(timeMicros, derate);
     forecaster.accept(watch.ahead());
     forecast = forecaster.tick(timeMicros);
     output.forecast(forecast);

@@ -3,6 +3,7 @@ package steadypull.drive;
 import java.util.function.Supplier;
 import steadypull.advice.AdviceEvent;
 import steadypull.store.TripEntry;
+import steadypull.thermal.Derate;
 import steadypull.thermal.Forecast;
 
 /**
@@ -16,6 +17,12 @@ public interface PipelineOutput {
 
   /** Something that the rules or the derate detector said. */
   default void advice(AdviceEvent event) {}
+
+  /**
+   * Whether torque is taken away, every second, before it is done: with the moment at which that
+   * began, which is known some seconds later.
+   */
+  default void derate(long timeMicros, Derate derate) {}
 
   /** The satellite receiver of a live drive is found, knows its place, or is gone. */
   default void receiver(ReceiverNews news) {}

@@ -21,7 +21,6 @@ import steadypull.store.TripEntry;
 import steadypull.store.TripLibrary;
 import steadypull.store.TripSummary;
 import steadypull.thermal.Derate;
-import steadypull.thermal.DerateDetector;
 import steadypull.vehicle.Limit;
 
 /**
@@ -71,8 +70,6 @@ public final class Rehearsal {
 
   private static final class Watching implements PipelineOutput {
     private final DriveSetup setup;
-    private final DerateDetector detector;
-    private final DiagnosisLog diagnosis;
     private final LatestSamples latest = new LatestSamples();
     private final Map<Channel, double[]> celsius = new LinkedHashMap<>();
     private final List<ScoredDrive.Derated> derates = new ArrayList<>();
@@ -86,8 +83,6 @@ public final class Rehearsal {
     Watching(DriveSetup setup, int most) {
       this.setup = setup;
       warnings = new WarningLog(setup.rules());
-      detector = new DerateDetector(setup.vehicle());
-      diagnosis = new DiagnosisLog(setup.locale());
       power = new double[most + 1];
       speed = new double[most + 1];
       isCut = new boolean[most + 1];
@@ -95,30 +90,17 @@ public final class Rehearsal {
 
     @Override
     public void entry(TripEntry entry) {
-      switch (entry) {
-        case TripEntry.OfSample(Sample sample) -> {
-          latest.accept(sample);
-          detector.accept(sample);
-        }
-        case TripEntry.OfEvent(var event) -> {
-          switch (event.kind()) {
-            case CODES, VEHICLE -> {
-              diagnosis.take(event);
-              detector.accept(diagnosis.codes());
-            }
-            case LINK,
-                MARK,
-                ACKNOWLEDGED,
-                SNOOZED,
-                RESUMED,
-                SHOWN,
-                ADVICE,
-                CLOCK,
-                RECORDING,
-                TABLET,
-                ROAD -> {}
-          }
-        }
+      if (entry instanceof TripEntry.OfSample(Sample sample)) {
+        latest.accept(sample);
+      }
+    }
+
+    @Override
+    public void derate(long micros, Derate derate) {
+      int second = (int) (micros / SECOND_MICROS);
+      if (second < isCut.length && derate instanceof Derate.Active active) {
+        isCut[second] = true;
+        cut(active.sinceMicros() / MICROS_PER_SECOND, second);
       }
     }
 
@@ -167,10 +149,6 @@ public final class Rehearsal {
       speed[second] = fresh(Channels.VEHICLE_SPEED, micros);
       power[second] =
           fresh(Channels.DELIVERED_TORQUE, micros) * fresh(Channels.ENGINE_SPEED, micros);
-      if (detector.tick(micros) instanceof Derate.Active active) {
-        isCut[second] = true;
-        cut(active.sinceMicros() / MICROS_PER_SECOND, second);
-      }
     }
 
     private double fresh(Channel channel, long micros) {
