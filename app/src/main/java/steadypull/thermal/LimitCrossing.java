@@ -36,15 +36,16 @@ final class LimitCrossing {
           first(secondsAhead, draws[draw], limitCelsius).orElse(Double.POSITIVE_INFINITY);
     }
     Arrays.sort(seconds);
+    double reached = probability(secondsAhead, draws, 600, limitCelsius);
     return new LimitForecast(
         limitCelsius,
         probability(secondsAhead, draws, 180, limitCelsius),
-        probability(secondsAhead, draws, 600, limitCelsius),
-        quantile(seconds, 0.50),
-        quantile(seconds, 0.10),
-        quantile(seconds, 0.25),
-        quantile(seconds, 0.75),
-        quantile(seconds, 0.90));
+        reached,
+        quantile(seconds, 0.50, reached),
+        quantile(seconds, 0.10, reached),
+        quantile(seconds, 0.25, reached),
+        quantile(seconds, 0.75, reached),
+        quantile(seconds, 0.90, reached));
   }
 
   /**
@@ -78,8 +79,19 @@ final class LimitCrossing {
     return highest;
   }
 
-  private static OptionalDouble quantile(double[] sortedSeconds, double level) {
+  /**
+   * A quantile of the time. Between the last course that reaches the limit and the first that never
+   * does nothing can be interpolated; there the last one's time is told as long as so many reach it
+   * as the level says, so that even odds always have a middle time.
+   */
+  private static OptionalDouble quantile(double[] sortedSeconds, double level, double reached) {
     double seconds = Band.quantile(sortedSeconds, level);
-    return Double.isFinite(seconds) ? OptionalDouble.of(seconds) : OptionalDouble.empty();
+    if (Double.isFinite(seconds)) {
+      return OptionalDouble.of(seconds);
+    }
+    double before = sortedSeconds[Math.max(0, (int) (level * sortedSeconds.length - 0.5))];
+    return reached >= level && Double.isFinite(before)
+        ? OptionalDouble.of(before)
+        : OptionalDouble.empty();
   }
 }

@@ -67,6 +67,18 @@ class BandTest {
     assertThat(forecast.secondsP90()).isEmpty();
   }
 
+  // Two of four courses reach it: even odds, and an advisory that is raised at them tells a time.
+  @Test
+  void evenOddsHaveAMiddleTime() {
+    double[] secondsAhead = {0, 60, 120, 180};
+    double[][] draws = {{90, 96, 101, 104}, {90, 95, 99, 102}, {90, 92, 94, 95}, {90, 91, 92, 93}};
+    LimitForecast toLimit = LimitCrossing.forecast(secondsAhead, draws, 98.5);
+    assertThat(toLimit.probability180()).isBetween(0.5, 0.6);
+    assertThat(toLimit.seconds()).isPresent();
+    assertThat(toLimit.seconds().getAsDouble()).isBetween(60.0, 120.0);
+    assertThat(toLimit.secondsP90()).isEmpty();
+  }
+
   @Test
   void aChannelOverItsLimitIsThereNow() {
     double[][] draws = {{101, 96}, {101, 97}};
