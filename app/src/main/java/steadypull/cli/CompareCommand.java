@@ -5,10 +5,8 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import steadypull.channel.QuantityFormat;
 import steadypull.channel.UnitSystem;
 import steadypull.compare.Comparison;
@@ -30,8 +28,6 @@ import steadypull.report.ComparisonWords;
 final class CompareCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
-  @Spec private @Nullable CommandSpec spec;
-
   @Mixin private CompareOptions options = new CompareOptions();
 
   @Option(names = "--json", description = "Prints an object for machines.")
@@ -41,7 +37,7 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     SteadypullCommand main = Parents.require(parent);
     ComparedTrips.Found compared =
-        new ComparedTrips(main, Parents.commandLine(spec), options).compare();
+        new ComparedTrips(main, Parents.under(main, "compare"), options).compare();
     Comparison found = compared.comparison();
     main.out().print(json ? json(found, main.locale()) : text(found, main));
     main.out().flush();

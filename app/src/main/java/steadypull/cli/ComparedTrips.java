@@ -62,7 +62,9 @@ final class ComparedTrips {
             ? sources.getFirst().trip().vehicle()
             : runs.runs().getLast().vehicle();
     return new Found(
-        Comparing.of(runs, options.channel(), vehicle, options.conditions()), vehicle, status);
+        Comparing.of(runs, options.channel(), vehicle, options.conditions(), main.locale()),
+        vehicle,
+        status);
   }
 
   private void read(SidesOption.Named named) throws Exception {

@@ -3,9 +3,7 @@ package steadypull.cli;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Writes forms for paper. */
 @Command(
@@ -19,12 +17,10 @@ import picocli.CommandLine.Spec;
 final class ReportCommand implements Callable<Integer> {
   @ParentCommand private @Nullable SteadypullCommand parent;
 
-  @Spec private @Nullable CommandSpec spec;
-
   @Override
   public Integer call() {
     throw new Misuse(
-        Parents.commandLine(spec),
+        Parents.under(main(this), "report"),
         "what to report: compare or trip",
         "nothing",
         "Write it behind report");

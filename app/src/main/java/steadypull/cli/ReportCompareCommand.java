@@ -4,9 +4,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import steadypull.report.ComparisonReport;
 import steadypull.report.ReportFile;
 
@@ -21,8 +19,6 @@ import steadypull.report.ReportFile;
 final class ReportCompareCommand implements Callable<Integer> {
   @ParentCommand private @Nullable ReportCommand report;
 
-  @Spec private @Nullable CommandSpec spec;
-
   @Mixin private CompareOptions options = new CompareOptions();
 
   @Mixin private LetterheadOptions letterhead = new LetterheadOptions();
@@ -32,7 +28,7 @@ final class ReportCompareCommand implements Callable<Integer> {
     SteadypullCommand main = ReportCommand.main(report);
     var head = letterhead.head(main);
     ComparedTrips.Found found =
-        new ComparedTrips(main, Parents.commandLine(spec), options).compare();
+        new ComparedTrips(main, Parents.under(main, "report", "compare"), options).compare();
     ReportFile.write(
         ComparisonReport.of(
             found.comparison(), found.vehicle().name(), head, main.locale(), main.format()),

@@ -69,7 +69,7 @@ public final class LibraryComparisons implements ComparisonDesk {
       }
       RunSet runs = RunFinding.of(sources, channel, Job.NONE, locale);
       Vehicle vehicle = sources.getLast().trip().vehicle();
-      return Comparing.of(runs, channel, vehicle, Conditions.OF_THE_RUNS);
+      return Comparing.of(runs, channel, vehicle, Conditions.OF_THE_RUNS, locale);
     } catch (LibraryException refused) {
       throw refusal(refused);
     }

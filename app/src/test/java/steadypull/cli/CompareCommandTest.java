@@ -188,6 +188,9 @@ class CompareCommandTest {
     assertThat(compare(words).lines().getFirst())
         .startsWith("Wahrscheinlich: der Ladekreis wird bei gleicher Last auf Dauer")
         .contains("kühler");
+    assertThat(compare(words).out())
+        .contains("Grenzen dieser Aussage", "Niemand notierte")
+        .doesNotContain("Nobody", "cannot", "the runs");
   }
 
   @Test
