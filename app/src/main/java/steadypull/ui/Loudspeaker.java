@@ -1,16 +1,14 @@
 package steadypull.ui;
 
-import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import java.util.List;
 import java.util.concurrent.Executor;
-import java.util.concurrent.TimeUnit;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
 import steadypull.advice.Level;
+import steadypull.tablet.SpeechCommand;
 
 /**
  * Plays tones on the machine's usual output and speaks through the platform's own command where
@@ -23,8 +21,6 @@ final class Loudspeaker implements Voice {
 
   /** A tone comes first and words a little later (common practice, no source). */
   private static final double PAUSE_SECONDS = 0.4;
-
-  private static final long LONGEST_SPEECH_SECONDS = 10;
 
   private final SpeechCommand speech;
   private final Executor executor;
@@ -42,7 +38,7 @@ final class Loudspeaker implements Voice {
   private void sayNow(Level level, double volume, String words) {
     play(SignalTone.of(level, volume));
     if (!words.isEmpty()) {
-      speech.of(words).ifPresent(Loudspeaker::speak);
+      speech.speak(words);
     }
   }
 
@@ -59,24 +55,6 @@ final class Loudspeaker implements Voice {
     } catch (LineUnavailableException | IllegalArgumentException | SecurityException silent) {
       // No output, or somebody else has it: the screen says the same.
       return;
-    }
-  }
-
-  private static void speak(List<String> command) {
-    try {
-      Process child =
-          new ProcessBuilder(command)
-              .redirectErrorStream(true)
-              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-              .start();
-      if (!child.waitFor(LONGEST_SPEECH_SECONDS, TimeUnit.SECONDS)) {
-        child.destroy();
-      }
-    } catch (IOException absent) {
-      // There is no such command: the tone was heard, and the screen says the rest.
-      return;
-    } catch (InterruptedException ending) {
-      Thread.currentThread().interrupt();
     }
   }
 }

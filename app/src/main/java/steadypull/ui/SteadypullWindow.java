@@ -14,6 +14,7 @@ import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 import steadypull.drive.DriveDesk;
 import steadypull.report.ComparisonDesk;
+import steadypull.tablet.SpeechCommand;
 
 /** The window of the program. */
 public final class SteadypullWindow {

@@ -13,6 +13,7 @@ import steadypull.advice.AdviceLine;
 import steadypull.advice.AdviceLine.Response;
 import steadypull.advice.AdviceLine.State;
 import steadypull.advice.Level;
+import steadypull.tablet.SpeechCommand;
 
 /** What is heard, when, and how loudly. */
 class SoundTest {
