@@ -101,7 +101,7 @@ public final class TripReport {
     TripSummary summary = trip.summary();
     TripDetails details = summary.details();
     QuantityFormat quantities = figures.quantities();
-    Markup facts = new Markup().open("table", "class", "facts").open("tbody");
+    FactTable facts = new FactTable();
     fact(facts, "trip.length", quantities.elapsed((long) summary.durationSeconds()));
     fact(facts, "trip.distance", text(summary.distanceMetres(), quantities::distance));
     fact(facts, "trip.mass", text(trip.rig().massKilograms(), quantities::mass));
@@ -119,13 +119,11 @@ public final class TripReport {
         facts,
         "trip.damaged",
         picture.damaged().isEmpty() ? "" : Integer.toString(picture.damaged().size()));
-    return facts.close().close();
+    return facts.markup();
   }
 
-  private void fact(Markup facts, String key, String text) {
-    if (!text.isEmpty()) {
-      facts.open("tr").with("td", words.say(key), "class", "soft").with("td", text).close();
-    }
+  private void fact(FactTable facts, String key, String text) {
+    facts.add(words.say(key), text);
   }
 
   private static String text(OptionalDouble value, java.util.function.DoubleFunction<String> text) {
