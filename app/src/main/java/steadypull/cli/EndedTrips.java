@@ -1,6 +1,7 @@
 package steadypull.cli;
 
 import java.io.PrintWriter;
+import java.util.function.Supplier;
 import steadypull.advice.AdviceEvent;
 import steadypull.drive.DriveSnapshot;
 import steadypull.drive.EndedTrip;
@@ -9,6 +10,7 @@ import steadypull.drive.RawCapture;
 import steadypull.drive.ReceiverNews;
 import steadypull.drive.TabletReport;
 import steadypull.store.TripEntry;
+import steadypull.thermal.Derate;
 import steadypull.thermal.Forecast;
 
 /**
@@ -37,6 +39,11 @@ final class EndedTrips implements PipelineOutput {
   }
 
   @Override
+  public void derate(long timeMicros, Derate derate) {
+    next.derate(timeMicros, derate);
+  }
+
+  @Override
   public void receiver(ReceiverNews news) {
     next.receiver(news);
   }
@@ -54,6 +61,11 @@ final class EndedTrips implements PipelineOutput {
   @Override
   public void forecast(Forecast forecast) {
     next.forecast(forecast);
+  }
+
+  @Override
+  public void second(long timeMicros, Supplier<DriveSnapshot> picture) {
+    next.second(timeMicros, picture);
   }
 
   @Override

@@ -41,7 +41,6 @@ final class FactTable {
   }
 
   private static void cells(Markup row, Fact fact, String columns) {
-    row.with("td", fact.name(), "class", "soft fact")
-        .with("td", fact.text(), "colspan", columns);
+    row.with("td", fact.name(), "class", "soft fact").with("td", fact.text(), "colspan", columns);
   }
 }

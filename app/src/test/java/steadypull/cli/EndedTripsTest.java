@@ -9,6 +9,7 @@ import java.lang.reflect.Proxy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import steadypull.drive.EndedTrip;
 import steadypull.drive.PipelineOutput;
@@ -39,12 +40,18 @@ class EndedTripsTest {
             .toList();
 
     for (Method method : others) {
-      method.invoke(trips, new Object[] {null});
+      method.invoke(trips, nothing(method));
     }
 
     assertThat(passedOn)
         .hasSizeGreaterThan(5)
         .isEqualTo(others.stream().map(Method::getName).toList());
+  }
+
+  private static @Nullable Object[] nothing(Method method) {
+    return Arrays.stream(method.getParameterTypes())
+        .map(type -> type == long.class ? (Object) 0L : null)
+        .toArray();
   }
 
   @Test
