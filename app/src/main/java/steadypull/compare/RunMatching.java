@@ -31,7 +31,7 @@ final class RunMatching {
     List<FoundRun> equal = new EqualLoad(alike).windowed(rejected, words);
     List<FoundRun> left = new StartComparison(channel, words).alike(equal, rejected, caveats);
     List<Run> runs = left.stream().map(FoundRun::run).toList();
-    Optional<LoadMatch> match = match(left, loads.windowSeconds());
+    Optional<LoadMatch> match = match(left, common(left, loads.windowSeconds()));
     match.map(loads::mismatch).ifPresent(caveats::addAll);
     chosen(left).ifPresent(caveats::add);
     caveats.addAll(new RunCaveats(words).of(runs, sources, job));
@@ -46,6 +46,12 @@ final class RunMatching {
     return chosen == 0
         ? Optional.empty()
         : Optional.of(words.say("runs.chosen", chosen, runs.size()));
+  }
+
+  /** For how long all of them pulled alike, seconds; the first window at least. */
+  private static int common(List<FoundRun> runs, int first) {
+    return Math.max(
+        first, runs.stream().mapToInt(found -> found.run().heldSeconds()).min().orElse(first));
   }
 
   private static Optional<LoadMatch> match(List<FoundRun> runs, int window) {
