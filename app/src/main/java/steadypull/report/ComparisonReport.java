@@ -52,6 +52,20 @@ public final class ComparisonReport {
     body.add(verdict());
     body.with("p", comparison.conditions(), "class", "soft");
     comparison.load().ifPresent(text -> body.with("p", text, "class", "soft"));
+    if (!comparison.isUntold()) {
+      figures(body);
+    }
+    body.with("h2", words.say("report.runs")).add(RunTable.of(comparison));
+    body.add(list("report.limits", limits()));
+    body.add(list("report.notes", notes()));
+    body.add(list("report.method", method()));
+    body.add(list("report.cautions", sentences("report.caution.", 2)));
+    body.with(
+        "div", words.say("report.made", head.made().day(), head.made().version()), "class", "foot");
+    return ReportPage.of(words, head, title, words.say("report.subject"), body);
+  }
+
+  private void figures(Markup body) {
     body.add(ComparisonPicture.of(comparison));
     body.with("p", words.say("picture.note"), "class", "soft");
     body.add(FigureTables.times(comparison));
@@ -61,14 +75,6 @@ public final class ComparisonReport {
     body.with("h2", words.say("report.calculated"));
     body.add(FigureTables.of(comparison.calculated(), words));
     body.with("p", words.say("report.calculatedNote"), "class", "soft");
-    body.with("h2", words.say("report.runs")).add(RunTable.of(comparison));
-    body.add(list("report.limits", limits()));
-    body.add(list("report.notes", notes()));
-    body.add(list("report.method", method()));
-    body.add(list("report.cautions", sentences("report.caution.", 2)));
-    body.with(
-        "div", words.say("report.made", head.made().day(), head.made().version()), "class", "foot");
-    return ReportPage.of(words, head, title, words.say("report.subject"), body);
   }
 
   private Optional<String> job() {

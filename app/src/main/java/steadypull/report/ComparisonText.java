@@ -22,9 +22,11 @@ public final class ComparisonText {
   public static String of(ComparisonWords comparison) {
     ComparisonText text = new ComparisonText(comparison);
     text.verdict();
-    text.times();
-    text.figures("report.measured", comparison.measured());
-    text.figures("report.calculated", comparison.calculated());
+    if (!comparison.isUntold()) {
+      text.times();
+      text.figures("report.measured", comparison.measured());
+      text.figures("report.calculated", comparison.calculated());
+    }
     text.runs();
     text.list("report.limits", comparison.caveats());
     return text.text.toString();

@@ -46,6 +46,13 @@ public final class ComparisonWords {
     return verdict.claim();
   }
 
+  /** Whether not a single temperature can be told: then the caveats say more than dashes. */
+  public boolean isUntold() {
+    return comparison.before().settles().isEmpty()
+        && comparison.after().settles().isEmpty()
+        && comparison.at().stream().allMatch(at -> at.before().isEmpty() && at.after().isEmpty());
+  }
+
   /** What proof still asks for; empty if nothing. */
   public Optional<String> missing() {
     return verdict.missing();

@@ -123,7 +123,7 @@ final class CompareScreen implements Screen {
       case Shown.Refused(String message) -> remarkText(message);
       case Shown.Told(var comparison) -> {
         ComparisonWords told = new ComparisonWords(comparison, words.locale(), quantities);
-        if (comparison.beforeCourse().seconds() == 0) {
+        if (told.isUntold()) {
           untold(told);
         } else {
           told(told);

@@ -91,6 +91,24 @@ class PrintedComparisonTest {
             ">Cautions<");
   }
 
+  // Empty axes and a column of dashes would pass for a result.
+  @Test
+  void whatCannotBeComparedIsSaidWithoutPicturesAndTables() throws Exception {
+    QuantityFormat metric = new QuantityFormat(Locale.ENGLISH, UnitSystem.METRIC);
+    String html =
+        ComparisonReport.of(InventedComparison.untold(), "Van 2", HEAD, Locale.ENGLISH, metric)
+            .html();
+    String text =
+        ComparisonText.of(new ComparisonWords(InventedComparison.untold(), Locale.ENGLISH, metric));
+
+    assertThat(html)
+        .contains("Not proven yet", "never held 380 N.m", ">Every run<")
+        .doesNotContain("<svg", ">Measured<", "120 s");
+    assertThat(text)
+        .contains("Not proven yet", "never held 380 N.m", "Every run")
+        .doesNotContain("cooler by", "120 s");
+  }
+
   @Test
   void documentSaysWhatItIsAndWhoseInItsMetadata() throws Exception {
     try (PDDocument printed = printed(page(InventedComparison.proven(), HEAD, Locale.ENGLISH))) {
